@@ -1,0 +1,1 @@
+"""The owner of the state of tonight."""

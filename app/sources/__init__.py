@@ -1,0 +1,1 @@
+"""The ways readings come in, one file each."""

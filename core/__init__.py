@@ -1,0 +1,1 @@
+"""The computations behind Poleward; they know no screen, clock, thread or network."""

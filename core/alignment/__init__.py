@@ -1,0 +1,1 @@
+"""From a drifting star to the bolts of the mount."""

@@ -1,0 +1,1 @@
+"""A simulated sky and mount for practice by daylight."""

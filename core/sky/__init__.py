@@ -1,0 +1,1 @@
+"""Where, when and what is overhead."""
