@@ -38,12 +38,12 @@ def direction(azimuth_rad: ArrayLike, altitude_rad: ArrayLike) -> Floats:
     """Unit vectors (…, 3) towards azimuth (from north through east) and altitude."""
     azimuth, altitude = np.broadcast_arrays(azimuth_rad, altitude_rad)
     cosine = np.cos(altitude)
-    return np.stack(
-        [cosine * np.cos(azimuth), cosine * np.sin(azimuth), np.sin(altitude)], axis=-1
-    )
+    return np.stack([cosine * np.cos(azimuth), cosine * np.sin(azimuth), np.sin(altitude)], axis=-1)
 
 
-def true_direction(hour_angle_rad: ArrayLike, declination_rad: float, latitude_rad: float) -> Floats:
+def true_direction(
+    hour_angle_rad: ArrayLike, declination_rad: float, latitude_rad: float
+) -> Floats:
     """Unit vectors (n, 3) of a star without air; Meeus, Astronomical Algorithms, eq. 13.5–13.6."""
     hour_angle = np.asarray(hour_angle_rad, dtype=float)
     sin_dec, cos_dec = np.sin(declination_rad), np.cos(declination_rad)
