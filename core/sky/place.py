@@ -1,4 +1,4 @@
-"""Where a star stands: from its ICRS place to the apparent place and the hour angle."""
+"""Where a star stands: ICRS place, apparent place, hour angle, place above the horizon."""
 
 from __future__ import annotations
 
@@ -8,7 +8,8 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.sky import clock
 from core.sky.earthrotation import SECONDS_PER_DAY
-from core.sky.site import Site
+from core.sky.refraction import Refraction
+from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]
 
@@ -50,10 +51,38 @@ def hour_angle_and_declination(
     return hour_angle, float(dec_rad)
 
 
+def horizontal_deg(
+    ra_deg: ArrayLike, dec_deg: ArrayLike, site: Site, air: Air, utc_s: ArrayLike
+) -> tuple[Floats, Floats]:
+    """Observed azimuth (from north through east, [0, 360)) and altitude, refraction included.
+
+    `ra_deg`, `dec_deg`: ICRS as seen from the Earth at that time; they broadcast with `utc_s`.
+    Left out: diurnal aberration (at most 0.3″), polar motion (0.5″), the deflection of the
+    vertical. Times within one day share the apparent place at their middle (0.2″).
+    """
+    hour_angle_rad, dec_rad = geometric_place_rad(ra_deg, dec_deg, site, utc_s)
+    azimuth, altitude = erfa.hd2ae(hour_angle_rad, dec_rad, np.radians(site.latitude_deg))
+    observed = Refraction.of(air).observed_altitude_rad(altitude)
+    return np.mod(np.degrees(azimuth), 360.0), np.asarray(np.degrees(observed), dtype=np.float64)
+
+
+def geometric_place_rad(
+    ra_deg: ArrayLike, dec_deg: ArrayLike, site: Site, utc_s: ArrayLike
+) -> tuple[Floats, Floats]:
+    """Hour angle in [−π, π), west positive, and apparent declination; radians, both broadcast."""
+    times = np.asarray(utc_s, dtype=np.float64)
+    spread_s = float(np.ptp(times))
+    ra_rad, dec_rad = apparent_place_rad(
+        ra_deg, dec_deg, _middle_s(times) if spread_s <= SECONDS_PER_DAY else times
+    )
+    return _wrapped(_hour_angle_rad(ra_rad, site, times)), dec_rad
+
+
 def _hour_angle_rad(cirs_ra_rad: Floats, site: Site, utc_s: Floats) -> Floats:
     ut1_minus_utc_s = clock.bundled().ut1_minus_utc_s(utc_s)
     rotation = clock.earth_rotation_angle_rad(utc_s, ut1_minus_utc_s)
-    return rotation + np.radians(site.longitude_deg) - cirs_ra_rad
+    angle = rotation + np.radians(site.longitude_deg) - cirs_ra_rad
+    return np.asarray(angle, dtype=np.float64)
 
 
 def _middle_s(utc_s: Floats) -> float:
