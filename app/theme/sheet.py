@@ -1,0 +1,138 @@
+"""The style sheet of a look at a text size."""
+
+from __future__ import annotations
+
+from string import Template
+
+from app.theme.look import Look
+
+TOUCH_PX = 44  # the smallest side of anything that is pressed
+
+# Widgets say what they are through two properties: `kind` (what a button or box is for) and
+# `voice` (how loud a text is). Sizes in $-names grow with the text, those in px do not.
+_SHEET = Template("""
+* { font-size: ${body}px; }
+QWidget { color: $text; }
+QMainWindow, QDialog, QScrollArea, QWidget#page, QStackedWidget { background: $ground; }
+QScrollArea { border: none; }
+QWidget#rail, QWidget#strip { background: $panel; }
+QFrame[kind="panel"] { background: $panel; border: 1px solid $line; border-radius: 6px; }
+QFrame[kind="rule"] { background: $line; border: none; max-height: 1px; min-height: 1px; }
+QLabel { background: transparent; }
+QLabel[voice="figure"] { font-size: ${figure}px; font-weight: 600; }
+QLabel[voice="turn"] { font-size: ${turn}px; }
+QLabel[voice="title"] { font-size: ${title}px; font-weight: 600; }
+QLabel[voice="question"] { font-size: ${question}px; font-weight: 600; }
+QLabel[voice="quiet"] { color: $quiet; }
+QLabel[voice="small"] { color: $quiet; font-size: ${small}px; }
+QLabel[voice="alarm"] { color: $alarm; font-weight: 600; }
+QLabel[voice="mark"] { font-size: ${brand}px; font-weight: 600; color: $accent; }
+
+QPushButton, QToolButton {
+    background: $panel; color: $text; border: 1px solid $edge; border-radius: 6px;
+    padding: 0 ${pad}px; min-height: ${touch}px; min-width: ${least}px;
+}
+QPushButton:hover, QToolButton:hover { background: $hover; }
+QPushButton:pressed, QPushButton:checked, QToolButton:checked {
+    background: $chosen; border-color: $accent; font-weight: 600;
+}
+QPushButton:focus, QToolButton:focus { border: 3px solid $accent; }
+QPushButton:disabled, QToolButton:disabled { color: $edge; border-color: $line; }
+QPushButton[kind="primary"] {
+    background: $accent; color: $on_accent; border-color: $accent; font-weight: 600;
+}
+QPushButton[kind="primary"]:hover { border: 2px solid $text; }
+QPushButton[kind="primary"]:focus { border: 3px solid $text; }
+QPushButton[kind="primary"]:disabled {
+    background: $panel; color: $edge; border-color: $line;
+}
+QPushButton[kind="rail"] {
+    background: transparent; border: none; border-left: 5px solid transparent; border-radius: 0;
+    text-align: left; padding: 0 ${pad}px; min-height: ${rail}px;
+}
+QPushButton[kind="rail"]:hover { background: $hover; }
+QPushButton[kind="rail"]:checked { background: $chosen; border-left-color: $accent; }
+QPushButton[kind="rail"]:focus { border: 3px solid $accent; border-left-width: 5px; }
+QPushButton[kind="link"] {
+    background: transparent; border: 1px solid transparent; color: $accent;
+    text-decoration: underline; text-align: left; padding: 0 4px;
+}
+QPushButton[kind="link"]:focus { border: 3px solid $accent; }
+QPushButton[kind="tile"] {
+    text-align: left; padding: ${pad}px; min-height: ${tile}px;
+}
+
+QLineEdit, QPlainTextEdit {
+    background: $well; color: $text; border: 1px solid $edge; border-radius: 6px;
+    padding: 0 ${half}px; min-height: ${touch}px;
+    selection-background-color: $chosen; selection-color: $text;
+}
+QPlainTextEdit { padding: ${half}px; }
+QLineEdit:focus, QPlainTextEdit:focus { border: 3px solid $accent; }
+QLineEdit[wrong="true"] { border: 3px dashed $alarm; }
+QComboBox {
+    background: $well; color: $text; border: 1px solid $edge; border-radius: 6px;
+    padding: 0 ${half}px; min-height: ${touch}px;
+}
+QComboBox:focus { border: 3px solid $accent; }
+QComboBox::drop-down { border: none; width: ${touch}px; }
+QListView, QTreeView, QTableView, QListWidget {
+    background: $well; color: $text; border: 1px solid $edge; border-radius: 6px;
+    alternate-background-color: $panel; gridline-color: $line; outline: none;
+    selection-background-color: $chosen; selection-color: $text;
+}
+QListView:focus, QTreeView:focus, QTableView:focus { border: 3px solid $accent; }
+QListView::item, QListWidget::item { min-height: ${touch}px; padding: 0 ${half}px; }
+QTreeView::item, QTableView::item { padding: 4px; }
+QListView::item:selected, QTreeView::item:selected, QTableView::item:selected {
+    background: $chosen; color: $text;
+}
+QListView::item:hover, QTreeView::item:hover { background: $hover; }
+QHeaderView::section {
+    background: $panel; color: $quiet; border: none; border-bottom: 1px solid $line;
+    padding: 6px ${half}px;
+}
+QTableCornerButton::section { background: $panel; border: none; }
+QMenu { background: $panel; color: $text; border: 1px solid $edge; }
+QMenu::item { padding: 10px ${pad}px; }
+QMenu::item:selected { background: $chosen; }
+QMenu::item:disabled { color: $edge; }
+QMenu::separator { background: $line; height: 1px; }
+QToolTip { background: $panel; color: $text; border: 1px solid $edge; padding: 6px; }
+QProgressBar {
+    background: $well; border: 1px solid $edge; border-radius: 6px; text-align: center;
+    min-height: ${body}px;
+}
+QProgressBar::chunk { background: $chosen; }
+QScrollBar { background: $ground; border: none; margin: 0; }
+QScrollBar:vertical { width: 16px; }
+QScrollBar:horizontal { height: 16px; }
+QScrollBar::handle { background: $line; border: 1px solid $edge; border-radius: 6px; }
+QScrollBar::handle:vertical { min-height: 44px; }
+QScrollBar::handle:horizontal { min-width: 44px; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; border: none; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QSplitter::handle { background: $line; }
+""")
+
+
+def sheet(look: Look, scale: float) -> str:
+    """Qt style sheet text. `scale` 1.0 to 2.0 enlarges text and what must grow with it."""
+    colours = {name: getattr(look, name) for name in Look.__dataclass_fields__}
+    return _SHEET.substitute(colours, **_sizes(scale))
+
+
+def _sizes(scale: float) -> dict[str, int]:
+    plain = {"body": 15, "small": 13, "title": 19, "question": 23, "turn": 26, "figure": 44}
+    sizes = {name: round(size * scale) for name, size in plain.items()}
+    # Borders of one pixel on either side complete a target to its full size.
+    touch = max(TOUCH_PX, round(30 * scale)) - 2
+    return sizes | {
+        "brand": round(18 * scale),
+        "touch": touch,
+        "least": TOUCH_PX - 2,
+        "rail": max(TOUCH_PX + 4, round(36 * scale)),
+        "tile": round(112 * scale),
+        "pad": round(8 + 6 * scale),
+        "half": round(4 + 4 * scale),
+    }

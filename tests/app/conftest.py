@@ -1,0 +1,54 @@
+"""A test that leaves a Qt thread, timer, window or warning behind fails."""
+
+from __future__ import annotations
+
+import gc
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QObject, QSettings, QThread, QTimer
+from PySide6.QtWidgets import QApplication
+from shiboken6 import isValid
+
+from app.theme.theme import Theme
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """pytest-qt gathers Qt's own messages; here any warning among them fails the test."""
+    for item in items:
+        if "app" in item.path.parts:
+            item.add_marker(pytest.mark.qt_log_level_fail("WARNING"))
+
+
+@pytest.fixture(autouse=True)
+def nothing_left_running(qapp: QApplication) -> Iterator[None]:
+    before = {id(widget) for widget in qapp.topLevelWidgets()}
+    yield
+    qapp.sendPostedEvents()
+    qapp.processEvents()
+    timers = [timer for timer in _alive(QTimer) if timer.isActive()]
+    threads = [thread for thread in _alive(QThread) if thread.isRunning()]
+    shown = [
+        widget
+        for widget in qapp.topLevelWidgets()
+        if id(widget) not in before and widget.isVisible()
+    ]
+    assert not timers, f"timers left ticking: {[timer.parent() for timer in timers]}"
+    assert not threads, f"threads left running: {threads}"
+    assert not shown, f"windows left open: {shown}"
+
+
+def _alive(kind: type[QObject]) -> list:
+    found = [thing for thing in gc.get_objects() if isinstance(thing, kind)]
+    return [thing for thing in found if isValid(thing)]
+
+
+@pytest.fixture
+def settings(tmp_path: Path) -> QSettings:
+    return QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+
+
+@pytest.fixture
+def theme(qapp: QApplication, settings: QSettings) -> Theme:
+    return Theme(qapp, settings)
