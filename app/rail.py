@@ -1,0 +1,51 @@
+"""The list of pages down the left side of the window."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QButtonGroup, QPushButton, QVBoxLayout, QWidget
+
+from app.widgets.text import Text
+
+
+class Rail(QWidget):
+    """Reached by Alt and the number of the page as well."""
+
+    chosen = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("rail")
+        self.setAccessibleName(self.tr("Pages"))
+        self._buttons: dict[str, QPushButton] = {}
+        self._group = QButtonGroup(self)
+        mark = Text("Poleward", "mark")
+        mark.setWordWrap(False)
+        mark.setContentsMargins(16, 14, 16, 14)
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(0)
+        self._column.addWidget(mark)
+        self._column.addStretch()
+
+    def offer(self, pages: Sequence[tuple[str, str]]) -> None:
+        """`pages`: name and title of each, from the top."""
+        for number, (name, title) in enumerate(pages, start=1):
+            button = QPushButton(title)
+            button.setProperty("kind", "rail")
+            button.setCheckable(True)
+            button.setShortcut(f"Alt+{number}")
+            button.setToolTip(self.tr("{title} (Alt+{number})").format(title=title, number=number))
+            button.setAccessibleName(self.tr("Page {title}").format(title=title))
+            button.clicked.connect(lambda _down, name=name: self.chosen.emit(name))
+            self._group.addButton(button)
+            self._buttons[name] = button
+            self._column.insertWidget(self._column.count() - 1, button)
+
+    def show_choice(self, name: str) -> None:
+        self._buttons[name].setChecked(True)
+
+    def button(self, name: str) -> QPushButton:
+        return self._buttons[name]

@@ -1,0 +1,101 @@
+"""The window: pages down the left, the place and time along the top, one page in the middle."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QCloseEvent
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QMainWindow,
+    QPushButton,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.rail import Rail
+from app.strip import Strip
+from app.theme.theme import Theme
+from app.widgets.notice import Notice
+from core.sky.site import Site
+
+
+@dataclass(frozen=True)
+class PageEntry:
+    """`build` makes the page when it is first looked at."""
+
+    name: str
+    title: str
+    build: Callable[[], QWidget]
+
+
+class Window(QMainWindow):
+    """Knows pages by name alone; whoever puts the program together hands the builders in."""
+
+    closing = Signal()
+
+    def __init__(self, theme: Theme, now: Callable[[], float]) -> None:
+        super().__init__()
+        self.setWindowTitle("Poleward")
+        self.setMinimumSize(720, 480)
+        self._entries: dict[str, PageEntry] = {}
+        self._pages: dict[str, QWidget] = {}
+        self._rail = Rail()
+        self._rail.chosen.connect(self.show_page)
+        self._strip = Strip(theme, now)
+        self._notice = Notice()
+        self._stack = QStackedWidget()
+        self.setCentralWidget(self._arranged())
+
+    def _arranged(self) -> QWidget:
+        column = QVBoxLayout()
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        for part in (self._strip, self._notice):
+            column.addWidget(part)
+        column.addWidget(self._stack, 1)
+        whole = QWidget()
+        row = QHBoxLayout(whole)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        row.addWidget(self._rail)
+        row.addLayout(column, 1)
+        return whole
+
+    def offer(self, entries: Sequence[PageEntry]) -> None:
+        """The pages, in the order of the rail. None is built yet."""
+        self._entries = {entry.name: entry for entry in entries}
+        self._rail.offer([(entry.name, entry.title) for entry in entries])
+
+    def show_page(self, name: str) -> None:
+        if name not in self._pages:
+            page = self._entries[name].build()
+            page.setAccessibleName(self._entries[name].title)
+            self._pages[name] = page
+            self._stack.addWidget(page)
+        self._rail.show_choice(name)
+        self._stack.setCurrentWidget(self._pages[name])
+
+    def page(self, name: str) -> QWidget | None:
+        """The page if it has been looked at."""
+        return self._pages.get(name)
+
+    def show_site(self, site: Site | None) -> None:
+        self._strip.show_site(site)
+
+    def say(self, sentence: str) -> None:
+        """A sentence that must not be missed."""
+        self._notice.say(sentence)
+
+    def notice(self) -> str:
+        return self._notice.sentence()
+
+    def rail_button(self, name: str) -> QPushButton:
+        return self._rail.button(name)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        self.closing.emit()
+        super().closeEvent(event)

@@ -1,0 +1,70 @@
+"""The window: pages on demand, the place, the look, a message."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QLabel
+
+from app.strip import Strip
+from app.window import PageEntry, Window
+from core.sky.site import Site
+
+NOW_S = 1_790_000_000.0
+
+
+@pytest.fixture
+def built() -> list[str]:
+    return []
+
+
+@pytest.fixture
+def window(qtbot, theme, built) -> Window:
+    def builder(name: str):
+        def build() -> QLabel:
+            built.append(name)
+            return QLabel(name)
+
+        return build
+
+    made = Window(theme, lambda: NOW_S)
+    made.offer([PageEntry("site", "Site", builder("site")), PageEntry("drift", "D", builder("d"))])
+    qtbot.addWidget(made)
+    made.show()
+    return made
+
+
+def test_a_page_is_built_when_first_looked_at_and_once(window: Window, built: list[str]) -> None:
+    assert built == []
+    window.show_page("site")
+    window.show_page("drift")
+    QTest.mouseClick(window.rail_button("site"), Qt.MouseButton.LeftButton)
+    assert built == ["site", "d"]
+    assert window.page("site").isVisible()
+    assert window.rail_button("site").isChecked()
+
+
+def test_pages_are_reached_by_key(window: Window, built: list[str], qtbot) -> None:
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    QTest.keyClick(window, Qt.Key.Key_2, Qt.KeyboardModifier.AltModifier)
+    qtbot.waitUntil(lambda: built == ["d"])  # a key press animates the button first
+
+
+def test_the_strip_names_the_place(window: Window) -> None:
+    strip = window.findChild(Strip)
+    assert any("No place yet" in label.text() for label in strip.findChildren(QLabel))
+    window.show_site(Site(-33.5, 18.25, 1200.0, "Meadow"))
+    texts = " ".join(label.text() for label in strip.findChildren(QLabel))
+    assert "Meadow" in texts
+    assert "33.5000° S, 18.2500° E" in texts
+    assert "2026-09-21  14:13:20 UTC" in texts  # 1.79e9 s since 1970, by `date -u -d @1790000000`
+
+
+def test_a_message_stays_until_it_is_read(window: Window) -> None:
+    window.say("The disk is full.")
+    assert window.notice() == "The disk is full."
+
+
+def test_closing_is_told(window: Window, qtbot) -> None:
+    with qtbot.waitSignal(window.closing):
+        window.close()
