@@ -1,0 +1,111 @@
+"""The readings of a log, below its column names."""
+
+from __future__ import annotations
+
+import csv
+
+from core.alignment.driftlog.columns import REQUIRED, Columns, split
+from core.alignment.driftlog.gather import LegRows
+from core.alignment.driftlog.numerals import shown
+from core.alignment.driftlog.records import Extras, Leg, Rejected, Remark, UnusableLog
+from core.alignment.driftlog.rows import BadRow, Row, RowReader
+
+# The longest night at 60° lasts 18 hours: 1.6 million readings at 25 a second.
+MAX_SAMPLES = 2_000_000
+MAX_LEGS = 1_000  # more means that the leg column counts lines
+
+
+class Body:
+    """Sorts lines of readings into legs."""
+
+    def __init__(self, columns: Columns, name: str) -> None:
+        self._columns = columns
+        self._name = name
+        self._reader = RowReader(columns)
+        self._utc_place = columns.place["utc"]
+        self._extra_places = tuple(columns.extra.values())
+        self._legs: dict[str, LegRows] = {}
+        self._last_label = ""
+        self._returned: set[str] = set()
+        self._offset_seen = False
+        self.remarks: list[Remark] = []
+        self.samples = 0
+
+    def take(self, text: str, line_number: int) -> None:
+        """Files one line; BadRow tells why it cannot be used, UnusableLog why none can."""
+        fields = self._fields(text)
+        if self._repeats_names(fields):
+            return  # logs strung together repeat their column names
+        row = self._reader.row(fields)
+        leg = self._leg(row, line_number)
+        leg.add(row, line_number, [fields[place].strip() for place in self._extra_places])
+        self._last_label = row.label
+        self.samples += 1
+        if self.samples > MAX_SAMPLES:
+            raise UnusableLog(
+                f"{self._name} holds more than {MAX_SAMPLES:,} readings, more than a night can "
+                "give; split it into one file a night."
+            )
+        if not self._offset_seen:
+            self._note_offset(fields[self._utc_place], line_number)
+
+    def looks_like_reading(self, text: str) -> bool:
+        """Whether a line that begins like a remark has the fields of a reading."""
+        filled = [field for field in text.split(self._columns.separator) if field.strip()]
+        return len(filled) >= len(REQUIRED)
+
+    def finish(self) -> tuple[list[Leg], list[Extras], list[Rejected]]:
+        """The legs, the texts of their extra columns, and lines that fit no leg after all."""
+        legs: list[Leg] = []
+        extras: list[Extras] = []
+        left_out: list[Rejected] = []
+        for rows in self._legs.values():
+            leg, texts, rejected, remarks = rows.finish()
+            left_out += rejected
+            self.remarks += remarks
+            if leg is not None:
+                legs.append(leg)
+                extras.append(texts)
+        return legs, extras, left_out
+
+    def _fields(self, text: str) -> list[str]:
+        try:
+            return split(text, self._columns.separator)
+        except csv.Error:
+            raise BadRow("Its quotation marks do not match.") from None
+
+    def _repeats_names(self, fields: list[str]) -> bool:
+        names = self._columns.names
+        return (
+            len(fields) == len(names)
+            and len(fields[self._utc_place]) <= 5
+            and tuple(field.strip().lower() for field in fields) == names
+        )
+
+    def _leg(self, row: Row, line_number: int) -> LegRows:
+        leg = self._legs.get(row.label)
+        if leg is not None:
+            if row.label != self._last_label and row.label not in self._returned:
+                self._note_return(row.label, line_number)
+            return leg
+        if len(self._legs) >= MAX_LEGS:
+            raise UnusableLog(
+                f"{self._name} names more than {MAX_LEGS} legs; does its leg column count lines? "
+                "All readings of one star, without touching the bolts, share one label."
+            )
+        leg = self._legs[row.label] = LegRows(row, tuple(self._columns.extra))
+        return leg
+
+    def _note_return(self, label: str, line_number: int) -> None:
+        self._returned.add(label)
+        text = (
+            f"Leg “{label}” goes on here after leg “{self._last_label}”. If the bolts were "
+            "turned in between, give the later readings a label of their own."
+        )
+        self.remarks.append(Remark(line_number, text))
+
+    def _note_offset(self, text: str, line_number: int) -> None:
+        if "+" in text or text.find("-", 11) > 0:
+            self._offset_seen = True
+            said = f"Times with an offset from UTC, like {shown(text)}, were converted."
+            self.remarks.append(Remark(line_number, said))

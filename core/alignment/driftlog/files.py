@@ -1,0 +1,112 @@
+"""A drift log on disk: its encoding, and protection against files that are something else."""
+
+from __future__ import annotations
+
+import codecs
+import io
+import os
+import stat
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import BinaryIO
+
+from core.alignment.driftlog.reader import MAX_LINE_CHARACTERS, read
+from core.alignment.driftlog.records import DriftLog, UnusableLog
+
+# As many readings as a log may hold, at 128 bytes a line; a plain line has 60.
+MAX_BYTES = 256_000_000
+_HEAD_BYTES = 65_536
+_BYTES_WITHOUT_NUL = 256  # a text may have lost its tail to NULs, but not its beginning
+_MOST_ODD = 0.1  # share of undecodable or control characters in the head of a text
+_MARKS = (
+    (codecs.BOM_UTF8, "utf-8"),
+    (codecs.BOM_UTF32_LE, "utf-32"),  # before UTF-16, whose mark begins alike
+    (codecs.BOM_UTF32_BE, "utf-32"),
+    (codecs.BOM_UTF16_LE, "utf-16"),
+    (codecs.BOM_UTF16_BE, "utf-16"),
+)
+
+KeepGoing = Callable[[float], bool]
+
+
+def read_file(path: str | os.PathLike[str], keep_going: KeepGoing | None = None) -> DriftLog:
+    """The log in the file at `path`.
+
+    `keep_going(share_read)` is asked now and then with a number from 0 to 1; when it returns
+    False, ReadingCancelled is raised. Raises UnusableLog, a sentence, for everything else.
+    """
+    file = Path(path)
+    name = file.name or str(path)
+    try:
+        size = _size_of_ordinary_file(file, name)
+        with file.open("rb") as raw, _as_text(raw, _encoding(raw, name)) as text:
+            return read(_lines(text), name=name, keep_going=_by_share(raw, size, keep_going))
+    except (OSError, ValueError) as error:
+        if isinstance(error, UnusableLog):
+            raise
+        raise UnusableLog(_disk_sentence(name, error)) from error
+
+
+def _size_of_ordinary_file(file: Path, name: str) -> int:
+    status = file.stat()
+    if not stat.S_ISREG(status.st_mode):
+        raise UnusableLog(f"{name} is not a file that can be read as a log; choose a CSV file.")
+    if status.st_size > MAX_BYTES:
+        raise UnusableLog(
+            f"{name} has {status.st_size / 1e6:,.0f} MB; a drift log of the longest night has less "
+            f"than {MAX_BYTES / 1e6:.0f} MB. Choose another file, or split it into one a night."
+        )
+    if status.st_size == 0:
+        raise UnusableLog(f"{name} is empty; choose another file.")
+    return status.st_size
+
+
+def _by_share(
+    raw: BinaryIO, size: int, keep_going: KeepGoing | None
+) -> Callable[[int], bool] | None:
+    if keep_going is None:
+        return None
+    return lambda _lines_read: keep_going(min(1.0, raw.tell() / size))
+
+
+def _encoding(raw: BinaryIO, name: str) -> str:
+    """Leaves `raw` behind its byte order mark, if any; UnusableLog when it is not text."""
+    head = raw.read(_HEAD_BYTES)
+    raw.seek(0)
+    for mark, encoding in _MARKS:
+        if head.startswith(mark):
+            return "utf-8-sig" if encoding == "utf-8" else encoding
+    if head.startswith(b"PK\x03\x04"):
+        raise UnusableLog(f"{name} is a workbook or an archive; export the sheet as CSV.")
+    text = head.rstrip(b"\0")
+    if not text or b"\0" in text[:_BYTES_WITHOUT_NUL]:
+        raise UnusableLog(f"{name} is a binary file, not text; choose a CSV file in UTF-8.")
+    characters = text.decode("utf-8", "replace")
+    odd = sum(c == "\ufffd" or (c < " " and c not in "\t\r\n\f") for c in characters)
+    if odd > max(3.0, _MOST_ODD * len(characters)):
+        raise UnusableLog(f"{name} is not text in UTF-8; choose a CSV file, or save it as UTF-8.")
+    return "utf-8"
+
+
+def _as_text(raw: BinaryIO, encoding: str) -> io.TextIOWrapper:
+    """Text in which what cannot be decoded is marked, so that only its line is lost."""
+    errors = "surrogateescape" if encoding.startswith("utf-8") else "replace"
+    return io.TextIOWrapper(raw, encoding=encoding, errors=errors, newline=None)
+
+
+def _lines(text: io.TextIOWrapper) -> Iterator[str]:
+    """Lines of bounded length, so that a file without line ends cannot fill memory."""
+    while line := text.readline(MAX_LINE_CHARACTERS):
+        yield line
+        while len(line) == MAX_LINE_CHARACTERS and not line.endswith("\n"):
+            line = text.readline(MAX_LINE_CHARACTERS)
+
+
+def _disk_sentence(name: str, error: OSError | ValueError) -> str:
+    if isinstance(error, FileNotFoundError):
+        return f"{name} does not exist; was it moved or renamed?"
+    if isinstance(error, PermissionError):
+        return f"{name} may not be read; change its permissions or copy it elsewhere."
+    if isinstance(error, OSError):
+        return f"{name} could not be read ({error.strerror or error}); is the drive still there?"
+    return f"{name} could not be read as text ({error}); save it as CSV in UTF-8."

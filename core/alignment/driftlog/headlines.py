@@ -1,0 +1,97 @@
+"""The `# key: value` lines above the readings of a log."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from core.alignment.driftlog.numerals import number, sexagesimal, shown
+from core.alignment.driftlog.records import Header, Rejected
+
+# Key → lowest and highest value that can be meant, and its unit in words.
+RANGES: Mapping[str, tuple[float, float, str]] = {
+    "latitude_deg": (-90.0, 90.0, "degrees, north positive"),
+    "longitude_deg": (-180.0, 360.0, "degrees, east positive"),
+    "elevation_m": (-500.0, 9000.0, "metres"),
+    "pressure_hpa": (0.0, 1100.0, "hectopascals"),
+    "temperature_c": (-90.0, 60.0, "degrees Celsius"),
+}
+_QUANTITIES = {key.split("_")[0]: key for key in RANGES}
+MAX_REMARKS = 10_000  # lines kept for their own sake
+
+
+class HeadLines:
+    """Gathers header lines one by one; a line that says nothing usable is rejected aloud."""
+
+    def __init__(self) -> None:
+        self._values: dict[str, float] = {}
+        self._lines: dict[str, int] = {}
+        self._other: list[tuple[str, str]] = []
+        self._notes: list[str] = []
+        self._out_of_range: list[tuple[str, float, int]] = []
+        self.rejected: list[Rejected] = []
+
+    def add(self, text: str, line_number: int) -> None:
+        """`text`: the line without its mark; spreadsheets append separators and add quotes."""
+        bare = text.strip().rstrip(",;\t").strip().strip('"').lstrip("#").strip()
+        key, colon, value = bare.partition(":")
+        name = "_".join(key.lower().replace("-", " ").split())
+        if not bare:
+            return
+        if name in RANGES and colon:
+            self._take(name, value, line_number)
+        elif name in _QUANTITIES and colon:
+            reason = f"{name} has no unit; write “# {_QUANTITIES[name]}: …” if that is meant."
+            self.rejected.append(Rejected(line_number, reason))
+        elif len(self._other) + len(self._notes) >= MAX_REMARKS:
+            self.rejected.append(Rejected(line_number, "There are too many remarks to keep."))
+        elif colon:
+            self._other.append((key.strip(), value.strip()))
+        else:
+            self._notes.append(bare)
+
+    def finish(self) -> Header:
+        """The header, once all lines are in; coordinates out of range are rejected here."""
+        for name, value, line_number in self._out_of_range:
+            self.rejected.append(Rejected(line_number, self._range_reason(name, value)))
+        return Header(**self._values, other=tuple(self._other), notes=tuple(self._notes))
+
+    def _take(self, name: str, text: str, line_number: int) -> None:
+        try:
+            value = number(text, decimal_comma=True)
+        except ValueError as error:
+            self.rejected.append(Rejected(line_number, _number_reason(name, text, error)))
+            return
+        low, high, _ = RANGES[name]
+        if not low <= value <= high:
+            self._out_of_range.append((name, value, line_number))
+        elif self._values.setdefault(name, value) != value:
+            reason = (
+                f"{name} was already {self._values[name]:g} in line {self._lines[name]}; "
+                f"{value:g} is left out. Split the log if the place or the air changed."
+            )
+            self.rejected.append(Rejected(line_number, reason))
+        self._lines.setdefault(name, line_number)
+
+    def _range_reason(self, name: str, value: float) -> str:
+        low, high, unit = RANGES[name]
+        longitude = self._values.get("longitude_deg")
+        if name == "latitude_deg" and looks_swapped(value, longitude):
+            return (
+                f"latitude_deg {value:g} is beyond ±90 while longitude_deg {longitude:g} would fit "
+                "a latitude: the two look swapped. Exchange them if so."
+            )
+        return f"{name} {value:g} is outside {low:g} to {high:g} ({unit}); correct it."
+
+
+def looks_swapped(latitude_deg: float, longitude_deg: float | None) -> bool:
+    """Whether a latitude out of range and its longitude would make sense the other way round."""
+    if longitude_deg is None:
+        return False
+    return 90.0 < abs(latitude_deg) <= 360.0 and abs(longitude_deg) <= 90.0
+
+
+def _number_reason(name: str, text: str, error: ValueError) -> str:
+    value = sexagesimal(text)
+    if value is not None:
+        return f"{name} {shown(text)} must be in decimal degrees: {value:.5f}."
+    return f"{name} {error}"

@@ -1,0 +1,135 @@
+"""Reads a drift log from lines of text; see the package for the form of the log."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Callable, Iterable
+
+from core.alignment.driftlog import columns
+from core.alignment.driftlog.body import Body
+from core.alignment.driftlog.headlines import HeadLines
+from core.alignment.driftlog.records import (
+    DriftLog,
+    ReadingCancelled,
+    Rejected,
+    UnusableLog,
+)
+from core.alignment.driftlog.rows import BadRow
+
+MAX_REJECTED = 100_000  # beyond this, and beyond the used lines, it is another kind of file
+MAX_LINE_CHARACTERS = 10_000
+LINES_BETWEEN_CALLS = 4_096  # some 20 ms of work
+
+KeepGoing = Callable[[int], bool]
+
+
+def read(
+    lines: Iterable[str], *, name: str = "The log", keep_going: KeepGoing | None = None
+) -> DriftLog:
+    """The log in `lines` (a text file open for reading, a list of lines, or one string).
+
+    `name`: what to call it in sentences. `keep_going(lines_read)` is asked now and then; when it
+    returns False, ReadingCancelled is raised. Raises UnusableLog when no leg can be made.
+    """
+    if isinstance(lines, str):
+        lines = io.StringIO(lines, newline=None)
+    reading = _Reading(name)
+    for line_number, line in enumerate(lines, start=1):
+        if line_number % LINES_BETWEEN_CALLS == 0:
+            if keep_going is not None and not keep_going(line_number):
+                raise ReadingCancelled(f"Reading {name} was stopped at line {line_number}.")
+            reading.stop_if_hopeless()
+        reading.take(line, line_number)
+    return reading.finish()
+
+
+class _Reading:
+    """What has been read so far."""
+
+    def __init__(self, name: str) -> None:
+        self._name = name
+        self._head = HeadLines()
+        self._body: Body | None = None
+        self._rejected: list[Rejected] = []
+
+    def take(self, line: str, line_number: int) -> None:
+        """Files one line where it belongs."""
+        text = line.strip("\r\n")
+        if line_number == 1:
+            text = text.removeprefix("\ufeff")
+        if not text or text.isspace():
+            return
+        try:
+            _check_readable(text)
+            if _is_head_line(text):
+                self._take_head_line(text, line_number)
+            elif self._body is None:
+                self._take_names(text, line_number)
+            else:
+                self._body.take(text, line_number)
+        except BadRow as reason:
+            self._rejected.append(Rejected(line_number, str(reason)))
+
+    def finish(self) -> DriftLog:
+        """The log, or UnusableLog when it has no leg."""
+        header = self._head.finish()
+        self._rejected += self._head.rejected
+        legs, extras, left_out = self._body.finish() if self._body else ([], [], [])
+        self._rejected += left_out
+        self._rejected.sort(key=lambda line: line.line_number)
+        if not legs or self._body is None:
+            raise UnusableLog(self._nothing_usable())
+        remarks = sorted(self._body.remarks, key=lambda remark: remark.line_number)
+        return DriftLog(header, tuple(legs), tuple(self._rejected), tuple(remarks), tuple(extras))
+
+    def stop_if_hopeless(self) -> None:
+        """Gives up on a file that is plainly something else, before its faults fill memory."""
+        used = 0 if self._body is None else self._body.samples
+        if len(self._rejected) > max(MAX_REJECTED, used):
+            raise UnusableLog(self._nothing_usable())
+
+    def _take_head_line(self, text: str, line_number: int) -> None:
+        if self._body is not None and self._body.looks_like_reading(text):
+            raise BadRow(
+                "It begins with # like a remark though it looks like a reading; "
+                "put the label of the leg in quotation marks if it is meant."
+            )
+        self._head.add(text, line_number)
+
+    def _take_names(self, text: str, line_number: int) -> None:
+        if text.lower().startswith("sep="):  # spreadsheets announce the separator so
+            return
+        try:
+            self._body = Body(columns.find(text, line_number), self._name)
+        except UnusableLog as error:
+            raise UnusableLog(f"{self._name} cannot be read. {error}") from None
+
+    def _nothing_usable(self) -> str:
+        if self._body is None and not self._rejected:
+            return f"{self._name} holds no readings; choose a drift log ({columns.EXAMPLE})."
+        if not self._rejected:
+            return f"{self._name} names its columns but holds no readings below them."
+        first = self._rejected[0]
+        return (
+            f"{self._name} has no usable leg: {len(self._rejected)} lines were rejected, "
+            f"the first of them line {first.line_number}. {first.reason}"
+        )
+
+
+def _is_head_line(text: str) -> bool:
+    bare = text.lstrip()
+    if bare.startswith('"#'):  # a spreadsheet quotes a line whose text holds its separator
+        return bare.rstrip(",;\t ").count('"') == 2 and bare.rstrip(",;\t ").endswith('"')
+    return bare.startswith("#")
+
+
+def _check_readable(text: str) -> None:
+    """BadRow when a line cannot be trusted as text."""
+    if len(text) >= MAX_LINE_CHARACTERS:
+        raise BadRow(f"It is longer than {MAX_LINE_CHARACTERS} characters.")
+    if "\0" in text:
+        raise BadRow("It holds NUL bytes, as a power cut leaves them.")
+    if text.isascii():
+        return
+    if "\ufffd" in text or any("\ud800" <= character <= "\udfff" for character in text):
+        raise BadRow("It is not UTF-8 text; save the file as UTF-8.")

@@ -1,0 +1,142 @@
+"""One line of readings: from its fields to numbers, or to the reason why not."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from core.alignment.driftlog.columns import Columns
+from core.alignment.driftlog.numerals import number, sexagesimal, shown
+from core.sky.clock import parse_utc
+
+ABSENT = float("nan")
+LARGEST_OFFSET_ARCSEC = 648_000.0  # half a turn
+# UTC began in 1960 (IERS); the far end only keeps typing errors out.
+EARLIEST_UTC_S = -315_619_200.0  # 1960-01-01
+LATEST_UTC_S = 7_258_118_400.0  # 2200-01-01
+
+
+class BadRow(ValueError):
+    """A line that cannot be used; the text is the reason."""
+
+
+class Row(NamedTuple):
+    """One reading; `east_arcsec` and `sigma_arcsec` are NaN where unread."""
+
+    label: str
+    utc_s: float
+    ra_deg: float
+    dec_deg: float
+    north_arcsec: float
+    east_arcsec: float
+    sigma_arcsec: float
+
+
+class RowReader:
+    """Turns fields into rows. A star's place is read once for all lines that repeat its text."""
+
+    def __init__(self, columns: Columns) -> None:
+        self._comma = columns.decimal_comma
+        self._width = len(columns.names)
+        place = columns.place
+        self._leg, self._utc = place["leg"], place["utc"]
+        self._ra, self._dec, self._north = place["ra_deg"], place["dec_deg"], place["north_arcsec"]
+        self._east = place.get("east_arcsec")
+        self._sigma = place.get("sigma_arcsec")
+        self._star_text = ("", "")
+        self._star_deg = (0.0, 0.0)
+
+    def row(self, fields: list[str]) -> Row:
+        """The reading in `fields`, which may be padded in place; raises BadRow."""
+        if len(fields) != self._width:
+            self._fit(fields)
+        label = " ".join(fields[self._leg].split())
+        if not label:
+            raise BadRow("The leg is empty; give every reading the label of its leg.")
+        ra_deg, dec_deg = self._star(fields[self._ra], fields[self._dec])
+        return Row(
+            label,
+            _utc(fields[self._utc]),
+            ra_deg,
+            dec_deg,
+            self._offset("north_arcsec", fields[self._north]),
+            self._optional("east_arcsec", fields, self._east),
+            self._stated_error(fields),
+        )
+
+    def _fit(self, fields: list[str]) -> None:
+        beyond = [field for field in fields[self._width :] if field.strip()]
+        if beyond:
+            hint = "" if self._comma else " (with a decimal comma separate the columns by “;”)"
+            raise BadRow(f"It has {len(fields)} fields for {self._width} column names{hint}.")
+        del fields[self._width :]
+        fields.extend([""] * (self._width - len(fields)))
+
+    def _star(self, ra_text: str, dec_text: str) -> tuple[float, float]:
+        if (ra_text, dec_text) != self._star_text:
+            ra_deg = self._angle("ra_deg", ra_text, 0.0, 360.0)
+            dec_deg = self._angle("dec_deg", dec_text, -90.0, 90.0)
+            self._star_text, self._star_deg = (ra_text, dec_text), (ra_deg % 360.0, dec_deg)
+        return self._star_deg
+
+    def _angle(self, name: str, text: str, low: float, high: float) -> float:
+        try:
+            value = number(text, self._comma)
+        except ValueError as error:
+            raise BadRow(_angle_reason(name, text) or f"{name} {error}") from None
+        if not low <= value <= high:
+            raise BadRow(f"{name} {value:g} is outside {low:g} to {high:g} degrees.")
+        return value
+
+    def _offset(self, name: str, text: str) -> float:
+        try:
+            value = float(text)
+            if "_" not in text and abs(value) <= LARGEST_OFFSET_ARCSEC:
+                return value
+        except ValueError:
+            pass
+        return self._offset_with_care(name, text)
+
+    def _offset_with_care(self, name: str, text: str) -> float:
+        try:
+            value = number(text, self._comma)
+        except ValueError as error:
+            raise BadRow(f"{name} {error}") from None
+        if abs(value) > LARGEST_OFFSET_ARCSEC:
+            raise BadRow(f"{name} {value:g} is more than half the sky; it must be in arcseconds.")
+        return value
+
+    def _optional(self, name: str, fields: Sequence[str], place: int | None) -> float:
+        if place is None or not fields[place].strip():
+            return ABSENT
+        return self._offset(name, fields[place])
+
+    def _stated_error(self, fields: Sequence[str]) -> float:
+        sigma = self._optional("sigma_arcsec", fields, self._sigma)
+        if sigma <= 0.0:
+            raise BadRow(f"sigma_arcsec {sigma:g} is not above zero; leave it empty if unknown.")
+        return sigma
+
+
+def _utc(text: str) -> float:
+    try:
+        utc_s = parse_utc(text)
+    except (ValueError, OverflowError):
+        raise BadRow(
+            f"utc {shown(text)} is not a date and time; write UTC like 2026-11-24T20:15:30Z."
+        ) from None
+    if not EARLIEST_UTC_S <= utc_s < LATEST_UTC_S:
+        raise BadRow(f"utc {shown(text)} is not within the years 1960 to 2199.")
+    return utc_s
+
+
+def _angle_reason(name: str, text: str) -> str | None:
+    value = sexagesimal(text)
+    if value is None:
+        return None
+    if name == "ra_deg" and "°" not in text and abs(value) < 24.0:
+        return (
+            f"ra_deg {shown(text)} looks like hours, minutes and seconds; the column is in decimal "
+            f"degrees, where that is {value * 15.0:.5f}."
+        )
+    return f"{name} {shown(text)} must be in decimal degrees: {value:.5f}."
