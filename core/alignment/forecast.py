@@ -1,0 +1,87 @@
+"""How much longer to watch the star until the ± is small enough."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.combination import second_star
+from core.alignment.geometry import hemisphere_sign
+from core.alignment.solution import Solution
+
+Floats = NDArray[np.float64]
+
+_LONGEST_MIN = 60.0  # beyond an hour the star has moved on and the air has changed
+_TOLERANCE_MIN = 0.1
+
+
+@dataclass(frozen=True)
+class Forecast:
+    """Minutes more on the watched star; `None` where it alone will not do."""
+
+    minutes: float | None
+    sentence: str
+
+
+def minutes_left(solution: Solution, watching_label: str | None, target_arcmin: float) -> Forecast:
+    """Minutes until both 95 % half-widths on the sky are within `target_arcmin`.
+
+    What a leg knows of the axis grows with the cube of its length at constant noise; the change of
+    its hour angle meanwhile is left out, which errs to the safe side.
+    """
+    labels = [leg.label for leg in solution.legs]
+    half_width = _half_width_arcmin(solution, sum(solution.information_arcmin2, np.zeros((2, 2))))
+    if half_width <= target_arcmin:
+        return Forecast(0.0, f"The ± is within {target_arcmin:g}′: enough watched.")
+    if watching_label not in labels:
+        return Forecast(None, f"Watch on: the ± is not yet within {target_arcmin:g}′.")
+    watched = labels.index(watching_label)
+    minutes = _minutes(solution, watched, target_arcmin)
+    if minutes is None:
+        return Forecast(None, _other_star(solution, watched))
+    goal = f"the ± to {target_arcmin:g}′."
+    if minutes < 1.5:
+        return Forecast(minutes, f"About a minute more on this star brings {goal}")
+    return Forecast(minutes, f"About {minutes:.0f} more minutes on this star bring {goal}")
+
+
+def _half_width_arcmin(solution: Solution, information: Floats) -> float:
+    """The larger of the two 95 % half-widths on the sky; infinite where nothing is known."""
+    eigenvalues = np.linalg.eigvalsh(information)
+    if eigenvalues[0] <= 1e-12 * max(eigenvalues[1], 1e-300):
+        return float("inf")
+    sigma = np.sqrt(np.diag(np.linalg.inv(information)))
+    factors = np.array([solution.azimuth_interval_factor, solution.altitude_interval_factor])
+    return float((factors * sigma).max())
+
+
+def _minutes(solution: Solution, watched: int, target_arcmin: float) -> float | None:
+    parts: Sequence[Floats] = solution.information_arcmin2
+    others = sum((part for i, part in enumerate(parts) if i != watched), np.zeros((2, 2)))
+    length_min = solution.legs[watched].minutes
+
+    def half_width(extra_min: float) -> float:
+        growth = (1.0 + extra_min / length_min) ** 3
+        return _half_width_arcmin(solution, others + growth * parts[watched])
+
+    low, high = 0.0, _LONGEST_MIN
+    if half_width(high) > target_arcmin:
+        return None
+    while high - low > _TOLERANCE_MIN:
+        middle = 0.5 * (low + high)
+        low, high = (middle, high) if half_width(middle) > target_arcmin else (low, middle)
+    return high
+
+
+def _other_star(solution: Solution, watched: int) -> str:
+    """The star that adds what the watched one cannot see."""
+    _, vectors = np.linalg.eigh(solution.information_arcmin2[watched])
+    sign = hemisphere_sign(solution.latitude_deg)
+    turned = np.rad2deg(np.arctan2(sign * vectors[1, 0], vectors[0, 0]))
+    return (
+        "This star alone will not bring the ± down: end this leg and watch "
+        f"{second_star(float((turned + 90.0) % 180.0 - 90.0))}."
+    )

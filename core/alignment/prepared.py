@@ -1,0 +1,43 @@
+"""A leg made ready for the solution: its star's path, gusts set aside, steps found, groups made."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.driftlog import Leg
+from core.alignment.groups import Groups, group
+from core.alignment.gusts import set_aside
+from core.alignment.steps import Step, find_breaks, measure
+from core.alignment.track import Track
+from core.sky.site import Air, Site
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True, eq=False)
+class PreparedLeg:
+    """`kept` (n,) flags the readings used; `steps` lie between the groups' pieces."""
+
+    leg: Leg
+    track: Track
+    kept: NDArray[np.bool_]
+    groups: Groups
+    steps: tuple[Step, ...] = ()
+
+    @classmethod
+    def of(cls, leg: Leg, site: Site, air: Air) -> PreparedLeg:
+        """Gusts set aside; steps wait until the drift is roughly known."""
+        kept = ~set_aside(leg.utc_s, leg.north_arcsec)
+        return cls(leg, Track.of(leg, site, air), kept, group(leg, kept, ()))
+
+    def with_steps(self, axis_rad: Floats) -> PreparedLeg:
+        """Steps found in what the drift of this axis leaves over."""
+        predicted = self.track.north_arcsec(self.leg.utc_s, axis_rad)
+        breaks = find_breaks(self.leg, self.kept, predicted)
+        if not breaks:
+            return self
+        steps = measure(self.leg, self.kept, predicted, breaks)
+        return replace(self, groups=group(self.leg, self.kept, breaks), steps=steps)

@@ -1,0 +1,86 @@
+"""The path of a leg's star: where a displaced axis would make it drift, at any time of the leg."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.driftlog import Leg
+from core.alignment.geometry import altitude_azimuth_rad, observed_direction, offsets_arcsec
+from core.sky.place import hour_angle_and_declination
+from core.sky.refraction import Refraction
+from core.sky.site import Air, Site
+
+Floats = NDArray[np.float64]
+
+_DERIVATIVE_STEP_RAD = 1e-4  # the model is so smooth that the central difference errs by 1e-9
+
+
+@dataclass(frozen=True, eq=False)
+class Track:
+    """Hour angle west positive at `start_utc_s` and its rate; apparent declination."""
+
+    start_utc_s: float
+    end_utc_s: float
+    hour_angle_rad: float
+    rate_rad_per_s: float
+    declination_rad: float
+    latitude_rad: float
+    refraction: Refraction
+
+    @classmethod
+    def of(cls, leg: Leg, site: Site, air: Air) -> Track:
+        """Apparent place for the middle of the leg, tracked from its first reading."""
+        start_s, end_s = float(leg.utc_s[0]), float(leg.utc_s[-1])
+        span_s = max(end_s - start_s, 60.0)
+        hour_angle, declination = hour_angle_and_declination(
+            leg.ra_deg, leg.dec_deg, site, np.array([start_s, start_s + span_s])
+        )
+        return cls(
+            start_utc_s=start_s,
+            end_utc_s=end_s,
+            hour_angle_rad=float(hour_angle[0]),
+            rate_rad_per_s=float((hour_angle[1] - hour_angle[0]) / span_s),
+            declination_rad=float(declination),
+            latitude_rad=float(np.deg2rad(site.latitude_deg)),
+            refraction=Refraction.of(air),
+        )
+
+    def hour_angle_at(self, utc_s: Floats | float) -> Floats:
+        """Hour angle, west positive, not wrapped within the leg."""
+        elapsed_s = np.asarray(utc_s, dtype=float) - self.start_utc_s
+        return np.asarray(self.hour_angle_rad + self.rate_rad_per_s * elapsed_s)
+
+    def north_arcsec(self, utc_s: Floats, axis_rad: Floats) -> Floats:
+        """North offsets (n,) since the leg's start for `axis_rad`: azimuth, altitude error."""
+        hour_angle = np.append(self.hour_angle_rad, self.hour_angle_at(utc_s))
+        north, _ = offsets_arcsec(
+            hour_angle,
+            self.declination_rad,
+            self.latitude_rad,
+            float(axis_rad[0]),
+            float(axis_rad[1]),
+            self.refraction,
+        )
+        return north[1:]
+
+    def sensitivity(self, utc_s: Floats, axis_rad: Floats) -> Floats:
+        """Derivatives (n, 2) of the north offset, arcsec per radian of azimuth, altitude error."""
+        columns = []
+        for step in _DERIVATIVE_STEP_RAD * np.eye(2):
+            ahead = self.north_arcsec(utc_s, axis_rad + step)
+            behind = self.north_arcsec(utc_s, axis_rad - step)
+            columns.append((ahead - behind) / (2.0 * _DERIVATIVE_STEP_RAD))
+        return np.stack(columns, axis=-1)
+
+    def middle(self) -> tuple[float, float, float]:
+        """Hour angle (−π…π), observed altitude and azimuth, radians, at the middle of the leg."""
+        hour_angle = self.hour_angle_at(0.5 * (self.start_utc_s + self.end_utc_s))
+        seen = observed_direction(
+            hour_angle, self.declination_rad, self.latitude_rad, self.refraction
+        )
+        altitude, azimuth = altitude_azimuth_rad(seen)
+        wrapped = float((hour_angle + np.pi) % (2.0 * np.pi) - np.pi)
+        return wrapped, float(altitude), float(azimuth)

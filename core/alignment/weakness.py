@@ -1,0 +1,102 @@
+"""What makes a set of legs weak, in sentences: stars too alike, too low, too near the pole."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+import numpy as np
+
+from core.alignment.trend import LegTrend
+from core.alignment.usable import Note
+from core.sky.site import Air, Site
+
+_ALIKE_CORRELATION = 0.9
+_LOW_ALTITUDE_DEG = 20.0
+_POLAR_DECLINATION_DEG = 75.0
+_POLAR_SITE_DEG = 85.0
+_EQUATORIAL_SITE_DEG = 5.0
+
+
+def weaknesses(
+    legs: Sequence[LegTrend], correlation: float | None, site: Site, air: Air
+) -> tuple[Note, ...]:
+    """Notes on the geometry; `correlation` of the two errors, where both are known."""
+    notes = [*_of_pair(legs, correlation), *_of_site(site, air)]
+    for leg in legs:
+        notes += [*_of_star(leg), *_of_readings(leg)]
+    return tuple(notes)
+
+
+def _of_pair(legs: Sequence[LegTrend], correlation: float | None) -> Iterator[Note]:
+    if correlation is None or abs(correlation) < _ALIKE_CORRELATION:
+        return
+    hours = ", ".join(hour_angle_words(leg.hour_angle_deg) for leg in legs)
+    yield Note(
+        "stars alike",
+        f"The stars stand at similar hour angles ({hours}), so azimuth and altitude error are hard "
+        "to tell apart: add one near the meridian or one six hours from it, whichever is missing.",
+    )
+
+
+def _of_site(site: Site, air: Air) -> Iterator[Note]:
+    latitude = abs(site.latitude_deg)
+    if latitude > _POLAR_SITE_DEG:
+        yield Note(
+            "polar site",
+            f"At latitude {site.latitude_deg:.1f}° the axis is nearly upright: azimuth error "
+            "hardly shows and hardly matters; level the mount and trust the altitude error.",
+        )
+    if latitude < _EQUATORIAL_SITE_DEG:
+        yield Note(
+            "equatorial site",
+            f"At latitude {site.latitude_deg:.1f}° the pole lies near the horizon, where "
+            "refraction is large and uncertain; the altitude error, measured from stars high "
+            "up, holds, but the refracted pole is only known to some minutes of arc.",
+        )
+    if air.pressure_hpa <= 0.0:
+        yield Note("no refraction", "Refraction is switched off (no air pressure).")
+
+
+def _of_star(leg: LegTrend) -> Iterator[Note]:
+    if leg.altitude_deg <= 0.0:
+        yield Note(
+            "below horizon",
+            f"The star of leg “{leg.label}” was {-leg.altitude_deg:.0f}° below the horizon at the "
+            "stated time. Was local time taken for UTC, or are latitude and longitude wrong?",
+        )
+    elif leg.altitude_deg < _LOW_ALTITUDE_DEG:
+        yield Note(
+            "low star",
+            f"The star of leg “{leg.label}” stood only {leg.altitude_deg:.0f}° high, where the air "
+            "is unsteady and refraction uncertain; one above 20° is better.",
+        )
+    if abs(leg.declination_deg) > _POLAR_DECLINATION_DEG:
+        yield Note(
+            "near the pole",
+            f"The star of leg “{leg.label}” is {90.0 - abs(leg.declination_deg):.0f}° from a pole "
+            "of the sky; one nearer the equator is easier to keep in the field.",
+        )
+
+
+def _of_readings(leg: LegTrend) -> Iterator[Note]:
+    for step in leg.steps:
+        way = "north" if step.size_arcsec > 0.0 else "south"
+        after = (step.utc_s - float(leg.curve_utc_s[0])) / 60.0
+        yield Note(
+            "step",
+            f"Leg “{leg.label}” jumped {abs(step.size_arcsec):.1f}″ {way} after {after:.1f} min "
+            "(a bump?). Both sides are used; if the tripod moved, start anew.",
+        )
+    aside = int(np.count_nonzero(leg.rejected))
+    if aside:
+        yield Note(
+            "set aside",
+            f"{aside} of {leg.sample_count} readings of leg “{leg.label}” stand far from their "
+            "neighbours (a gust, a touch?) and are set aside.",
+        )
+
+
+def hour_angle_words(hour_angle_deg: float) -> str:
+    """Hours east or west of the meridian: ``2.3 h east``."""
+    side = "west" if hour_angle_deg > 0.0 else "east"
+    return f"{abs(hour_angle_deg) / 15.0:.1f} h {side}"
