@@ -1,0 +1,1 @@
+"""What happens between a fresh machine and a running program; standard library only."""
