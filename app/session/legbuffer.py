@@ -42,9 +42,9 @@ class LegBuffer:
         self._leg: Leg | None = None
 
     @classmethod
-    def of(cls, leg: Leg) -> LegBuffer:
-        """A buffer that goes on where `leg` stands."""
-        buffer = cls(leg.label, leg.ra_deg, leg.dec_deg)
+    def of(cls, leg: Leg, label: str | None = None) -> LegBuffer:
+        """A buffer that goes on where `leg` stands, under another `label` if one is given."""
+        buffer = cls(label or leg.label, leg.ra_deg, leg.dec_deg)
         buffer._count = leg.utc_s.size
         buffer._columns = np.full((4, max(FIRST_CAPACITY, 2 * buffer._count)), np.nan)
         given = (leg.utc_s, leg.north_arcsec, leg.east_arcsec, leg.sigma_arcsec)
@@ -61,6 +61,13 @@ class LegBuffer:
     def last_utc_s(self) -> float | None:
         """Time of the newest reading, None before the first."""
         return float(self._columns[UTC, self._count - 1]) if self._count else None
+
+    @property
+    def lasted_s(self) -> float:
+        """From the first reading to the newest."""
+        if not self._count:
+            return 0.0
+        return float(self._columns[UTC, self._count - 1] - self._columns[UTC, 0])
 
     def append(self, reading: Reading) -> None:
         """Add one reading; takes constant time on average."""

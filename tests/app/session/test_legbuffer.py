@@ -84,3 +84,4 @@ def test_a_kept_leg_goes_on_where_it_stood() -> None:
     assert buffer.leg().east_arcsec is None
     np.testing.assert_array_equal(buffer.leg().utc_s, np.arange(401.0))
     np.testing.assert_array_equal(buffer.leg().sigma_arcsec, np.full(401, 0.5))
+    assert LegBuffer.of(kept, "7 Vega").label == "7 Vega"

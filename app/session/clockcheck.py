@@ -1,0 +1,55 @@
+"""Noticing that the computer's clock was set while a star is watched."""
+
+from __future__ import annotations
+
+from enum import Enum
+
+STEP_BACK_S = 2.0  # less is two sources of time disagreeing; more is a clock that was set
+LONGEST_GAP_S = 50 * 60.0  # a clock set forward by an hour leaves a gap longer than this
+
+
+class Verdict(Enum):
+    """What to do with a reading, by its time."""
+
+    GOES_ON = "goes on"
+    REFUSED = "refused"
+    WENT_BACK = "went back"
+    LEFT_A_GAP = "left a gap"
+
+
+def judge(last_utc_s: float | None, utc_s: float) -> Verdict:
+    """Compare the time of a reading with that of the one before in the same leg."""
+    if last_utc_s is None or 0.0 < utc_s - last_utc_s <= LONGEST_GAP_S:
+        return Verdict.GOES_ON
+    if utc_s > last_utc_s:
+        return Verdict.LEFT_A_GAP
+    return Verdict.REFUSED if last_utc_s - utc_s <= STEP_BACK_S else Verdict.WENT_BACK
+
+
+def refusal(step_s: float) -> str:
+    """The sentence for a reading that is not later than the one before (`step_s` ≤ 0)."""
+    how = "at the same instant as" if step_s == 0.0 else f"{-step_s:.1f} s before"
+    return (
+        f"A reading was not taken because its time lies {how} the one before: check that only "
+        "one source delivers readings."
+    )
+
+
+def notice(verdict: Verdict, step_s: float, old_label: str, new_label: str) -> str:
+    """The sentence for a leg that was cut in two because of the clock."""
+    if verdict is Verdict.WENT_BACK:
+        what = f"The clock went back by {_in_words(-step_s)}"
+    else:
+        what = f"No reading came for {_in_words(step_s)}, or the clock was set forward"
+    return (
+        f"{what}: leg “{old_label}” was ended and “{new_label}” begun. If the clock was set, check "
+        "the time and date, then discard the leg that was read by the wrong time."
+    )
+
+
+def _in_words(seconds: float) -> str:
+    if seconds < 120.0:
+        return f"{seconds:.0f} s"
+    if seconds < 120.0 * 60.0:
+        return f"{seconds / 60.0:.0f} min"
+    return f"{seconds / 3600.0:.1f} h"

@@ -1,0 +1,205 @@
+"""The owner of tonight's state: takes readings and steps in, gives snapshots out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QObject, Qt, Signal
+
+from app.session.keeper import Keeper, LogOfNight
+from app.session.problems import Problems, Trouble
+from app.session.question import Answer, Question, work_out
+from app.session.snapshot import Snapshot
+from app.session.solver import SolverThread
+from app.session.tonight import Refused, Tonight
+from app.sources.source import Reading
+from core.alignment.advice import Aim
+from core.alignment.driftlog import DriftLog, Leg
+from core.sky.refraction import standard_pressure_hpa
+from core.sky.site import Air, Site
+
+NO_SITE = (
+    "The place you stand on is not known, so the axis error cannot be computed yet: enter latitude "
+    "and longitude on the Site page. The readings are kept."
+)
+
+
+class Session(QObject):
+    """Lives in the thread of the window; a worker thread of its own computes.
+
+    `compute` answers a `Question` in that thread. `log` keeps everything at once; None keeps
+    nothing. Call `close` before letting go.
+    """
+
+    changed = Signal(object)  # a Snapshot, at every step and setting and at every answer
+    reading_added = Signal()  # at every reading, and cheap
+    _storage_reported = Signal(object)
+
+    def __init__(
+        self,
+        compute: Callable[[Question], Answer] = work_out,
+        log: LogOfNight | None = None,
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._tonight = Tonight(Keeper(log, self.report_storage))
+        self._problems = Problems()
+        self._revision = 0
+        self._answer = Answer(0)
+        self._is_stale = False
+        self._storage_reported.connect(self._take_storage_report)
+        self._solver = SolverThread(compute, self)
+        self._solver.answered.connect(self._take_answer, Qt.ConnectionType.QueuedConnection)
+        self._solver.start()
+
+    def close(self) -> None:
+        """Stop computing and wait until everything is on disk; the night stays open."""
+        self._solver.close()
+        self._tonight.flush()
+
+    def snapshot(self) -> Snapshot:
+        """The state as it stands; costs no copy of readings."""
+        tonight, answer = self._tonight, self._answer
+        return Snapshot(
+            tonight.site,
+            tonight.air,
+            tonight.aim,
+            tonight.target_arcmin,
+            tonight.axis_state,
+            tonight.leg_views(),
+            tonight.watching,
+            answer.solution,
+            answer.advice,
+            answer.forecast,
+            self._is_stale,
+            self._problems.text(),
+        )
+
+    def set_site(self, site: Site, air: Air | None = None) -> None:
+        """Say where the mount stands; without `air`, that of the standard atmosphere there."""
+        standard = Air(standard_pressure_hpa(site.elevation_m), pressure_is_assumed=True)
+        self._tonight.set_site(site, air or standard)
+        self._step_taken()
+
+    def set_aim(self, aim: Aim) -> None:
+        """Choose which pole to align on."""
+        self._tonight.set_aim(aim)
+        self._step_taken()
+
+    def set_target(self, arcmin: float) -> None:
+        """Choose how small the error bars should become."""
+        self._tonight.set_target(arcmin)
+        self._step_taken()
+
+    def begin_leg(self, star_name: str, ra_deg: float, dec_deg: float) -> str:
+        """Watch a star (ICRS place tonight) from now on; ends the leg under way. Its label."""
+        label = self._tonight.begin_leg(star_name, ra_deg, dec_deg)
+        self._step_taken()
+        return label
+
+    def add_reading(self, reading: Reading) -> None:
+        """Take one reading of the star under way; one that cannot be used is refused aloud."""
+        try:
+            notice = self._tonight.add_reading(reading)
+        except Refused as reason:
+            self._say(Trouble.READING, str(reason))
+            return
+        self._say(Trouble.READING, None)
+        if notice:
+            self._step_taken(notice)
+        else:
+            self._ask()
+        self.reading_added.emit()
+
+    def remove_last_reading(self) -> bool:
+        """Take the newest reading of the leg under way back; False when there is none."""
+        removed = self._tonight.remove_last_reading()
+        if removed:
+            self._step_taken()
+        return removed
+
+    def end_leg(self) -> None:
+        """Stop watching; the leg stays in the solution."""
+        self._tonight.end_leg()
+        self._step_taken()
+
+    def discard_leg(self, label: str) -> None:
+        """Leave a leg of this axis state out; on disk it is only marked."""
+        try:
+            self._tonight.discard_leg(label)
+        except Refused as reason:
+            self._say(Trouble.READING, str(reason))
+            return
+        self._step_taken()
+
+    def bolts_turned(self) -> None:
+        """The axis has moved: begin a new axis state with no legs and no solution."""
+        self._tonight.turn_bolts()
+        self._step_taken()
+
+    def take_leg(self, star_name: str, leg: Leg) -> str:
+        """Take a leg measured as a whole, such as the shortest form; returns its new label."""
+        label = self._tonight.take_leg(star_name, leg)
+        self._step_taken()
+        return label
+
+    def take_log(self, log: DriftLog) -> None:
+        """Take all legs of a drift log into this axis state, and its place where none is known."""
+        self._tonight.take_log(log)
+        self._step_taken()
+
+    def report_storage(self, sentence: str | None) -> None:
+        """Say that the log of nights fails, or (None) works again; from any thread."""
+        self._storage_reported.emit(sentence)
+
+    def _take_storage_report(self, sentence: str | None) -> None:
+        self._say(Trouble.STORAGE, sentence)
+
+    def _step_taken(self, notice: str | None = None) -> None:
+        """After a step or setting: what was computed is stale, and a notice has been read."""
+        self._revision += 1
+        self._is_stale = self._answer.solution is not None
+        self._problems.put(Trouble.CLOCK, notice)
+        self._problems.put(Trouble.READING, None)
+        self._ask()
+        self.changed.emit(self.snapshot())
+
+    def _say(self, trouble: Trouble, sentence: str | None) -> None:
+        if self._problems.put(trouble, sentence):
+            self.changed.emit(self.snapshot())
+
+    def _ask(self) -> None:
+        """Ask for a solution of what is there; without legs there is nothing to know."""
+        tonight = self._tonight
+        legs = tonight.usable_legs()
+        self._problems.put(Trouble.SITE, NO_SITE if self._needs_site() else None)
+        if not legs:
+            self._forget()
+        elif tonight.site is not None and tonight.air is not None:
+            self._solver.ask(self._question(legs, tonight.site, tonight.air))
+
+    def _needs_site(self) -> bool:
+        return self._tonight.site is None and bool(self._tonight.legs)
+
+    def _question(self, legs: tuple[Leg, ...], site: Site, air: Air) -> Question:
+        tonight = self._tonight
+        asked = {leg.label for leg in legs}
+        watching = tonight.watching if tonight.watching in asked else None
+        return Question(
+            self._revision, legs, site, air, tonight.aim, tonight.target_arcmin, watching
+        )
+
+    def _forget(self) -> None:
+        self._answer = Answer(self._revision)
+        self._is_stale = False
+        self._problems.put(Trouble.SOLUTION, None)
+
+    def _take_answer(self, answer: Answer) -> None:
+        """Show an answer unless a step has overtaken it; after a failure the old one stays."""
+        if answer.revision != self._revision or not self._tonight.usable_legs():
+            return
+        self._problems.put(Trouble.SOLUTION, answer.problem)
+        if answer.problem is None:
+            self._answer = answer
+        self._is_stale = answer.problem is not None and self._answer.solution is not None
+        self.changed.emit(self.snapshot())

@@ -1,0 +1,39 @@
+"""Tonight's state at one instant, as pages see it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from core.alignment.driftlog import Leg
+from core.sky.site import Air, Site
+
+if TYPE_CHECKING:  # these bring scipy along, which the first window must not wait for
+    from core.alignment.advice import Advice, Aim
+    from core.alignment.forecast import Forecast
+    from core.alignment.solution import Solution
+
+
+@dataclass(frozen=True, eq=False)
+class Snapshot:
+    """What is known at one instant; it never changes afterwards.
+
+    `legs`: those of the present axis state, discarded ones left out; their arrays are read-only
+    views. `watching`: label of the leg under way. `solution`, `advice`, `forecast`: from the last
+    computation of this axis state; `solution_is_stale` when the legs or the settings have changed
+    since in more than by new readings, or when the last computation failed. `problem`: one or
+    several sentences for the person, None when all is well.
+    """
+
+    site: Site | None
+    air: Air | None
+    aim: Aim
+    target_arcmin: float
+    axis_state: int
+    legs: tuple[Leg, ...]
+    watching: str | None
+    solution: Solution | None
+    advice: Advice | None
+    forecast: Forecast | None
+    solution_is_stale: bool
+    problem: str | None

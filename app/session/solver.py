@@ -1,0 +1,83 @@
+"""The one worker thread that computes while the window stays free."""
+
+from __future__ import annotations
+
+import logging
+import time
+from collections.abc import Callable
+from threading import Condition
+
+from PySide6.QtCore import QObject, QThread, Signal
+
+from app.session.question import Answer, Question
+
+log = logging.getLogger(__name__)
+
+SHORTEST_INTERVAL_S = 0.2  # between the starts of two computations
+
+
+def failure_sentence(error: Exception) -> str:
+    """What the person reads when a computation broke in a way nobody foresaw."""
+    return (
+        "The axis error could not be computed from these readings because of a fault in the "
+        f"program ({type(error).__name__}: {error}). Every reading is kept: go on watching, "
+        "discard the newest leg if the message stays, and report it."
+    )
+
+
+class SolverThread(QThread):
+    """Answers questions one at a time; of those that arrive meanwhile only the newest counts.
+
+    It rests after each answer as long as that answer took, at least until `SHORTEST_INTERVAL_S`
+    since it began: a long night never takes more than half of one processor core. `answered`
+    carries an `Answer`. The owner calls `start`, then `ask`, and `close` before letting go.
+    """
+
+    answered = Signal(object)
+
+    def __init__(
+        self, compute: Callable[[Question], Answer], parent: QObject | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._compute = compute
+        self._changed = Condition()
+        self._waiting: Question | None = None
+        self._closing = False
+
+    def ask(self, question: Question) -> None:
+        """Put a question in place of any that still waits; returns at once."""
+        with self._changed:
+            self._waiting = question
+            self._changed.notify()
+
+    def close(self) -> None:
+        """End the thread and wait for it; a computation under way is finished first."""
+        with self._changed:
+            self._closing = True
+            self._changed.notify()
+        self.wait()
+
+    def run(self) -> None:
+        """The thread's own loop; Qt calls it."""
+        while (question := self._next()) is not None:
+            began = time.monotonic()
+            self.answered.emit(self._answer(question))
+            took = time.monotonic() - began
+            self._rest(max(took, SHORTEST_INTERVAL_S - took))
+
+    def _next(self) -> Question | None:
+        with self._changed:
+            self._changed.wait_for(lambda: self._closing or self._waiting is not None)
+            question, self._waiting = self._waiting, None
+            return None if self._closing else question
+
+    def _rest(self, seconds: float) -> None:
+        with self._changed:
+            self._changed.wait_for(lambda: self._closing, timeout=seconds)
+
+    def _answer(self, question: Question) -> Answer:
+        try:
+            return self._compute(question)
+        except Exception as error:
+            log.exception("the computation failed")
+            return Answer(question.revision, problem=failure_sentence(error))

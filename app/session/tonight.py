@@ -1,0 +1,177 @@
+"""Tonight's place, settings and legs: every step changes the state and reaches the disk."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from app.session.clockcheck import Verdict, judge, notice, refusal
+from app.session.keeper import Keeper
+from app.session.labels import Labels
+from app.session.legbuffer import LegBuffer
+from app.sources.source import Reading
+from core.alignment.advice import Aim
+from core.alignment.driftlog import DriftLog, Leg
+from core.sky.site import Air, Site
+
+DEFAULT_TARGET_ARCMIN = 1.0
+# A leg under way that is shorter has no drift to show yet, and no fault to be told about either.
+FEWEST_READINGS = 4
+SHORTEST_S = 20.0
+NO_LEG = "A reading came while no star was being watched and was not taken: begin a leg first."
+NOT_FINITE = "A reading was not taken because its time or its offset is not a number."
+
+
+class Refused(ValueError):
+    """A reading or step that changes nothing; the text is a sentence for the person."""
+
+
+@dataclass(frozen=True)
+class OwnedLeg:
+    """A leg of the present axis state, and the number under which the log of nights keeps it."""
+
+    star_name: str
+    buffer: LegBuffer
+    leg_id: int | None
+
+
+class Tonight:
+    """The state the session owns; knows neither screen nor thread.
+
+    `legs`: those of the present axis state by label, in the order they began. `watching`: label of
+    the leg under way.
+    """
+
+    def __init__(self, keeper: Keeper) -> None:
+        self._keeper = keeper
+        self._labels = Labels()
+        self.site: Site | None = None
+        self.air: Air | None = None
+        self.aim = Aim.TRUE_POLE
+        self.target_arcmin = DEFAULT_TARGET_ARCMIN
+        self.axis_state = 1
+        self.legs: dict[str, OwnedLeg] = {}
+        self.watching: str | None = None
+
+    def set_site(self, site: Site, air: Air) -> None:
+        """Say where the mount stands."""
+        self.site, self.air = site, air
+        self._keeper.put_site(site, air)
+
+    def set_aim(self, aim: Aim) -> None:
+        """Choose which pole to align on."""
+        self.aim = aim
+        self._keeper.put_aim(aim)
+
+    def set_target(self, arcmin: float) -> None:
+        """Choose how small the error bars should become."""
+        self.target_arcmin = arcmin
+        self._keeper.put_target(arcmin)
+
+    def begin_leg(self, star_name: str, ra_deg: float, dec_deg: float) -> str:
+        """Watch a star (ICRS place tonight); ends the leg under way. Returns its label."""
+        self.end_leg()
+        label = self._labels.numbered(star_name)
+        self._own(star_name, LegBuffer(label, ra_deg, dec_deg))
+        self.watching = label
+        return label
+
+    def add_reading(self, reading: Reading) -> str | None:
+        """Take a reading of the star under way, or raise Refused.
+
+        Returns a sentence when the clock was set so that a new leg of the same star had to begin.
+        """
+        if self.watching is None:
+            raise Refused(NO_LEG)
+        if not (math.isfinite(reading.utc_s) and math.isfinite(reading.north_arcsec)):
+            raise Refused(NOT_FINITE)
+        said = self._check_clock(self.legs[self.watching], reading.utc_s)
+        leg = self.legs[self.watching]
+        leg.buffer.append(reading)
+        self._keeper.add_reading(leg.leg_id, reading)
+        return said
+
+    def remove_last_reading(self) -> bool:
+        """Take the newest reading of the leg under way back; False when there is none."""
+        leg = self.legs[self.watching] if self.watching is not None else None
+        if leg is None or not len(leg.buffer):
+            return False
+        leg.buffer.remove_last()
+        self._keeper.delete_last_reading(leg.leg_id)
+        return True
+
+    def end_leg(self) -> None:
+        """Stop watching, if a star is watched; the leg stays."""
+        if self.watching is not None:
+            self._keeper.end_leg(self.legs[self.watching].leg_id)
+            self.watching = None
+
+    def discard_leg(self, label: str) -> None:
+        """Leave a leg out, or raise Refused; on disk it is only marked."""
+        if label not in self.legs:
+            raise Refused(f"There is no leg “{label}” to discard since the bolts were turned.")
+        if self.watching == label:
+            self.watching = None
+        self._keeper.discard_leg(self.legs.pop(label).leg_id)
+
+    def turn_bolts(self) -> None:
+        """Begin a new axis state: the legs so far say nothing about it."""
+        self.end_leg()
+        self.axis_state += 1
+        self.legs = {}
+        self._keeper.begin_axis_state()
+
+    def take_leg(self, star_name: str, leg: Leg) -> str:
+        """Take a leg measured as a whole; its label is made here."""
+        label = self._labels.numbered(star_name)
+        self._own_whole(label, star_name, leg)
+        return label
+
+    def take_log(self, log: DriftLog) -> None:
+        """Take all legs of a log, and its place when none is known."""
+        site = log.header.site()
+        if self.site is None and site is not None:
+            self.set_site(site, log.header.air())
+        for leg in log.legs:
+            self._own_whole(self._labels.take(leg.label), "", leg)
+
+    def leg_views(self) -> tuple[Leg, ...]:
+        """All legs of the axis state as they stand."""
+        return tuple(leg.buffer.leg() for leg in self.legs.values())
+
+    def usable_legs(self) -> tuple[Leg, ...]:
+        """Those a computation can be asked about: with readings, and more than a first glance."""
+        return tuple(
+            leg.buffer.leg()
+            for label, leg in self.legs.items()
+            if len(leg.buffer) and not (label == self.watching and _has_just_begun(leg.buffer))
+        )
+
+    def flush(self) -> None:
+        """Wait until everything is on disk."""
+        self._keeper.flush()
+
+    def _own(self, star_name: str, buffer: LegBuffer) -> OwnedLeg:
+        leg_id = self._keeper.add_leg(buffer.label, star_name, buffer.ra_deg, buffer.dec_deg)
+        leg = OwnedLeg(star_name, buffer, leg_id)
+        self.legs[buffer.label] = leg
+        return leg
+
+    def _own_whole(self, label: str, star_name: str, leg: Leg) -> None:
+        owned = self._own(star_name, LegBuffer.of(leg, label))
+        self._keeper.add_readings(owned.leg_id, leg)
+        self._keeper.end_leg(owned.leg_id)
+
+    def _check_clock(self, leg: OwnedLeg, utc_s: float) -> str | None:
+        last_utc_s = leg.buffer.last_utc_s
+        verdict = judge(last_utc_s, utc_s)
+        if last_utc_s is None or verdict is Verdict.GOES_ON:
+            return None
+        if verdict is Verdict.REFUSED:
+            raise Refused(refusal(utc_s - last_utc_s))
+        label = self.begin_leg(leg.star_name, leg.buffer.ra_deg, leg.buffer.dec_deg)
+        return notice(verdict, utc_s - last_utc_s, leg.buffer.label, label)
+
+
+def _has_just_begun(buffer: LegBuffer) -> bool:
+    return len(buffer) < FEWEST_READINGS or buffer.lasted_s < SHORTEST_S
