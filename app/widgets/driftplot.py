@@ -1,0 +1,171 @@
+"""Declination drift against time: every leg of an axis state in one picture."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+import pyqtgraph as pg
+from PySide6.QtCore import QPointF, Signal
+from PySide6.QtGui import QColor, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+
+from app.theme.theme import Theme
+from app.widgets.driftseries import DriftSeries
+from app.widgets.legcurves import LegCurves
+from app.widgets.plotreading import PlotReading, nearest
+from app.widgets.redraw import Redraw
+from app.widgets.text import Text
+
+LEAST_ARCSEC = 2.0
+LEAST_MINUTES = 0.5
+
+
+class DriftPlot(QWidget):
+    """Follows the readings until the person zooms or pans; “Follow” takes up again.
+
+    `copy_wanted`: the person wants the readings as text.
+    """
+
+    copy_wanted = Signal()
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self._ask: Callable[[], Sequence[DriftSeries]] = list
+        self._legs: Sequence[DriftSeries] = ()
+        self._curves: dict[str, LegCurves] = {}
+        self._is_following = True
+        self._view = pg.PlotWidget()
+        self._plot = self._view.getPlotItem()
+        self._box = self._plot.getViewBox()
+        self._readout = Text("", "small")
+        self._follow = QPushButton(self.tr("Follow (F)"))
+        self._copy = QPushButton(self.tr("Copy readings"))
+        self._redraw = Redraw(self, self.draw)
+        self._set_up()
+        self._arrange()
+        self.restyle()
+        theme.changed.connect(self.restyle)
+
+    def _set_up(self) -> None:
+        self._plot.setMenuEnabled(False)
+        self._plot.hideButtons()
+        self._box.disableAutoRange()
+        self._box.sigRangeChangedManually.connect(self._moved_by_hand)
+        self._view.scene().sigMouseMoved.connect(self._pointed)
+        self._view.setAccessibleName(self.tr("Plot of declination drift against time"))
+        self._plot.setLabel("bottom", self.tr("Time since the leg began (minutes)"))
+        self._plot.setLabel("left", self.tr("North drift (arcsec)"))
+        self._plot.showGrid(x=True, y=True, alpha=0.25)
+        self._follow.setShortcut("F")
+        self._follow.setToolTip(self.tr("Show all readings again as they come"))
+        self._follow.clicked.connect(self.follow)
+        self._follow.setEnabled(False)
+        self._copy.setToolTip(self.tr("Put all readings on the clipboard as a drift log"))
+        self._copy.clicked.connect(self.copy_wanted)
+
+    def _arrange(self) -> None:
+        head = QHBoxLayout()
+        head.addWidget(Text(self.tr("Declination drift"), "title"), 1)
+        head.addWidget(self._follow)
+        head.addWidget(self._copy)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(head)
+        column.addWidget(self._view, 1)
+        column.addWidget(self._readout)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+
+    def feed_from(self, ask: Callable[[], Sequence[DriftSeries]]) -> None:
+        """`ask` gives the legs as they are; it is called when a picture is due, not before."""
+        self._ask = ask
+        self._redraw.mark()
+
+    def mark_stale(self) -> None:
+        """Something changed. Cheap enough for every reading."""
+        self._redraw.mark()
+
+    def follow(self) -> None:
+        self._is_following = True
+        self._follow.setEnabled(False)
+        self._redraw.mark()
+
+    def is_following(self) -> bool:
+        return self._is_following
+
+    def readout(self) -> str:
+        return self._readout.text()
+
+    def plot_item(self) -> pg.PlotItem:
+        return self._plot
+
+    def restyle(self) -> None:
+        look = self._theme.look
+        self._view.setBackground(QColor(look.well))
+        font = self.font()
+        font.setPixelSize(round(13 * self._theme.scale))
+        for side in ("bottom", "left"):
+            axis = self._plot.getAxis(side)
+            axis.setPen(QColor(look.edge))
+            axis.setTextPen(QColor(look.text))
+            axis.setTickFont(font)
+            axis.label.setFont(font)
+            axis.labelStyle = {"color": look.text, "font-size": f"{font.pixelSize()}px"}
+            axis.showLabel()
+        self._view.setMinimumHeight(round(200 + 60 * self._theme.scale))
+        self._redraw.mark()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._redraw.mark()
+
+    def draw(self) -> None:
+        self._legs = self._ask()
+        if self._is_following:
+            self._show_all()
+        (left, right), _ = self._box.viewRange()
+        columns = max(int(self._box.width()), 50)
+        present = {leg.label for leg in self._legs}
+        for gone in [label for label in self._curves if label not in present]:
+            self._curves.pop(gone).remove()
+        for leg in self._legs:
+            if leg.label not in self._curves:
+                self._curves[leg.label] = LegCurves(self._plot, self._theme)
+            self._curves[leg.label].show(leg, left, right, columns)
+
+    def _show_all(self) -> None:
+        """All readings, with room for the leg's name at the right and on top."""
+        filled = [leg for leg in self._legs if len(leg.minutes)]
+        right = max((float(leg.minutes[-1]) for leg in filled), default=0.0)
+        low = min((float(leg.arcsec.min()) for leg in filled), default=0.0)
+        high = max((float(leg.arcsec.max()) for leg in filled), default=0.0)
+        lacking = max(LEAST_ARCSEC - (high - low), 0.0)  # one reading still gets a readable axis
+        low, high = low - lacking / 2, high + lacking / 2
+        room = high - low
+        self._box.setRange(
+            xRange=(0.0, max(right, LEAST_MINUTES) * 1.04),
+            yRange=(low - 0.06 * room, high + 0.12 * room),
+            padding=0,
+            disableAutoRange=True,
+        )
+
+    def _moved_by_hand(self) -> None:
+        self._is_following = False
+        self._follow.setEnabled(True)
+        self._redraw.mark()
+
+    def _pointed(self, where: QPointF) -> None:
+        at = self._box.mapSceneToView(where)
+        (left, right), (low, high) = self._box.viewRange()
+        found = nearest(self._legs, at.x(), at.y(), right - left, high - low)
+        self._readout.setText("" if found is None else self._words(found))
+
+    def _words(self, found: PlotReading) -> str:
+        side = self.tr("north") if found.arcsec >= 0 else self.tr("south")
+        return self.tr("{leg}: {size:.1f}″ {side} after {minutes:.1f} min, at {time} UTC").format(
+            leg=found.label,
+            size=abs(found.arcsec),
+            side=side,
+            minutes=found.minutes,
+            time=found.time,
+        )

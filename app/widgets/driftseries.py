@@ -1,0 +1,79 @@
+"""What a drift plot shows of one leg, in minutes and seconds of arc from the leg's own start."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.driftlog import Leg
+
+if TYPE_CHECKING:
+    from core.alignment.trend import LegTrend
+
+Floats = NDArray[np.float64]
+NOTHING: Floats = np.empty(0)
+
+
+def _nothing() -> Floats:
+    return NOTHING
+
+
+@dataclass(frozen=True, eq=False)
+class DriftSeries:
+    """Minutes since the leg began against north drift in seconds of arc, (n,) unless said.
+
+    `mean_*` (k,): group means. `line_*`, `low_*`, `high_*` (m,): fitted line and its 95 % band.
+    `set_aside` (n,): readings the fit left out. `steps`: minute and size of each jump.
+    `index`: which shape the leg has.
+    """
+
+    label: str
+    index: int
+    start_utc_s: float
+    minutes: Floats
+    arcsec: Floats
+    set_aside: NDArray[np.bool_]
+    mean_minutes: Floats = field(default_factory=_nothing)
+    mean_arcsec: Floats = field(default_factory=_nothing)
+    line_minutes: Floats = field(default_factory=_nothing)
+    line_arcsec: Floats = field(default_factory=_nothing)
+    low_arcsec: Floats = field(default_factory=_nothing)
+    high_arcsec: Floats = field(default_factory=_nothing)
+    steps: tuple[tuple[float, float], ...] = ()
+
+
+def series(leg: Leg, trend: LegTrend | None, index: int) -> DriftSeries:
+    """`trend` may be older than the leg: readings that came since are simply not yet judged."""
+    if len(leg.utc_s) == 0:
+        return DriftSeries(leg.label, index, 0.0, NOTHING, NOTHING, np.zeros(0, bool))
+    start = float(leg.utc_s[0])
+    minutes = (leg.utc_s - start) / 60.0
+    if trend is None:
+        zero = float(leg.north_arcsec[0])
+        untouched = np.zeros(len(minutes), bool)
+        return DriftSeries(leg.label, index, start, minutes, leg.north_arcsec - zero, untouched)
+    zero = float(trend.curve_arcsec[0])
+    return DriftSeries(
+        leg.label,
+        index,
+        start,
+        minutes,
+        leg.north_arcsec - zero,
+        _padded(trend.rejected, len(minutes)),
+        (trend.bin_utc_s - start) / 60.0,
+        trend.bin_arcsec - zero,
+        (trend.curve_utc_s - start) / 60.0,
+        trend.curve_arcsec - zero,
+        trend.curve_low_arcsec - zero,
+        trend.curve_high_arcsec - zero,
+        tuple(((step.utc_s - start) / 60.0, step.size_arcsec) for step in trend.steps),
+    )
+
+
+def _padded(mask: NDArray[np.bool_], count: int) -> NDArray[np.bool_]:
+    padded = np.zeros(count, bool)
+    padded[: min(count, len(mask))] = mask[:count]
+    return padded

@@ -1,0 +1,48 @@
+"""Drawing at most so often, and only what is seen."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QEvent, QObject, QTimer
+from PySide6.QtWidgets import QWidget
+
+INTERVAL_MS = 100
+
+
+class Redraw(QObject):
+    """`mark` says that something changed; `draw` follows, ten times a second at most.
+
+    While the widget is hidden nothing is drawn; shown again, it catches up once.
+    """
+
+    def __init__(self, widget: QWidget, draw: Callable[[], None]) -> None:
+        super().__init__(widget)
+        self._widget = widget
+        self._draw = draw
+        self._is_stale = False
+        self._timer = QTimer(self)
+        self._timer.setSingleShot(True)
+        self._timer.setInterval(INTERVAL_MS)
+        self._timer.timeout.connect(self._due)
+        widget.installEventFilter(self)
+
+    def mark(self) -> None:
+        """The first mark after a pause draws at once."""
+        self._is_stale = True
+        if self._widget.isVisible() and not self._timer.isActive():
+            self._due()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.Show and self._is_stale and not self._timer.isActive():
+            self._timer.start()
+        elif event.type() == QEvent.Type.Hide:
+            self._timer.stop()
+        return super().eventFilter(watched, event)
+
+    def _due(self) -> None:
+        if not self._is_stale:
+            return
+        self._is_stale = False
+        self._draw()
+        self._timer.start()

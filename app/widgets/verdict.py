@@ -1,0 +1,75 @@
+"""The answer in large letters: where the axis points and what to turn."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from app.widgets.reflow import Reflow
+from app.widgets.text import Panel, Text
+
+
+@dataclass(frozen=True)
+class AxisVerdict:
+    """One direction. `figure` is empty when the legs cannot tell; `side` then says why."""
+
+    figure: str
+    side: str
+    turn: str
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """`quiet`: sentences below; `is_stale`: a newer answer is being worked out."""
+
+    azimuth: AxisVerdict
+    altitude: AxisVerdict
+    quiet: tuple[str, ...] = ()
+    is_stale: bool = False
+
+
+class _Half(QWidget):
+    def __init__(self, name: str) -> None:
+        super().__init__()
+        self.setAccessibleName(name)
+        self._figure = Text("", "figure")
+        self._side = Text()
+        self._turn = Text("", "turn")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(Text(name, "quiet"))
+        for part in (self._figure, self._side, self._turn):
+            column.addWidget(part)
+        column.addStretch()
+
+    def show_axis(self, axis: AxisVerdict) -> None:
+        self._figure.say(axis.figure)
+        self._side.say(axis.side)
+        self._turn.say(axis.turn)
+        self.setAccessibleDescription(" ".join((axis.figure, axis.side, axis.turn)).strip())
+
+
+class VerdictBand(Panel):
+    """Azimuth and altitude, side by side where there is room."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self.setAccessibleName(self.tr("Where the axis points"))
+        self._azimuth = _Half(self.tr("Azimuth"))
+        self._altitude = _Half(self.tr("Altitude"))
+        self._quiet = Text("", "quiet")
+        self._stale = Text(self.tr("A newer answer is being worked out …"), "quiet")
+        self.column.addWidget(Reflow(self._azimuth, self._altitude, 620))
+        self.column.addWidget(self._quiet)
+        self.column.addWidget(self._stale)
+
+    def show_verdict(self, verdict: Verdict) -> None:
+        self._azimuth.show_axis(verdict.azimuth)
+        self._altitude.show_axis(verdict.altitude)
+        self._quiet.say(" ".join(verdict.quiet))
+        # Hidden by emptying, not by hiding: nothing below may jump at every answer.
+        self._stale.setText(
+            self.tr("A newer answer is being worked out …") if verdict.is_stale else " "
+        )

@@ -1,0 +1,120 @@
+"""The drift plot: drawn when due, following until the person takes over."""
+
+import pyqtgraph as pg
+import pytest
+from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QPushButton
+
+from app.widgets.driftplot import DriftPlot
+from app.widgets.driftseries import DriftSeries, series
+from core.alignment.driftlog import Leg
+
+
+@pytest.fixture
+def plot(qtbot, theme) -> DriftPlot:
+    made = DriftPlot(theme)
+    made.resize(900, 500)
+    qtbot.addWidget(made)
+    with qtbot.waitExposed(made):
+        made.show()
+    return made
+
+
+def _legend_names(plot: DriftPlot) -> list[str]:
+    texts = [item for item in plot.plot_item().items if isinstance(item, pg.TextItem)]
+    return [text.toPlainText() for text in texts if text.toPlainText()]
+
+
+def _zoom(plot: DriftPlot) -> None:
+    view = plot.findChild(pg.PlotWidget)
+    middle = QPointF(view.viewport().rect().center())
+    QApplication.sendEvent(
+        view.viewport(),
+        QWheelEvent(
+            middle,
+            view.viewport().mapToGlobal(middle),
+            QPoint(),
+            QPoint(0, 240),
+            Qt.MouseButton.NoButton,
+            Qt.KeyboardModifier.NoModifier,
+            Qt.ScrollPhase.NoScrollPhase,
+            False,
+        ),
+    )
+
+
+def test_legs_with_and_without_a_fit_are_drawn(plot, qtbot, leg: Leg, trend) -> None:
+    other = Leg("Deneb", 310.0, 45.0, leg.utc_s, leg.north_arcsec)
+    plot.feed_from(lambda: [series(leg, trend, 0), series(other, None, 1)])
+    qtbot.waitUntil(lambda: {"Vega", "Deneb", "step 3.0″"} <= set(_legend_names(plot)))
+
+
+def test_a_discarded_leg_disappears(plot, qtbot, leg: Leg) -> None:
+    legs = [series(leg, None, 0)]
+    plot.feed_from(lambda: legs)
+    qtbot.waitUntil(lambda: _legend_names(plot) == ["Vega"])
+    legs.clear()
+    plot.mark_stale()
+    qtbot.waitUntil(lambda: _legend_names(plot) == [])
+
+
+def test_the_picture_follows_until_zoomed_and_again_on_request(plot, qtbot, leg: Leg) -> None:
+    plot.feed_from(lambda: [series(leg, None, 0)])
+    qtbot.waitUntil(lambda: plot.plot_item().viewRange()[0][1] > 6.6)
+    _zoom(plot)
+    assert not plot.is_following()
+    zoomed = plot.plot_item().viewRange()
+    plot.mark_stale()
+    qtbot.wait(0)
+    assert plot.plot_item().viewRange() == zoomed
+    follow = next(b for b in plot.findChildren(QPushButton) if "Follow" in b.text())
+    QTest.mouseClick(follow, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: plot.plot_item().viewRange()[0][1] > 6.6)
+    assert plot.is_following()
+
+
+def test_many_marks_are_few_pictures_and_none_while_hidden(plot, qtbot, leg: Leg) -> None:
+    asked: list[int] = []
+
+    def ask() -> list[DriftSeries]:
+        asked.append(1)
+        return [series(leg, None, 0)]
+
+    plot.feed_from(ask)
+    qtbot.waitUntil(lambda: bool(asked))
+    before = len(asked)
+    for _ in range(1000):
+        plot.mark_stale()
+    assert len(asked) <= before + 1
+    plot.hide()
+    hidden = len(asked)
+    plot.mark_stale()
+    assert len(asked) == hidden
+    plot.show()
+    qtbot.waitUntil(lambda: len(asked) == hidden + 1)
+
+
+def test_values_are_read_off_with_the_pointer(plot, qtbot, leg: Leg) -> None:
+    plot.feed_from(lambda: [series(leg, None, 0)])
+    qtbot.waitUntil(lambda: plot.plot_item().viewRange()[0][1] > 6.6)
+    view = plot.plot_item().getViewBox()
+    plot.plot_item().scene().sigMouseMoved.emit(view.mapViewToScene(QPointF(2.0, 1.0)))
+    assert plot.readout() == "Vega: 1.0″ north after 2.0 min, at 14:15:20 UTC"
+
+
+def test_copying_is_asked_for(plot, qtbot) -> None:
+    copy = next(b for b in plot.findChildren(QPushButton) if "Copy" in b.text())
+    with qtbot.waitSignal(plot.copy_wanted):
+        QTest.mouseClick(copy, Qt.MouseButton.LeftButton)
+
+
+@pytest.mark.parametrize("count", [1, 2])
+def test_one_or_two_readings_give_a_readable_axis(plot, qtbot, leg: Leg, count: int) -> None:
+    short = Leg("Vega", 0.0, 0.0, leg.utc_s[:count], leg.north_arcsec[:count])
+    plot.feed_from(lambda: [series(short, None, 0)])
+    qtbot.waitUntil(lambda: _legend_names(plot) == ["Vega"])
+    (left, right), (low, high) = plot.plot_item().viewRange()
+    assert right - left >= 0.5
+    assert high - low >= 2.0
