@@ -88,20 +88,17 @@ class AxisFit:
 
 
 def joint_fit(
-    fits: Sequence[LegFit], axis_rad: Floats, scale: Floats, prior_rad: float | None
+    fits: Sequence[LegFit], axis_rad: Floats, scale: Floats, prior_rad: float
 ) -> AxisFit:
     """Generalised least squares about `axis_rad`, averaged over the noise candidates.
 
-    `prior_rad`: standard deviation on the sky of what is taken for granted, where the legs alone
-    cannot tell; `None` takes nothing for granted.
+    `prior_rad`: standard deviation on the sky of what is taken for granted, about the pole.
     """
     weight = weights([fit.noise for fit in fits])
     normals, rights = zip(*(_leg_normal(fit, scale) for fit in fits), strict=True)
     start = axis_rad * scale
-    total, right = sum(normals), sum(rights)
-    if prior_rad is not None:
-        total = total + np.eye(2) / prior_rad**2
-        right = right - start / prior_rad**2
+    total = sum(normals) + np.eye(2) / prior_rad**2
+    right = sum(rights) - start / prior_rad**2
     covariance = np.linalg.inv(total)
     steps = np.einsum("gij,gj->gi", covariance, right)
     mean = weight @ steps

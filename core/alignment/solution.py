@@ -24,8 +24,8 @@ __all__ = ["Note", "Solution", "UnusableLegs", "solve"]
 
 Floats = NDArray[np.float64]
 
-_UNKNOWN_ARCMIN = 60.0  # a 95 % half-width beyond this on the sky is no knowledge of the axis
-_TOLD_ARCMIN = 15.0  # with only one combination known, an axis is told if its half-width is within
+_TOLD_ARCMIN = 15.0  # an axis error whose 95 % half-width on the sky is larger is not told
+_NOTHING_GRANTED_RAD = np.deg2rad(30.0)  # keeps a single star's equations solvable, no more
 _TAKEN_FOR_GRANTED_RAD = np.deg2rad(2.0)  # standard deviation of an axis set by scale and compass
 
 
@@ -81,8 +81,8 @@ def solve(legs: Sequence[Leg], site: Site, air: Air) -> Solution:
     fits = [fit_leg(leg, axis, grid) for leg in stepped]
     weight = weights([fit.noise for fit in fits])
     trends = tuple(trend(fit, weight, grid) for fit in fits)
-    axis_fit = joint_fit(fits, axis, scale, None)
-    known = _half_widths_arcmin(axis_fit).max() < _UNKNOWN_ARCMIN
+    axis_fit = joint_fit(fits, axis, scale, _NOTHING_GRANTED_RAD)
+    known = _half_widths_arcmin(axis_fit).max() < _TOLD_ARCMIN
     if not known:
         axis_fit = joint_fit(fits, axis, scale, _TAKEN_FOR_GRANTED_RAD)
     return _solution(axis_fit, known, trends, notes, site, air)
