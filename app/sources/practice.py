@@ -1,0 +1,100 @@
+"""The practice sky, delivered like any other source of readings."""
+
+from __future__ import annotations
+
+import numpy as np
+from PySide6.QtCore import QObject, Qt, QTimer
+
+from app.sources.source import Reading, Source
+from core.practice.simulation import READING_INTERVAL_S, PracticeMount, PracticeSky
+from core.practice.suggestions import Suggestion, suggestions
+from core.sky.catalogue import load
+from core.sky.site import Air, Site
+
+SLOWEST, FASTEST = 1.0, 60.0
+
+
+class PracticeSource(Source):
+    """A simulated mount under a simulated night that runs 1 to 60 times as fast as a real one.
+
+    One reading every two simulated seconds while a star is set. The clock stands before `start`
+    and after `stop`. A computer that falls behind slows the night; it leaves nothing out.
+    """
+
+    name = "Practice sky"
+
+    def __init__(
+        self,
+        mount: PracticeMount,
+        site: Site,
+        air: Air,
+        start_utc_s: float,
+        seed: int,
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._mount = mount
+        self._site = site
+        self._air = air
+        self._sky = PracticeSky(mount, site, air, np.random.default_rng(seed))
+        self._star_deg: tuple[float, float] | None = None
+        self._utc_s = start_utc_s
+        self.star_name = ""
+        self._timer = QTimer(self)
+        self._timer.setTimerType(Qt.TimerType.PreciseTimer)
+        self._timer.timeout.connect(self.advance)
+        self.set_speed(SLOWEST)
+
+    @property
+    def utc_s(self) -> float:
+        """The simulated now."""
+        return self._utc_s
+
+    def set_speed(self, factor: float) -> None:
+        """How many times as fast as a real night; kept within 1 to 60."""
+        self.speed = min(max(factor, SLOWEST), FASTEST)
+        self._timer.setInterval(round(1000.0 * READING_INTERVAL_S / self.speed))
+
+    def set_star(self, name: str, ra_deg: float, dec_deg: float) -> None:
+        """Centre a star (ICRS place tonight); offsets count from here."""
+        self.star_name = name
+        self._star_deg = (ra_deg, dec_deg)
+        self._centre()
+
+    def turn_azimuth(self, arcmin: float) -> None:
+        """Turn the azimuth bolt, meaning to move the axis by `arcmin` toward greater azimuth."""
+        self._mount.turn_azimuth(arcmin)
+        self._centre()
+
+    def turn_altitude(self, arcmin: float) -> None:
+        """Turn the altitude bolt, meaning to raise the axis by `arcmin`."""
+        self._mount.turn_altitude(arcmin)
+        self._centre()
+
+    def reveal(self) -> tuple[float, float]:
+        """The true azimuth and altitude error at this moment, arcmin."""
+        return self._mount.azimuth_error_arcmin, self._mount.altitude_error_arcmin
+
+    def suggestions(self) -> list[Suggestion]:
+        """Good stars at the simulated time: near the meridian, low in the east, in the west."""
+        return suggestions(load(), self._site, self._air, self._utc_s)
+
+    def start(self) -> None:
+        """Let the simulated night run."""
+        self._timer.start()
+
+    def stop(self) -> None:
+        """Let the simulated night stand still."""
+        self._timer.stop()
+
+    def advance(self) -> None:
+        """Go on by one reading; the timer calls it."""
+        self._utc_s += READING_INTERVAL_S
+        if self._star_deg is not None:
+            north, east = self._sky.readings(np.array([self._utc_s]))
+            self.reading.emit(Reading(self._utc_s, float(north[0]), float(east[0])))
+
+    def _centre(self) -> None:
+        """The star is brought back to the middle, as a hand at the mount would do."""
+        if self._star_deg is not None:
+            self._sky.centre(*self._star_deg, self._utc_s)
