@@ -148,7 +148,7 @@ def reading(leg, keep, **changes):
 
 
 def test_two_readings_need_a_stated_error(make_leg, air):
-    leg = make_leg(NORTH, -0.75, 20.0, 0.0)  # its middle on the meridian: altitude plays no part
+    leg = make_leg(NORTH, -0.75, 20.0, 0.0)  # its middle 0.2° off the meridian: altitude plays little part
     ends = [0, -1]
     with pytest.raises(UnusableLegs, match="no reading error"):
         solve([reading(leg, ends)], NORTH, air)
@@ -156,7 +156,7 @@ def test_two_readings_need_a_stated_error(make_leg, air):
     assert abs(solution.azimuth_error_arcmin - 20.0) < 3.0 * solution.azimuth_sigma_arcmin
     # 1″ at both ends of six minutes, by hand: σ = √2 ″ / 6 min × 3.81′ / cos φ.
     by_hand = np.sqrt(2.0) / 6.0 * 3.809 / np.cos(np.deg2rad(48.0))
-    assert solution.azimuth_sigma_arcmin == pytest.approx(by_hand, rel=0.05)
+    assert solution.azimuth_sigma_arcmin == pytest.approx(by_hand, rel=0.1)
 
 
 @pytest.mark.parametrize(
