@@ -13,6 +13,7 @@ from app.session.snapshot import Snapshot
 from app.session.solver import SolverThread
 from app.session.tonight import Refused, Tonight
 from app.sources.source import Reading
+from app.storage.records import Night
 from core.alignment.advice import Aim
 from core.alignment.driftlog import DriftLog, Leg
 from core.sky.refraction import standard_pressure_hpa
@@ -51,6 +52,11 @@ class Session(QObject):
         self._solver = SolverThread(compute, self)
         self._solver.answered.connect(self._take_answer, Qt.ConnectionType.QueuedConnection)
         self._solver.start()
+
+    def resume(self, night: Night) -> None:
+        """Open the night as the log of nights gives it back; once, before any step."""
+        self._tonight.resume(night)
+        self._step_taken()
 
     def close(self) -> None:
         """Stop computing and wait until everything is on disk; the night stays open."""

@@ -10,6 +10,7 @@ from app.session.keeper import Keeper
 from app.session.labels import Labels
 from app.session.legbuffer import LegBuffer
 from app.sources.source import Reading
+from app.storage.records import Night, StoredLeg
 from core.alignment.advice import Aim
 from core.alignment.driftlog import DriftLog, Leg
 from core.sky.site import Air, Site
@@ -52,6 +53,19 @@ class Tonight:
         self.axis_state = 1
         self.legs: dict[str, OwnedLeg] = {}
         self.watching: str | None = None
+
+    def resume(self, night: Night) -> None:
+        """Go on where the log of nights stands, with the leg that was under way."""
+        self.site, self.air = night.site, night.air
+        self.aim = Aim.__members__.get(night.aim_name or "", self.aim)
+        if night.target_arcmin is not None:
+            self.target_arcmin = night.target_arcmin
+        *earlier, present = night.axis_states
+        for stored in (leg for state in earlier for leg in state.legs):
+            self._labels.take(stored.leg.label)
+        for stored in present.legs:
+            self._resume_leg(stored)
+        self.axis_state = len(night.axis_states)
 
     def set_site(self, site: Site, air: Air) -> None:
         """Say where the mount stands."""
@@ -150,6 +164,16 @@ class Tonight:
     def flush(self) -> None:
         """Wait until everything is on disk."""
         self._keeper.flush()
+
+    def _resume_leg(self, stored: StoredLeg) -> None:
+        label = self._labels.take(stored.leg.label)
+        if stored.discarded:
+            return
+        buffer = LegBuffer.of(stored.leg, label)
+        self.legs[label] = OwnedLeg(stored.star_name, buffer, stored.leg_id)
+        if not stored.ended:
+            self.end_leg()  # no two at once
+            self.watching = label
 
     def _own(self, star_name: str, buffer: LegBuffer) -> OwnedLeg:
         leg_id = self._keeper.add_leg(buffer.label, star_name, buffer.ra_deg, buffer.dec_deg)
