@@ -16,6 +16,8 @@ CHECKOUT = Path(__file__).resolve().parents[2]
 RUN = CHECKOUT / "packaging" / "requirements.txt"
 TEST = CHECKOUT / "packaging" / "requirements-test.txt"
 LOCK = "lock"
+FETCHED = "fetched-"
+UNBEARABLE = (os.pathsep, '"')
 
 
 def pins(requirements: Path) -> list[tuple[str, str]]:
@@ -108,6 +110,10 @@ def ensure(folder: Path, needed: list[Path], from_wheels: Path | None = None) ->
 
 def _claim(folder: Path) -> None:
     """Make the folder ours; refuse one that something else has filled."""
+    if any(mark in str(folder) for mark in UNBEARABLE):
+        raise Trouble(f"The path {folder} holds one of the characters {' '.join(UNBEARABLE)} which"
+                      " Python or the window library cannot bear. Move the program to another"
+                      " folder, then start again.")
     folder.mkdir(parents=True, exist_ok=True)
     if any(folder.iterdir()) and not (folder / LOCK).exists():
         raise Trouble(f"The folder {folder} was filled by something else. Move it away, then start"
@@ -117,9 +123,11 @@ def _claim(folder: Path) -> None:
 def _complete(folder: Path, requirements: Path, from_wheels: Path | None) -> None:
     if not _is_sound(folder):
         print(f"Making the virtual environment {folder}", flush=True)
-        _begin(folder)
+        begin_afresh(folder)
+    for interrupted in folder.glob(f"{FETCHED}*"):
+        shutil.rmtree(interrupted)
     python = python_of(folder)
-    with tempfile.TemporaryDirectory(dir=folder, prefix="fetched-") as fetched:
+    with tempfile.TemporaryDirectory(dir=folder, prefix=FETCHED) as fetched:
         if from_wheels is None:
             print("Fetching the pinned libraries (once; later starts need no network)", flush=True)
             wheels.fetch(python, requirements, Path(fetched))
@@ -136,7 +144,7 @@ def _is_sound(folder: Path) -> bool:
     return first_line == python_mark() and python_of(folder).exists()
 
 
-def _begin(folder: Path) -> None:
+def begin_afresh(folder: Path) -> None:
     """Throw away what is there, the lock apart, and make an empty environment."""
     for entry in folder.iterdir():
         if entry.is_dir() and not entry.is_symlink():

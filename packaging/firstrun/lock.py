@@ -1,11 +1,13 @@
 """Lets one start at a time make the environment; a second one waits, a killed one lets go."""
 
 import os
-import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from time import sleep as pause
 from typing import IO
+
+PAUSE_S = 0.5
 
 if os.name == "nt":
     import msvcrt
@@ -21,7 +23,7 @@ else:
 
 
 @contextmanager
-def one_at_a_time(path: Path, pause_s: float = 0.5) -> Iterator[None]:
+def one_at_a_time(path: Path) -> Iterator[None]:
     """Hold the lock file at `path`; the system lets it go when the process ends in any way."""
     with path.open("a", encoding="utf-8") as file:
         said = False
@@ -33,5 +35,5 @@ def one_at_a_time(path: Path, pause_s: float = 0.5) -> Iterator[None]:
                 if not said:
                     print("Another start is preparing the libraries: waiting for it.", flush=True)
                 said = True
-                time.sleep(pause_s)
+                pause(PAUSE_S)
         yield
