@@ -1,0 +1,97 @@
+"""Opening the file of the log of nights, whatever state it is in."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+from app.storage import sentences
+from app.storage.schema import NewerVersionError, migrate
+
+MOST_FILES = 9  # this many copies of the program may run at once
+LOCK_WAIT_S = 0.25  # a backup or virus scanner may hold the file for a moment
+
+Connect = Callable[[Path], sqlite3.Connection]
+
+
+@dataclass(frozen=True)
+class Opened:
+    """An open file. `notices`: sentences on why it is not simply the one asked for."""
+
+    connection: sqlite3.Connection
+    path: Path
+    notices: tuple[str, ...]
+
+
+def connect(path: Path) -> sqlite3.Connection:
+    """A plain connection; threads take turns by the writer's lock."""
+    return sqlite3.connect(path, timeout=LOCK_WAIT_S, isolation_level=None, check_same_thread=False)
+
+
+def open_log(path: Path, connect: Connect = connect) -> Opened:
+    """Opens `path`, or a file numbered beside it when that one is held or beyond this version.
+
+    A damaged file is set aside under another name. The file is locked until the connection closes
+    or the process dies. Raises sqlite3.Error or OSError when nothing can be written.
+    """
+    path.parent.mkdir(parents=True, exist_ok=True)
+    candidates = [path, *(_numbered(path, number) for number in range(2, MOST_FILES + 1))]
+    reasons: list[Callable[[Path], str]] = []
+    for candidate in candidates:
+        try:
+            connection, notices = _open_or_replace(candidate, connect)
+        except NewerVersionError:
+            reasons.append(lambda instead: sentences.from_newer_version(path, instead))
+        except sqlite3.Error as error:
+            if not sentences.is_locked(error) or candidate == candidates[-1]:
+                raise
+            reasons.append(lambda instead: sentences.held_by_another_copy(path, instead))
+        else:
+            said = (*(reason(candidate) for reason in reasons[:1]), *notices)
+            return Opened(connection, candidate, said)
+    raise sqlite3.OperationalError(f"all of {len(candidates)} files are of a newer version")
+
+
+def set_aside(path: Path) -> Path:
+    """Renames a damaged file with its journal; the new name."""
+    number = 1
+    while (aside := path.with_name(f"{path.stem}-damaged-{number}{path.suffix}")).exists():
+        number += 1
+    for ending in ("-wal", "-shm"):
+        journal = path.with_name(path.name + ending)
+        if journal.exists():
+            journal.rename(aside.with_name(aside.name + ending))
+    path.rename(aside)
+    return aside
+
+
+def _open_or_replace(path: Path, connect: Connect) -> tuple[sqlite3.Connection, tuple[str, ...]]:
+    try:
+        return _open(path, connect), ()
+    except sqlite3.DatabaseError as error:
+        if not sentences.is_damage(error):
+            raise
+    aside = set_aside(path)
+    return _open(path, connect), (sentences.set_aside(path, aside),)
+
+
+def _open(path: Path, connect: Connect) -> sqlite3.Connection:
+    connection = connect(path)
+    try:
+        # One process at a time; the lock dies with the process, so none is ever left behind.
+        connection.execute("PRAGMA locking_mode = EXCLUSIVE")
+        connection.execute("PRAGMA journal_mode = WAL")
+        connection.execute("PRAGMA synchronous = FULL")  # also a cut battery loses nothing
+        connection.execute("BEGIN IMMEDIATE")
+        connection.execute("COMMIT")
+        migrate(connection)
+    except BaseException:
+        connection.close()
+        raise
+    return connection
+
+
+def _numbered(path: Path, number: int) -> Path:
+    return path.with_name(f"{path.stem}-{number}{path.suffix}")

@@ -1,0 +1,193 @@
+"""The one thread that writes the log of nights."""
+
+from __future__ import annotations
+
+import sqlite3
+import threading
+from collections import deque
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from typing import Any, TypeVar
+
+from app.storage import sentences
+from app.storage.opening import Opened, set_aside
+
+GATHER_S = 0.1  # rows are gathered this long, then committed together
+RETRY_S = 2.0
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True)
+class Write:
+    """One statement for many rows. It may be repeated, so it must be harmless twice."""
+
+    statement: str
+    rows: Iterable[tuple[Any, ...]]
+
+
+@dataclass(frozen=True)
+class Outside:
+    """What the writer asks and tells; all of it is called from the writing thread as well.
+
+    `reopen` opens the file and is asked again while it fails. `rebuild` gives the rows a fresh file
+    needs when a damaged one had to be set aside. `on_trouble` gets the error when writing fails and
+    None when it works again; `on_notice` a sentence.
+    """
+
+    reopen: Callable[[], Opened]
+    rebuild: Callable[[], list[Write]]
+    on_trouble: Callable[[Exception | None], None]
+    on_notice: Callable[[str], None]
+
+
+class Writer:
+    """Commits what it is given within moments; keeps it and tries again when the disk refuses."""
+
+    def __init__(self, outside: Outside, retry_s: float = RETRY_S) -> None:
+        self._outside = outside
+        self._retry_s = retry_s
+        self._opened: Opened | None = None
+        self._in_trouble = False
+        self._database_lock = threading.Lock()
+        self._state = threading.Condition()
+        self._waiting: deque[Write] = deque()
+        self._unwritten = 0
+        self._hurry = self._closing = False
+        self._thread = threading.Thread(target=self._run, name="log of nights", daemon=True)
+
+    def start(self) -> None:
+        """Opens the file, if that goes, and begins to write."""
+        self._commit([])
+        self._thread.start()
+
+    @property
+    def unwritten(self) -> int:
+        """How many statements are not on disk yet."""
+        with self._state:
+            return self._unwritten
+
+    def put(self, write: Write) -> None:
+        """Takes a statement for the next commit; returns at once."""
+        with self._state:
+            self._waiting.append(write)
+            self._unwritten += 1
+            self._state.notify_all()
+
+    def read(self, question: Callable[[sqlite3.Connection], T]) -> T | None:
+        """The answer to a question put to the file, None when no file can answer it."""
+        try:
+            with self._database_lock:
+                return None if self._opened is None else self._ask(self._opened, question)
+        except Exception as error:
+            self._in_trouble = True
+            self._outside.on_trouble(error)
+            return None
+
+    def _ask(self, opened: Opened, question: Callable[[sqlite3.Connection], T]) -> T | None:
+        try:
+            return question(opened.connection)
+        except (sqlite3.DatabaseError, ValueError, TypeError) as error:
+            if not sentences.is_nonsense(error):
+                raise
+        self._replace_damaged(opened)
+        return None
+
+    def flush(self, timeout_s: float) -> bool:
+        """Waits until all that was put is on disk; whether it is."""
+        with self._state:
+            self._hurry = True
+            self._state.notify_all()
+            return self._state.wait_for(lambda: self._unwritten == 0, timeout_s)
+
+    def close(self, timeout_s: float) -> bool:
+        """Writes what is left, ends the thread and closes the file; whether all is on disk."""
+        with self._state:
+            self._closing = True
+            self._state.notify_all()
+        self._thread.join(timeout_s)
+        return self.unwritten == 0 and not self._thread.is_alive()
+
+    def _run(self) -> None:
+        pending: list[Write] = []
+        while self._wait_for_work(bool(pending)):
+            self._gather(pending)
+            is_last_attempt = self._closing
+            if self._commit(pending):
+                self._done(pending)
+            elif is_last_attempt:
+                break
+            else:
+                self._wait_to_retry()
+        with self._database_lock:
+            if self._opened is not None:
+                self._opened.connection.close()
+                self._opened = None
+
+    def _wait_for_work(self, has_pending: bool) -> bool:
+        """False when there is nothing left to do, ever."""
+        with self._state:
+            self._state.wait_for(lambda: has_pending or self._waiting or self._closing)
+            return bool(has_pending or self._waiting)
+
+    def _gather(self, pending: list[Write]) -> None:
+        with self._state:
+            self._state.wait_for(lambda: self._hurry or self._closing, GATHER_S)
+            self._hurry = False
+            pending.extend(self._waiting)
+            self._waiting.clear()
+
+    def _commit(self, pending: list[Write]) -> bool:
+        try:
+            with self._database_lock:
+                self._write(pending)
+        except Exception as error:  # a thread that dies would lose the night in silence
+            self._in_trouble = True
+            self._outside.on_trouble(error)
+            return False
+        if self._in_trouble:
+            self._in_trouble = False
+            self._outside.on_trouble(None)
+        return True
+
+    def _write(self, pending: list[Write]) -> None:
+        if self._opened is None:
+            self._opened = self._outside.reopen()
+        try:
+            _write_all(self._opened.connection, pending)
+        except sqlite3.DatabaseError as error:
+            if not sentences.is_damage(error):
+                raise
+            fresh = self._replace_damaged(self._opened)
+            _write_all(fresh.connection, pending)
+
+    def _replace_damaged(self, damaged: Opened) -> Opened:
+        self._opened = None
+        damaged.connection.close()
+        aside = set_aside(damaged.path)
+        self._outside.on_notice(sentences.set_aside(damaged.path, aside))
+        self._opened = fresh = self._outside.reopen()
+        _write_all(fresh.connection, self._outside.rebuild())
+        return fresh
+
+    def _done(self, pending: list[Write]) -> None:
+        with self._state:
+            self._unwritten -= len(pending)
+            self._state.notify_all()
+        pending.clear()
+
+    def _wait_to_retry(self) -> None:
+        with self._state:
+            self._state.wait_for(lambda: self._closing, self._retry_s)
+
+
+def _write_all(connection: sqlite3.Connection, writes: Iterable[Write]) -> None:
+    connection.execute("BEGIN IMMEDIATE")
+    try:
+        for write in writes:
+            connection.executemany(write.statement, write.rows)
+        connection.execute("COMMIT")
+    except BaseException:
+        if connection.in_transaction:
+            connection.execute("ROLLBACK")
+        raise
