@@ -14,13 +14,13 @@ from numpy.typing import NDArray
 from scipy.special import stdtrit
 
 from core.alignment.groups import Groups
+from core.alignment.knowledge import AxisKnowledge
 from core.alignment.noise import weights
 from core.alignment.prepared import PreparedLeg
 from core.alignment.trend import LegFit, minutes_about_middle
 
 Floats = NDArray[np.float64]
 
-_ROUGH_RAD = np.deg2rad(3.0)  # an axis set up with any care is within a few of these of the pole
 _ROUNDS = 8
 _SETTLED_RAD = 1e-9
 _SMALLEST_COSINE = 0.02  # within a degree of a pole of the Earth azimuth loses its meaning
@@ -31,16 +31,16 @@ def to_sky(latitude_rad: float) -> Floats:
     return np.array([max(float(np.cos(latitude_rad)), _SMALLEST_COSINE), 1.0])
 
 
-def rough_axis(legs: Sequence[PreparedLeg], scale: Floats) -> Floats:
+def rough_axis(legs: Sequence[PreparedLeg], scale: Floats, before: AxisKnowledge) -> Floats:
     """Axis errors (2,), radians, by least squares with plain weights; the starting point.
 
-    Gauss-Newton on the exact model. Where the legs say nothing, the axis stays near the pole.
+    Gauss-Newton on the exact model. Where the legs say nothing, `before` decides.
     """
     variance = _plain_variance(legs)
-    axis = np.zeros(2)
+    axis = before.sky_rad / scale
     for _ in range(_ROUNDS):
-        normal = np.diag([_ROUGH_RAD**-2] * 2)
-        right = -normal @ (axis * scale)
+        normal = before.information
+        right = normal @ (before.sky_rad - axis * scale)
         for leg in legs:
             residual = leg.groups.north_arcsec - leg.track.north_arcsec(leg.groups.utc_s, axis)
             slopes = leg.track.sensitivity(leg.groups.utc_s, axis) / scale
@@ -88,17 +88,17 @@ class AxisFit:
 
 
 def joint_fit(
-    fits: Sequence[LegFit], axis_rad: Floats, scale: Floats, prior_rad: float
+    fits: Sequence[LegFit], axis_rad: Floats, scale: Floats, before: AxisKnowledge
 ) -> AxisFit:
     """Generalised least squares about `axis_rad`, averaged over the noise candidates.
 
-    `prior_rad`: standard deviation on the sky of what is taken for granted, about the pole.
+    `before`: what is taken for granted of the axis besides the legs.
     """
     weight = weights([fit.noise for fit in fits])
     normals, rights = zip(*(_leg_normal(fit, scale) for fit in fits), strict=True)
     start = axis_rad * scale
-    total = sum(normals) + np.eye(2) / prior_rad**2
-    right = sum(rights) - start / prior_rad**2
+    total = sum(normals) + before.information
+    right = sum(rights) + before.information @ (before.sky_rad - start)
     covariance = np.linalg.inv(total)
     steps = np.einsum("gij,gj->gi", covariance, right)
     mean = weight @ steps

@@ -33,7 +33,9 @@ def minutes_left(solution: Solution, watching_label: str | None, target_arcmin: 
     its hour angle meanwhile is left out, which errs to the safe side.
     """
     labels = [leg.label for leg in solution.legs]
-    half_width = _half_width_arcmin(solution, sum(solution.information_arcmin2, np.zeros((2, 2))))
+    half_width = _half_width_arcmin(
+        solution, sum(solution.information_arcmin2, solution.before_information_arcmin2)
+    )
     if half_width <= target_arcmin:
         return Forecast(0.0, f"The ± is within {target_arcmin:g}′: enough watched.")
     if watching_label not in labels:
@@ -60,7 +62,9 @@ def _half_width_arcmin(solution: Solution, information: Floats) -> float:
 
 def _minutes(solution: Solution, watched: int, target_arcmin: float) -> float | None:
     parts: Sequence[Floats] = solution.information_arcmin2
-    others = sum((part for i, part in enumerate(parts) if i != watched), np.zeros((2, 2)))
+    others = sum(
+        (part for i, part in enumerate(parts) if i != watched), solution.before_information_arcmin2
+    )
     length_min = solution.legs[watched].minutes
 
     def half_width(extra_min: float) -> float:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -12,6 +12,7 @@ from core.alignment.axisfit import AxisFit, joint_fit, rough_axis, to_sky
 from core.alignment.combination import Combination, combination
 from core.alignment.driftlog import Leg
 from core.alignment.geometry import ARCMIN_PER_RAD, sky_error_rad
+from core.alignment.knowledge import AxisKnowledge
 from core.alignment.noise import NoiseGrid, weights
 from core.alignment.prepared import PreparedLeg
 from core.alignment.trend import LegTrend, fit_leg, trend
@@ -25,8 +26,17 @@ __all__ = ["Note", "Solution", "UnusableLegs", "solve"]
 Floats = NDArray[np.float64]
 
 _TOLD_ARCMIN = 15.0  # an axis error whose 95 % half-width on the sky is larger is not told
-_NOTHING_GRANTED_RAD = np.deg2rad(30.0)  # keeps a single star's equations solvable, no more
-_TAKEN_FOR_GRANTED_RAD = np.deg2rad(2.0)  # standard deviation of an axis set by scale and compass
+_START = AxisKnowledge.about_the_pole(3.0)  # where to begin, not what to believe
+_NOTHING_GRANTED = AxisKnowledge.about_the_pole(
+    30.0
+)  # keeps one star's equations solvable, no more
+_SET_UP_WITH_CARE = AxisKnowledge.about_the_pole(2.0)  # by latitude scale and compass
+_CONTRADICTED = Note(
+    "unexpected axis",
+    "The axis is not where the last turn of the bolts should have brought it (turned the other "
+    "way, or the tripod was moved?); what was measured before the turn is no longer used.",
+)
+_CONTRADICTION = 13.8  # χ² with two degrees of freedom, one night in a thousand by chance
 
 
 @dataclass(frozen=True, eq=False)
@@ -36,7 +46,8 @@ class Solution:
     Azimuth is measured in the horizontal plane, as the azimuth bolts turn it; altitude from the
     true pole, and from the refracted pole beside it. A quantity the legs cannot tell is NaN and
     marked undetermined. `interval_factor` times sigma is the half-width of the 95 % interval.
-    `information_arcmin2[i]` is what leg i alone knows of (azimuth × cos latitude, altitude).
+    `information_arcmin2[i]` is what leg i alone knows of (azimuth × cos latitude, altitude), and
+    `before_information_arcmin2` what was known before; `knowledge` is all of it together.
     """
 
     azimuth_error_arcmin: float
@@ -56,6 +67,8 @@ class Solution:
     notes: tuple[Note, ...]
     latitude_deg: float
     information_arcmin2: tuple[Floats, ...]
+    before_information_arcmin2: Floats
+    knowledge: AxisKnowledge
 
     @property
     def determined(self) -> bool:
@@ -63,29 +76,51 @@ class Solution:
         return self.azimuth_determined and self.altitude_determined
 
 
-def solve(legs: Sequence[Leg], site: Site, air: Air) -> Solution:
+def solve(
+    legs: Sequence[Leg], site: Site, air: Air, before: AxisKnowledge | None = None
+) -> Solution:
     """Solve all legs of one axis state together by least squares on the exact drift model.
 
-    Only the north offsets enter: right ascension carries the drive's periodic error. Raises
-    `UnusableLegs` with a sentence when no leg can be used.
+    Only the north offsets enter: right ascension carries the drive's periodic error. `before` is
+    what an earlier axis state and the turn of the bolts since say of the axis; where the legs
+    contradict it, it is dropped and said. Raises `UnusableLegs` with a sentence when no leg can be
+    used.
     """
     good, notes = usable(legs)
-    latitude = float(np.deg2rad(site.latitude_deg))
-    scale = to_sky(latitude)
-    prepared = [PreparedLeg.of(leg, site, air) for leg in good]
-    axis = rough_axis(prepared, scale)
-    stepped = [leg.with_steps(axis) for leg in prepared]
-    if any(leg.steps for leg in stepped):
-        axis = rough_axis(stepped, scale)
+    scale = to_sky(float(np.deg2rad(site.latitude_deg)))
+    axis, stepped = _start(
+        [PreparedLeg.of(leg, site, air) for leg in good], scale, before or _START
+    )
     grid = NoiseGrid.for_durations([float(np.ptp(leg.groups.utc_s)) for leg in stepped])
     fits = [fit_leg(leg, axis, grid) for leg in stepped]
+    axis_fit = joint_fit(fits, axis, scale, _NOTHING_GRANTED)
+    if before is not None:
+        if before.disagreement(_knowledge(axis_fit)) > _CONTRADICTION:
+            alone = solve(legs, site, air)
+            return replace(alone, notes=(_CONTRADICTED, *alone.notes))
+        axis_fit = joint_fit(fits, axis, scale, before)
+    known = bool(_half_widths_arcmin(axis_fit).max() < _TOLD_ARCMIN)
+    if not known and before is None:
+        axis_fit = joint_fit(fits, axis, scale, _SET_UP_WITH_CARE)
     weight = weights([fit.noise for fit in fits])
     trends = tuple(trend(fit, weight, grid) for fit in fits)
-    axis_fit = joint_fit(fits, axis, scale, _NOTHING_GRANTED_RAD)
-    known = _half_widths_arcmin(axis_fit).max() < _TOLD_ARCMIN
-    if not known:
-        axis_fit = joint_fit(fits, axis, scale, _TAKEN_FOR_GRANTED_RAD)
-    return _solution(axis_fit, known, trends, notes, site, air)
+    return _solution(axis_fit, known, trends, notes, site, air, before)
+
+
+def _start(
+    legs: list[PreparedLeg], scale: Floats, before: AxisKnowledge
+) -> tuple[Floats, list[PreparedLeg]]:
+    """Axis to linearise about, and the legs with their steps found."""
+    axis = rough_axis(legs, scale, before)
+    stepped = [leg.with_steps(axis) for leg in legs]
+    if any(leg.steps for leg in stepped):
+        axis = rough_axis(stepped, scale, before)
+    return axis, stepped
+
+
+def _knowledge(fit: AxisFit) -> AxisKnowledge:
+    """The fit as a statement on the axis, in arcmin on the sky."""
+    return AxisKnowledge(fit.sky_rad * ARCMIN_PER_RAD, fit.covariance * ARCMIN_PER_RAD**2)
 
 
 def _half_widths_arcmin(fit: AxisFit) -> Floats:
@@ -100,6 +135,7 @@ def _solution(
     notes: tuple[Note, ...],
     site: Site,
     air: Air,
+    before: AxisKnowledge | None,
 ) -> Solution:
     latitude = float(np.deg2rad(site.latitude_deg))
     azimuth, altitude = fit.sky_rad / to_sky(latitude) * ARCMIN_PER_RAD
@@ -131,6 +167,10 @@ def _solution(
         notes=notes + weaknesses(trends, correlation if known else None, site, air),
         latitude_deg=site.latitude_deg,
         information_arcmin2=tuple(part / ARCMIN_PER_RAD**2 for part in fit.information),
+        before_information_arcmin2=np.zeros((2, 2))
+        if before is None
+        else before.information / ARCMIN_PER_RAD**2,
+        knowledge=_knowledge(fit),
     )
 
 
