@@ -162,31 +162,3 @@ def test_a_second_start_waits_for_the_first(folder, requirements, made, monkeypa
         start.join(10)
     assert made == ["begin", "fetch", "install from fetched"]
     assert "Another start" in capsys.readouterr().out
-
-
-def test_read_only_checkout_uses_the_data_folder(tmp_path, requirements, monkeypatch):
-    monkeypatch.setattr(environment.os, "access", lambda *_: False)
-    monkeypatch.setattr(environment, "data_folder", lambda: tmp_path / "data")
-    found = environment.locate(tmp_path / "checkout")
-    assert found.parent == tmp_path / "data"
-    before = found.name
-    requirements.write_text("other==4.0\n", "utf-8")
-    assert environment.locate(tmp_path / "checkout").name != before
-
-
-def test_read_only_checkout_with_a_whole_environment_uses_that(tmp_path, requirements, made,
-                                                               monkeypatch):
-    environment.ensure(tmp_path / ".venv", [requirements])
-    monkeypatch.setattr(environment.os, "access", lambda *_: False)
-    assert environment.locate(tmp_path) == tmp_path / ".venv"
-    assert made
-
-
-@pytest.mark.parametrize(("platform", "variable", "ending"), [
-    ("linux", "XDG_DATA_HOME", "poleward"),
-    ("win32", "LOCALAPPDATA", "Poleward"),
-])
-def test_data_folder(tmp_path, monkeypatch, platform, variable, ending):
-    monkeypatch.setattr(environment.sys, "platform", platform)
-    monkeypatch.setenv(variable, str(tmp_path))
-    assert environment.data_folder() == tmp_path / ending
