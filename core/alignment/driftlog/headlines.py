@@ -77,8 +77,8 @@ class HeadLines:
         longitude = self._values.get("longitude_deg")
         if name == "latitude_deg" and looks_swapped(value, longitude):
             return (
-                f"latitude_deg {value:g} is beyond ±90 while longitude_deg {longitude:g} would fit "
-                "a latitude: the two look swapped. Exchange them if so."
+                f"latitude_deg {value:g} is beyond ±90; longitude_deg {longitude:g} would fit a "
+                "latitude, so the two may be swapped: exchange or correct them."
             )
         return f"{name} {value:g} is outside {low:g} to {high:g} ({unit}); correct it."
 

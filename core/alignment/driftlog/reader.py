@@ -109,11 +109,12 @@ class _Reading:
             return f"{self._name} holds no readings; choose a drift log ({columns.EXAMPLE})."
         if not self._rejected:
             return f"{self._name} names its columns but holds no readings below them."
-        first = self._rejected[0]
-        return (
-            f"{self._name} has no usable leg: {len(self._rejected)} lines were rejected, "
-            f"the first of them line {first.line_number}. {first.reason}"
-        )
+        first, count = self._rejected[0], len(self._rejected)
+        if count == 1:
+            how_many = f"line {first.line_number} was rejected"
+        else:
+            how_many = f"{count} lines were rejected, the first of them line {first.line_number}"
+        return f"{self._name} has no usable leg: {how_many}. {first.reason}"
 
 
 def _is_head_line(text: str) -> bool:

@@ -217,8 +217,8 @@ def test_right_ascensions_either_side_of_zero_are_one_star() -> None:
     ("lines", "words"),
     [
         ("# latitude_deg: 95", "latitude_deg 95 is outside -90 to 90"),
-        ("# latitude_deg: 121.5\n# longitude_deg: 48.1", "look swapped"),
-        ("# longitude_deg: 48.1\n# latitude_deg: 121.5", "look swapped"),
+        ("# latitude_deg: 121.5\n# longitude_deg: 48.1", "may be swapped"),
+        ("# longitude_deg: 48.1\n# latitude_deg: 121.5", "may be swapped"),
         ("# latitude_deg: 48.1\n# latitude_deg: 47.0", "already 48.1 in line 1"),
         ("# latitude_deg: 48:06:00", "decimal degrees: 48.10000"),
         ("# latitude_deg: north", "is not a number"),

@@ -1,0 +1,96 @@
+"""What in a log cannot be true at the place it names, in sentences: stars set, times to come."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.driftlog import Leg
+from core.alignment.usable import Note
+from core.sky.clock import format_utc
+from core.sky.place import horizontal_deg
+from core.sky.refraction import standard_pressure_hpa
+from core.sky.site import Air, Site
+
+Floats = NDArray[np.float64]
+
+BELOW_HORIZON = "below horizon"
+IN_THE_FUTURE = "in the future"
+SEA_LEVEL_PRESSURE = "pressure at sea level"
+
+_HORIZON_DEG = -0.5  # a hill may lower the horizon, and the lift of the air there is uncertain
+_UP_DEG = 5.0
+_CLOCK_TOLERANCE_S = 60.0
+_WEATHER_HPA = 70.0  # the air at one place varies by less
+
+
+def doubts(
+    legs: Sequence[Leg], site: Site, air: Air, now_utc_s: float | None = None
+) -> tuple[Note, ...]:
+    """Sentences on legs that cannot be right. `now_utc_s`: legs that end later are doubted too."""
+    found = [_below_horizon(leg, site, air) for leg in legs]
+    if now_utc_s is not None:
+        found += [_in_the_future(leg, now_utc_s) for leg in legs]
+    return tuple(note for note in [*found, _pressure(site, air)] if note is not None)
+
+
+def _below_horizon(leg: Leg, site: Site, air: Air) -> Note | None:
+    times = leg.utc_s[[0, leg.utc_s.size // 2, -1]]
+    altitude_deg = _altitude_deg(leg, site, air, times)
+    if altitude_deg.min() > _HORIZON_DEG:
+        return None
+    lowest = int(np.argmin(altitude_deg))
+    return Note(
+        BELOW_HORIZON,
+        f"The star of leg “{leg.label}” was {-altitude_deg[lowest]:.0f}° below the horizon at "
+        f"{format_utc(float(round(times[lowest])))}. {_likely_cause(leg, site, air)}",
+    )
+
+
+def _likely_cause(leg: Leg, site: Site, air: Air) -> str:
+    middle = leg.utc_s[[leg.utc_s.size // 2]]
+    zone_h = round(((site.longitude_deg + 180.0) % 360.0 - 180.0) / 15.0)
+    for hours in (zone_h, zone_h + 1):  # standard time and summer time
+        altitude_deg = _altitude_deg(leg, site, air, middle - 3600.0 * hours)[0]
+        if hours and altitude_deg > _UP_DEG:
+            return (
+                f"Perhaps local time was taken for UTC: by a clock at UTC{hours:+d} it stood "
+                f"{altitude_deg:.0f}° high. If so, write the times with their offset, "
+                f"like 20:15:30{hours:+03d}:00."
+            )
+    return (
+        "Check that the times are UTC and not local time, the place (longitude counts east), "
+        "and the star."
+    )
+
+
+def _altitude_deg(leg: Leg, site: Site, air: Air, utc_s: Floats) -> Floats:
+    return horizontal_deg(leg.ra_deg, leg.dec_deg, site, air, utc_s)[1]
+
+
+def _in_the_future(leg: Leg, now_utc_s: float) -> Note | None:
+    ahead_s = float(leg.utc_s[-1]) - now_utc_s
+    if ahead_s <= _CLOCK_TOLERANCE_S:
+        return None
+    ahead = (
+        f"{ahead_s / 3600.0:.1f} hours" if ahead_s < 172_800.0 else f"{ahead_s / 86400.0:.0f} days"
+    )
+    return Note(
+        IN_THE_FUTURE,
+        f"Leg “{leg.label}” ends {ahead} in the future. Either local time was taken for UTC, "
+        "or the clock of this computer or of the one that wrote the log is wrong.",
+    )
+
+
+def _pressure(site: Site, air: Air) -> Note | None:
+    standard_hpa = standard_pressure_hpa(site.elevation_m)
+    if air.pressure_hpa <= 0.0 or abs(air.pressure_hpa - standard_hpa) < _WEATHER_HPA:
+        return None
+    return Note(
+        SEA_LEVEL_PRESSURE,
+        f"The pressure of {air.pressure_hpa:.0f} hPa does not fit {site.elevation_m:.0f} m, where "
+        f"about {standard_hpa:.0f} hPa is usual. It must be the pressure at the place, not that "
+        "reduced to sea level which weather reports give.",
+    )

@@ -1,0 +1,65 @@
+"""Options that say where the mount stands, shared by sub-commands."""
+
+from __future__ import annotations
+
+import argparse
+
+from core.alignment.driftlog import Header
+from core.alignment.driftlog.headlines import RANGES, looks_swapped
+from core.alignment.driftlog.numerals import number
+from core.sky.site import Air, Site
+
+OPTIONS = {
+    "--latitude": ("latitude_deg", "DEGREES", "latitude, north positive"),
+    "--longitude": ("longitude_deg", "DEGREES", "longitude, east positive"),
+    "--elevation": ("elevation_m", "METRES", "height above the sea"),
+    "--pressure": ("pressure_hpa", "HPA", "air pressure at the place, not reduced to sea level"),
+    "--temperature": ("temperature_c", "CELSIUS", "air temperature"),
+}
+
+
+class Unplaceable(ValueError):
+    """The options and the log do not say where; the text is a sentence for the person."""
+
+
+def add_options(parser: argparse.ArgumentParser) -> None:
+    """Adds the options to a sub-command."""
+    place = parser.add_argument_group("place and air, before what a log says of them")
+    for option, (name, unit, meaning) in OPTIONS.items():
+        place.add_argument(option, dest=name, metavar=unit, type=_number, help=meaning)
+
+
+def site_and_air(arguments: argparse.Namespace, header: Header) -> tuple[Site, Air]:
+    """Where, from the options and else from the header of a log. Raises Unplaceable."""
+    given = {name: getattr(arguments, name) for name, _, _ in OPTIONS.values()}
+    for option, (name, _, _) in OPTIONS.items():
+        _check(option, name, given)
+    merged = {n: getattr(header, n) if value is None else value for n, value in given.items()}
+    whole = Header(**merged)
+    site = whole.site()
+    if site is None:
+        raise Unplaceable(
+            "The place is not known: give --latitude and --longitude (degrees, north and east "
+            "positive), or write “# latitude_deg: …” and “# longitude_deg: …” into the log."
+        )
+    return site, whole.air()
+
+
+def _check(option: str, name: str, given: dict[str, float | None]) -> None:
+    value, (low, high, unit) = given[name], RANGES[name]
+    if value is None or low <= value <= high:
+        return
+    longitude_deg = given["longitude_deg"]
+    if name == "latitude_deg" and looks_swapped(value, longitude_deg):
+        raise Unplaceable(
+            f"Latitude {value:g} is beyond ±90; longitude {longitude_deg:g} would fit a latitude, "
+            "so the two may be swapped: exchange --latitude and --longitude, or correct them."
+        )
+    raise Unplaceable(f"{option} {value:g} is outside {low:g} to {high:g} ({unit}); correct it.")
+
+
+def _number(text: str) -> float:
+    try:
+        return number(text, decimal_comma=True)
+    except ValueError as error:
+        raise argparse.ArgumentTypeError(str(error)) from None

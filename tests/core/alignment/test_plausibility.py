@@ -1,0 +1,74 @@
+"""Logs that cannot be true at their place are doubted, and the likely slip is named."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from core.alignment.driftlog import Leg
+from core.alignment.plausibility import (
+    BELOW_HORIZON,
+    IN_THE_FUTURE,
+    SEA_LEVEL_PRESSURE,
+    doubts,
+)
+from core.sky.site import Air, Site
+
+DENVER = Site(39.74, -104.99, 1600.0)
+AIR = Air(835.0)
+# From Sirius' place and the sidereal time at midnight UTC of 2026-12-31 (about 6h41m at Greenwich):
+# it crosses the meridian near midnight, local mean time, at every longitude.
+NEW_YEAR_UTC_S = 1_798_675_200.0
+SIRIUS_DEG = (101.287, -16.716)
+
+
+def leg(utc_s: float, star_deg: tuple[float, float] = SIRIUS_DEG) -> Leg:
+    times = utc_s + np.arange(0.0, 601.0, 60.0)
+    return Leg("south", *star_deg, times, np.zeros(times.size))
+
+
+def codes(*arguments) -> list[str]:
+    return [note.code for note in doubts(*arguments)]
+
+
+def test_a_star_that_is_up_raises_no_doubt() -> None:
+    local_midnight = NEW_YEAR_UTC_S + 7 * 3600.0
+    assert codes([leg(local_midnight)], DENVER, AIR, local_midnight + 700.0) == []
+
+
+def test_local_time_taken_for_utc_is_named_as_likely_with_the_height_it_would_give() -> None:
+    ten_in_the_evening = NEW_YEAR_UTC_S + 22 * 3600.0  # as written by a clock at UTC−7
+    (note,) = doubts([leg(ten_in_the_evening)], DENVER, AIR)
+    assert note.code == BELOW_HORIZON
+    assert "“south”" in note.text
+    assert "local time was taken for UTC: by a clock at UTC-7" in note.text
+    assert "2026-12-31T22:" in note.text
+    assert "20:15:30-07:00" in note.text
+
+
+def test_a_star_that_is_never_up_sends_to_place_and_star() -> None:
+    (note,) = doubts([leg(NEW_YEAR_UTC_S, (100.0, -80.0))], DENVER, AIR)
+    assert "Check that the times are UTC" in note.text
+
+
+def test_a_star_that_sets_during_the_leg_is_found() -> None:
+    midnight = NEW_YEAR_UTC_S + 7 * 3600.0
+    times = midnight + np.arange(0.0, 43_200.0, 600.0)
+    (note,) = doubts([Leg("long", *SIRIUS_DEG, times, np.zeros(times.size))], DENVER, AIR)
+    assert note.code == BELOW_HORIZON
+
+
+@pytest.mark.parametrize(
+    ("ahead_s", "words"), [(3600.0, "1.0 hours"), (86_400.0 * 40, "40 days"), (30.0, None)]
+)
+def test_times_to_come_are_doubted(ahead_s: float, words: str | None) -> None:
+    midnight = NEW_YEAR_UTC_S + 7 * 3600.0
+    notes = doubts([leg(midnight)], DENVER, AIR, midnight + 600.0 - ahead_s)
+    assert [note.code for note in notes] == ([IN_THE_FUTURE] if words else [])
+    assert all(str(words) in note.text for note in notes)
+
+
+def test_pressure_reduced_to_sea_level_is_noticed() -> None:
+    midnight = NEW_YEAR_UTC_S + 7 * 3600.0
+    assert codes([leg(midnight)], DENVER, Air(1013.0)) == [SEA_LEVEL_PRESSURE]
+    assert codes([leg(midnight)], DENVER, Air(0.0)) == []
