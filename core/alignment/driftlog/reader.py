@@ -73,20 +73,23 @@ class _Reading:
     def finish(self) -> DriftLog:
         """The log, or UnusableLog when it has no leg."""
         header = self._head.finish()
-        self._rejected += self._head.rejected
         legs, extras, left_out = self._body.finish() if self._body else ([], [], [])
         self._rejected += left_out
-        self._rejected.sort(key=lambda line: line.line_number)
         if not legs or self._body is None:
             raise UnusableLog(self._nothing_usable())
         remarks = sorted(self._body.remarks, key=lambda remark: remark.line_number)
-        return DriftLog(header, tuple(legs), tuple(self._rejected), tuple(remarks), tuple(extras))
+        return DriftLog(header, tuple(legs), self._all_rejected(), tuple(remarks), tuple(extras))
 
     def stop_if_hopeless(self) -> None:
         """Gives up on a file that is plainly something else, before its faults fill memory."""
         used = 0 if self._body is None else self._body.samples
-        if len(self._rejected) > max(MAX_REJECTED, used):
+        rejected = len(self._rejected) + len(self._head.rejected)
+        if rejected > max(MAX_REJECTED, used):
             raise UnusableLog(self._nothing_usable())
+
+    def _all_rejected(self) -> tuple[Rejected, ...]:
+        rejected = [*self._rejected, *self._head.rejected]
+        return tuple(sorted(rejected, key=lambda line: line.line_number))
 
     def _take_head_line(self, text: str, line_number: int) -> None:
         if self._body is not None and self._body.looks_like_reading(text):
@@ -105,11 +108,12 @@ class _Reading:
             raise UnusableLog(f"{self._name} cannot be read. {error}") from None
 
     def _nothing_usable(self) -> str:
-        if self._body is None and not self._rejected:
+        rejected = self._all_rejected()
+        if self._body is None and not rejected:
             return f"{self._name} holds no readings; choose a drift log ({columns.EXAMPLE})."
-        if not self._rejected:
+        if not rejected:
             return f"{self._name} names its columns but holds no readings below them."
-        first, count = self._rejected[0], len(self._rejected)
+        first, count = rejected[0], len(rejected)
         if count == 1:
             how_many = f"line {first.line_number} was rejected"
         else:

@@ -273,9 +273,11 @@ def test_too_many_readings_are_refused(monkeypatch: pytest.MonkeyPatch) -> None:
         read(log_of(*GOOD))
 
 
-def test_another_kind_of_file_is_given_up_early(monkeypatch: pytest.MonkeyPatch) -> None:
+@pytest.mark.parametrize("line", ["x", "# latitude: 5", "# a remark"])
+def test_another_kind_of_file_is_given_up_early(monkeypatch: pytest.MonkeyPatch, line) -> None:
     monkeypatch.setattr("core.alignment.driftlog.reader.MAX_REJECTED", 100)
-    lines = iter([NAMES] + ["x"] * 20_000)
+    monkeypatch.setattr("core.alignment.driftlog.headlines.MAX_REMARKS", 100)
+    lines = iter([NAMES] + [line] * 20_000)
     with pytest.raises(UnusableLog, match="no usable leg"):
         read(lines)
     assert len(list(lines)) > 10_000
