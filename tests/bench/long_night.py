@@ -1,7 +1,8 @@
 """A night of twelve hours at five readings a second, in a process of its own.
 
 Prints one JSON line: growth of memory in MB, the longest and mean update of the main thread in ms,
-and how many snapshots came. Run with the minutes of one leg as argument.
+and how many snapshots came. Run with the minutes of one leg and the path of a new log of nights as
+arguments.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ from PySide6.QtCore import QCoreApplication
 from app.session.session import Session
 from app.session.snapshot import Snapshot
 from app.sources.source import Reading
+from app.storage.nights import NightLog
 from core.sky.clock import local_sidereal_time_hours
 from core.sky.site import Air, Site
 
@@ -27,6 +29,7 @@ START_UTC_S = 1_795_552_200.0
 RATE_HZ = 5.0
 READINGS = int(12 * 3600 * RATE_HZ)
 BETWEEN_LOOKS = 25  # readings between two looks of the window; one to five in a real night
+BETWEEN_FLUSHES = 2000  # lets the disk keep up: this night runs thousands of times too fast
 
 
 def resident_mb() -> float:
@@ -48,10 +51,12 @@ def north_arcsec() -> list[float]:
 class LongNight:
     """Feeds a session as fast as it takes readings, and looks at it as a window does."""
 
-    def __init__(self, app: QCoreApplication, minutes_per_leg: float) -> None:
+    def __init__(self, app: QCoreApplication, minutes_per_leg: float, log: NightLog) -> None:
         self._app = app
         self._per_leg = int(minutes_per_leg * 60.0 * RATE_HZ)
-        self._session = Session()
+        self._log = log
+        self._session = Session(log=log)
+        self._session.resume(log.resume_or_begin_night(START_UTC_S))
         self._session.changed.connect(self._look)
         self._snapshots = 0
         self._newest: Snapshot = self._session.snapshot()
@@ -80,6 +85,8 @@ class LongNight:
             began = time.perf_counter()
             self._update(first + k, offset)
             spent_s[k] = time.perf_counter() - began
+            if k % BETWEEN_FLUSHES == 0:
+                assert self._log.flush(timeout_s=60.0)
         return 1000.0 * spent_s
 
     def _update(self, i: int, offset: float) -> None:
@@ -114,7 +121,15 @@ def main() -> None:
     app = QCoreApplication(sys.argv[:1])
     sys.setswitchinterval(0.001)
     gc.freeze()
-    print(json.dumps(LongNight(app, float(sys.argv[1])).run()))
+    log = NightLog.open(Path(sys.argv[2]), lambda: START_UTC_S, refuse, refuse)
+    told = LongNight(app, float(sys.argv[1]), log).run()
+    assert log.close()
+    print(json.dumps(told))
+
+
+def refuse(sentence: str | None) -> None:
+    """The log of nights has nothing to say in a good night."""
+    assert sentence is None, sentence
 
 
 if __name__ == "__main__":
