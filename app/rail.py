@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QButtonGroup, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QButtonGroup, QVBoxLayout, QWidget
 
+from app.widgets.key import Key
 from app.widgets.text import Text
 
 
@@ -18,8 +19,9 @@ class Rail(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("rail")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setAccessibleName(self.tr("Pages"))
-        self._buttons: dict[str, QPushButton] = {}
+        self._buttons: dict[str, Key] = {}
         self._group = QButtonGroup(self)
         mark = Text("Poleward", "mark")
         mark.setWordWrap(False)
@@ -33,8 +35,7 @@ class Rail(QWidget):
     def offer(self, pages: Sequence[tuple[str, str]]) -> None:
         """`pages`: name and title of each, from the top."""
         for number, (name, title) in enumerate(pages, start=1):
-            button = QPushButton(title)
-            button.setProperty("kind", "rail")
+            button = Key(title, "rail")
             button.setCheckable(True)
             button.setShortcut(f"Alt+{number}")
             button.setToolTip(self.tr("{title} (Alt+{number})").format(title=title, number=number))
@@ -47,5 +48,5 @@ class Rail(QWidget):
     def show_choice(self, name: str) -> None:
         self._buttons[name].setChecked(True)
 
-    def button(self, name: str) -> QPushButton:
+    def button(self, name: str) -> Key:
         return self._buttons[name]

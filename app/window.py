@@ -10,7 +10,6 @@ from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
-    QPushButton,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import (
 from app.rail import Rail
 from app.strip import Strip
 from app.theme.theme import Theme
+from app.widgets.key import Key
 from app.widgets.notice import Notice
 from core.sky.site import Site
 
@@ -93,7 +93,7 @@ class Window(QMainWindow):
     def notice(self) -> str:
         return self._notice.sentence()
 
-    def rail_button(self, name: str) -> QPushButton:
+    def rail_button(self, name: str) -> Key:
         return self._rail.button(name)
 
     def closeEvent(self, event: QCloseEvent) -> None:

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.pages.sitereading import Reading, Typed, read_site
 from app.widgets.field import Field
+from app.widgets.key import Key
 from app.widgets.reflow import Reflow
 from app.widgets.scrolled import Scrolled
 from app.widgets.text import Panel, Text
@@ -25,8 +26,7 @@ class SitePage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._fields = self._made_fields()
-        self._use = QPushButton(self.tr("Use this site"))
-        self._use.setProperty("kind", "primary")
+        self._use = Key(self.tr("Use this site"), "primary")
         self._use.clicked.connect(self._submit)
         self._answer = Text()
         self._answer.hide()
@@ -67,7 +67,7 @@ class SitePage(QWidget):
                 "quiet",
             )
         )
-        column.addWidget(Reflow(self._place_panel(), self._air_panel(), 760))
+        column.addWidget(Reflow((self._place_panel(), self._air_panel()), 760))
         column.addLayout(self._last_row())
         column.addStretch()
         return content
@@ -76,7 +76,6 @@ class SitePage(QWidget):
         panel = Panel(self.tr("Place"))
         for name in PLACE:
             panel.column.addWidget(self._fields[name])
-        panel.column.addStretch()
         return panel
 
     def _air_panel(self) -> Panel:
@@ -101,6 +100,7 @@ class SitePage(QWidget):
         row.setSpacing(16)
         row.addWidget(self._use, 0, Qt.AlignmentFlag.AlignTop)
         row.addWidget(self._answer, 1)
+        row.addStretch()
         return row
 
     def show_site(self, site: Site | None, air: Air | None) -> None:
@@ -120,7 +120,7 @@ class SitePage(QWidget):
     def field(self, name: str) -> Field:
         return self._fields[name]
 
-    def use_button(self) -> QPushButton:
+    def use_button(self) -> Key:
         return self._use
 
     def answer(self) -> str:

@@ -14,7 +14,8 @@ class Look:
     `ground` lies behind everything, `panel` is raised on it, `well` is sunk for input and plots.
     `line` parts areas, `edge` outlines what can be touched. `accent` marks the one primary action
     and the fitted line, `alarm` what went wrong; neither ever carries meaning without a word.
-    `legs` tint the legs of a plot, which are told apart by shape.
+    `legs` tint the legs of a plot, which are told apart by shape. `red_only`: nothing on the
+    screen may shine green or blue, the system's own windows included.
     """
 
     name: str
@@ -31,6 +32,7 @@ class Look:
     chosen: Colour
     alarm: Colour
     legs: tuple[Colour, ...]
+    red_only: bool = False
 
 
 DAY = Look(
@@ -84,6 +86,7 @@ NIGHT = Look(
     chosen="#380000",
     alarm="#FF0000",
     legs=("#FF0000", "#C40000", "#E60000", "#BC0000", "#D60000", "#CC0000"),
+    red_only=True,
 )
 
 LOOKS = {look.name: look for look in (DAY, DARK, NIGHT)}

@@ -20,7 +20,8 @@ QFrame[kind="panel"] { background: $panel; border: 1px solid $line; border-radiu
 QFrame[kind="rule"] { background: $line; border: none; max-height: 1px; min-height: 1px; }
 QLabel { background: transparent; }
 QLabel[voice="figure"] { font-size: ${figure}px; font-weight: 600; }
-QLabel[voice="turn"] { font-size: ${turn}px; }
+QLabel[voice="side"] { font-size: ${side}px; }
+QLabel[voice="turn"] { font-size: ${turn}px; font-weight: 600; color: $accent; }
 QLabel[voice="title"] { font-size: ${title}px; font-weight: 600; }
 QLabel[voice="question"] { font-size: ${question}px; font-weight: 600; }
 QLabel[voice="quiet"] { color: $quiet; }
@@ -30,42 +31,39 @@ QLabel[voice="mark"] { font-size: ${brand}px; font-weight: 600; color: $accent; 
 
 QPushButton, QToolButton {
     background: $panel; color: $text; border: 1px solid $edge; border-radius: 6px;
-    padding: 0 ${pad}px; min-height: ${touch}px; min-width: ${least}px;
+    padding: 0 ${pad}px; min-height: ${touch}px; margin: 2px;
 }
 QPushButton:hover, QToolButton:hover { background: $hover; }
 QPushButton:pressed, QPushButton:checked, QToolButton:checked {
-    background: $chosen; border-color: $accent; font-weight: 600;
+    background: $chosen; border: 1px solid $accent; border-bottom: 3px solid $accent;
+    margin-bottom: 0;
 }
-QPushButton:focus, QToolButton:focus { border: 3px solid $accent; }
+QPushButton:focus, QToolButton:focus { border: 3px solid $accent; margin: 0; }
+QPushButton:checked:focus { border: 3px solid $text; border-bottom-color: $accent; }
 QPushButton:disabled, QToolButton:disabled { color: $edge; border-color: $line; }
 QPushButton[kind="primary"] {
     background: $accent; color: $on_accent; border-color: $accent; font-weight: 600;
 }
-QPushButton[kind="primary"]:hover { border: 2px solid $text; }
+QPushButton[kind="primary"]:hover { border: 2px solid $text; margin: 1px; }
 QPushButton[kind="primary"]:focus { border: 3px solid $text; }
 QPushButton[kind="primary"]:disabled {
     background: $panel; color: $edge; border-color: $line;
 }
 QPushButton[kind="rail"] {
     background: transparent; border: none; border-left: 5px solid transparent; border-radius: 0;
-    text-align: left; padding: 0 ${pad}px; min-height: ${rail}px;
+    text-align: left; padding: 0 ${pad}px; min-height: ${rail}px; margin: 0;
 }
 QPushButton[kind="rail"]:hover { background: $hover; }
-QPushButton[kind="rail"]:checked { background: $chosen; border-left-color: $accent; }
+QPushButton[kind="rail"]:checked {
+    background: $chosen; border: none; border-left: 5px solid $accent;
+}
 QPushButton[kind="rail"]:focus { border: 3px solid $accent; border-left-width: 5px; }
-QPushButton[kind="link"] {
-    background: transparent; border: 1px solid transparent; color: $accent;
-    text-decoration: underline; text-align: left; padding: 0 4px;
-}
-QPushButton[kind="link"]:focus { border: 3px solid $accent; }
-QPushButton[kind="tile"] {
-    text-align: left; padding: ${pad}px; min-height: ${tile}px;
-}
 
 QLineEdit, QPlainTextEdit {
     background: $well; color: $text; border: 1px solid $edge; border-radius: 6px;
     padding: 0 ${half}px; min-height: ${touch}px;
     selection-background-color: $chosen; selection-color: $text;
+    placeholder-text-color: $quiet;
 }
 QPlainTextEdit { padding: ${half}px; }
 QLineEdit:focus, QPlainTextEdit:focus { border: 3px solid $accent; }
@@ -123,16 +121,17 @@ def sheet(look: Look, scale: float) -> str:
 
 
 def _sizes(scale: float) -> dict[str, int]:
-    plain = {"body": 15, "small": 13, "title": 19, "question": 23, "turn": 26, "figure": 44}
+    plain = {"body": 15, "small": 13, "title": 18, "side": 19}
+    large = {"question": 23, "turn": 27, "figure": 46}
     sizes = {name: round(size * scale) for name, size in plain.items()}
+    # What is large already grows less, so that the answer stays on one screen.
+    sizes |= {name: round(size * scale**0.6) for name, size in large.items()}
     # Borders of one pixel on either side complete a target to its full size.
     touch = max(TOUCH_PX, round(30 * scale)) - 2
     return sizes | {
         "brand": round(18 * scale),
         "touch": touch,
-        "least": TOUCH_PX - 2,
         "rail": max(TOUCH_PX + 4, round(36 * scale)),
-        "tile": round(112 * scale),
         "pad": round(8 + 6 * scale),
         "half": round(4 + 4 * scale),
     }

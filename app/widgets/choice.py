@@ -1,15 +1,18 @@
-"""A row of keys of which one is down."""
+"""Keys of which one is down."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QSizePolicy, QWidget
+
+from app.widgets.flow import Flow
+from app.widgets.key import Key
 
 
 class Choice(QWidget):
-    """Arrow keys move within the row. `chosen` fires for the person, not for `show_choice`."""
+    """Arrow keys move between them. `chosen` fires for the person, not for `show_choice`."""
 
     chosen = Signal(str)
 
@@ -19,29 +22,29 @@ class Choice(QWidget):
         """`options`: pairs of a key and the words on it."""
         super().__init__(parent)
         self.setAccessibleName(name)
-        self._buttons: dict[str, QPushButton] = {}
+        self._keys: dict[str, Key] = {}
         self._group = QButtonGroup(self)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(4)
-        for key, words in options:
-            self._add(row, name, key, words)
-        row.addStretch()
+        self._flow = Flow(self)
+        for option, words in options:
+            self._add(name, option, words)
+        policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
 
-    def _add(self, row: QHBoxLayout, name: str, key: str, words: str) -> None:
-        button = QPushButton(words)
-        button.setCheckable(True)
-        button.setAccessibleName(f"{name}: {words}")
-        button.clicked.connect(lambda: self.chosen.emit(key))
-        self._group.addButton(button)
-        self._buttons[key] = button
-        row.addWidget(button)
+    def _add(self, name: str, option: str, words: str) -> None:
+        key = Key(words)
+        key.setCheckable(True)
+        key.setAccessibleName(f"{name}: {words}")
+        key.clicked.connect(lambda: self.chosen.emit(option))
+        self._group.addButton(key)
+        self._keys[option] = key
+        self._flow.addWidget(key)
 
     def choice(self) -> str:
-        return next((key for key, button in self._buttons.items() if button.isChecked()), "")
+        return next((option for option, key in self._keys.items() if key.isChecked()), "")
 
-    def show_choice(self, key: str) -> None:
-        self._buttons[key].setChecked(True)
+    def show_choice(self, option: str) -> None:
+        self._keys[option].setChecked(True)
 
-    def button(self, key: str) -> QPushButton:
-        return self._buttons[key]
+    def button(self, option: str) -> Key:
+        return self._keys[option]

@@ -7,10 +7,11 @@ from collections.abc import Callable, Sequence
 import pyqtgraph as pg
 from PySide6.QtCore import QPointF, Signal
 from PySide6.QtGui import QColor, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from app.theme.theme import Theme
 from app.widgets.driftseries import DriftSeries
+from app.widgets.key import Key
 from app.widgets.legcurves import LegCurves
 from app.widgets.plotreading import PlotReading, nearest
 from app.widgets.redraw import Redraw
@@ -18,6 +19,7 @@ from app.widgets.text import Text
 
 LEAST_ARCSEC = 2.0
 LEAST_MINUTES = 0.5
+GAP_PX = 16
 
 
 class DriftPlot(QWidget):
@@ -38,9 +40,9 @@ class DriftPlot(QWidget):
         self._view = pg.PlotWidget()
         self._plot = self._view.getPlotItem()
         self._box = self._plot.getViewBox()
-        self._readout = Text("", "small")
-        self._follow = QPushButton(self.tr("Follow (F)"))
-        self._copy = QPushButton(self.tr("Copy readings"))
+        self._readout = Text(self.tr("Point at a reading to see its value."), "small")
+        self._follow = Key(self.tr("Follow (F)"))
+        self._copy = Key(self.tr("Copy readings"))
         self._redraw = Redraw(self, self.draw)
         self._set_up()
         self._arrange()
@@ -74,7 +76,8 @@ class DriftPlot(QWidget):
         column.addLayout(head)
         column.addWidget(self._view, 1)
         column.addWidget(self._readout)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        # As high as there is room, never because the picture itself asks for it.
+        self._view.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
 
     def feed_from(self, ask: Callable[[], Sequence[DriftSeries]]) -> None:
         """`ask` gives the legs as they are; it is called when a picture is due, not before."""
@@ -106,9 +109,10 @@ class DriftPlot(QWidget):
         font.setPixelSize(round(13 * self._theme.scale))
         for side in ("bottom", "left"):
             axis = self._plot.getAxis(side)
+            axis.enableAutoSIPrefix(False)
             axis.setPen(QColor(look.edge))
             axis.setTextPen(QColor(look.text))
-            axis.setTickFont(font)
+            axis.setStyle(tickFont=font, maxTickLevel=0)
             axis.label.setFont(font)
             axis.labelStyle = {"color": look.text, "font-size": f"{font.pixelSize()}px"}
             axis.showLabel()
@@ -134,7 +138,7 @@ class DriftPlot(QWidget):
             self._curves[leg.label].show(leg, left, right, columns)
 
     def _show_all(self) -> None:
-        """All readings, with room for the leg's name at the right and on top."""
+        """All readings, with room for the leg's name at the right."""
         filled = [leg for leg in self._legs if len(leg.minutes)]
         right = max((float(leg.minutes[-1]) for leg in filled), default=0.0)
         low = min((float(leg.arcsec.min()) for leg in filled), default=0.0)
@@ -143,11 +147,18 @@ class DriftPlot(QWidget):
         low, high = low - lacking / 2, high + lacking / 2
         room = high - low
         self._box.setRange(
-            xRange=(0.0, max(right, LEAST_MINUTES) * 1.04),
+            xRange=(0.0, max(right, LEAST_MINUTES) * self._room_for_names()),
             yRange=(low - 0.06 * room, high + 0.12 * room),
             padding=0,
             disableAutoRange=True,
         )
+
+    def _room_for_names(self) -> float:
+        """How much wider than the readings the picture must be, for names beside their ends."""
+        metrics = self.fontMetrics()
+        names = max((metrics.horizontalAdvance(leg.label) for leg in self._legs), default=0)
+        width = max(float(self._box.width()), 1.0)
+        return width / max(width - names - GAP_PX, width / 2)
 
     def _moved_by_hand(self) -> None:
         self._is_following = False
@@ -158,7 +169,8 @@ class DriftPlot(QWidget):
         at = self._box.mapSceneToView(where)
         (left, right), (low, high) = self._box.viewRange()
         found = nearest(self._legs, at.x(), at.y(), right - left, high - low)
-        self._readout.setText("" if found is None else self._words(found))
+        if found is not None:
+            self._readout.setText(self._words(found))
 
     def _words(self, found: PlotReading) -> str:
         side = self.tr("north") if found.arcsec >= 0 else self.tr("south")

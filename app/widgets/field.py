@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
 from app.widgets.text import Text
 
@@ -15,7 +15,13 @@ class Field(QWidget):
     left = Signal()
     submitted = Signal()
 
-    def __init__(self, name: str, example: str = "", parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        name: str,
+        example: str = "",
+        has_name_above: bool = True,
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
         self._name = Text(name)
         self._line = QLineEdit()
@@ -27,12 +33,13 @@ class Field(QWidget):
         column.setSpacing(3)
         for part in (self._name, self._line, self._below):
             column.addWidget(part)
-        column.addStretch()
         self._below.hide()
+        self._name.setVisible(has_name_above)
         self._line.textEdited.connect(self.edited)
         self._line.editingFinished.connect(self.left)
         self._line.returnPressed.connect(self.submitted)
         self.setFocusProxy(self._line)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
 
     def text(self) -> str:
         return self._line.text().strip()
@@ -50,6 +57,10 @@ class Field(QWidget):
     def complain(self, sentence: str) -> None:
         """What is wrong with the text, in words and with a dashed outline."""
         self._tell(sentence, wrong=True)
+
+    def line(self) -> QLineEdit:
+        """Where the person types."""
+        return self._line
 
     def is_wrong(self) -> bool:
         return bool(self._line.property("wrong"))

@@ -5,15 +5,16 @@ from __future__ import annotations
 import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QPointF, Qt
-from PySide6.QtGui import QColor, QPen, QPolygonF
+from PySide6.QtGui import QBrush, QColor, QPolygonF
 from PySide6.QtWidgets import QGraphicsPolygonItem
 
 from app.theme.theme import Theme
 from app.widgets.decimate import decimate
-from app.widgets.driftseries import DriftSeries
+from app.widgets.driftseries import DriftSeries, Floats
 from app.widgets.legshapes import SET_ASIDE, shape_code, tint
 
-FEW = 300  # up to so many readings in the picture each gets a dot of its own
+FEW = 300  # up to so many readings in the picture each is a dot, more are a line
+MOST_SHAPES = 24
 LINE_POINTS = 60  # the fitted line is smooth: a thick pen on a short line costs nothing
 
 
@@ -25,13 +26,13 @@ class LegCurves:
         self._theme = theme
         self._band = QGraphicsPolygonItem()
         self._readings = pg.PlotCurveItem(antialias=False, connect="all")
-        self._dots = pg.ScatterPlotItem(size=4, pxMode=True, symbol="o")
-        self._set_aside = pg.ScatterPlotItem(size=9, pxMode=True, symbol=SET_ASIDE)
-        self._means = pg.ScatterPlotItem(size=10, pxMode=True)
+        self._dots = pg.ScatterPlotItem(size=4, pxMode=True, symbol="o", antialias=True)
+        self._set_aside = pg.ScatterPlotItem(size=9, pxMode=True, symbol=SET_ASIDE, antialias=True)
+        self._means = pg.ScatterPlotItem(size=10, pxMode=True, antialias=True)
         self._line = pg.PlotCurveItem()
         self._steps = pg.PlotCurveItem(connect="pairs", antialias=False)
         self._step_words: list[pg.TextItem] = []
-        self._name = pg.TextItem(anchor=(1, 1))
+        self._name = pg.TextItem(anchor=(0, 0.5))
         self._items = (
             self._band,
             self._readings,
@@ -54,9 +55,11 @@ class LegCurves:
         colour = tint(self._theme, leg.index)
         self._show_readings(leg, left, right, columns)
         self._show_set_aside(leg, left, right)
-        self._means.setData(leg.mean_minutes, leg.mean_arcsec, symbol=shape_code(leg.index))
+        self._means.setData(
+            _grouped(leg.mean_minutes), _grouped(leg.mean_arcsec), symbol=shape_code(leg.index)
+        )
         self._means.setBrush(colour)
-        self._means.setPen(QPen(QColor(self._theme.look.well), 1))
+        self._means.setPen(pg.mkPen(self._theme.look.well, width=1))
         self._show_line(leg, colour)
         self._show_steps(leg)
         self._show_name(leg, colour)
@@ -69,13 +72,14 @@ class LegCurves:
         self._dots.setBrush(quiet)
         self._dots.setPen(None)
         quiet.setAlpha(150)
-        self._readings.setPen(QPen(quiet, 0, Qt.PenStyle.DotLine if few else Qt.PenStyle.SolidLine))
-        self._readings.setData(x, y)
+        self._readings.setPen(pg.mkPen(quiet, width=1))
+        self._readings.setData([] if few else x, [] if few else y)
 
     def _show_set_aside(self, leg: DriftSeries, left: float, right: float) -> None:
         chosen = leg.set_aside & (leg.minutes >= left) & (leg.minutes <= right)
         self._set_aside.setData(leg.minutes[chosen], leg.arcsec[chosen])
-        self._set_aside.setPen(QPen(QColor(self._theme.look.alarm), 2))
+        self._set_aside.setPen(pg.mkPen(self._theme.look.alarm, width=2))
+        self._set_aside.setBrush(None)
 
     def _show_line(self, leg: DriftSeries, colour: QColor) -> None:
         at = _spread(len(leg.line_minutes), LINE_POINTS)
@@ -105,15 +109,34 @@ class LegCurves:
     def _step(self, minute: float, size: float, high: float) -> pg.TextItem:
         words = pg.TextItem(f"step {abs(size):.1f}″", color=self._theme.look.alarm, anchor=(0, 0))
         words.setPos(minute, high)
+        self._lay_under(words)
         self._plot.addItem(words, ignoreBounds=True)
         return words
 
+    def _lay_under(self, words: pg.TextItem) -> None:
+        """Words stay readable where lines cross them."""
+        under = QColor(self._theme.look.well)
+        under.setAlpha(190)
+        words.fill = QBrush(under)
+        words.setZValue(10)
+
     def _show_name(self, leg: DriftSeries, colour: QColor) -> None:
         self._name.setText(leg.label, color=colour)
+        self._lay_under(self._name)
         if len(leg.line_minutes):
-            self._name.setPos(leg.line_minutes[-1], leg.high_arcsec[-1])
+            self._name.setPos(leg.line_minutes[-1], leg.line_arcsec[-1])
         elif len(leg.minutes):
             self._name.setPos(leg.minutes[-1], leg.arcsec[-1])
+
+
+def _grouped(means: Floats) -> Floats:
+    """Means of neighbours, so that shapes stand apart and the line shows between them."""
+    size = -(-len(means) // MOST_SHAPES)
+    if size <= 1:
+        return means
+    starts = np.arange(0, len(means), size)
+    counts = np.diff(np.append(starts, len(means)))
+    return np.asarray(np.add.reduceat(means, starts) / counts)
 
 
 def _spread(count: int, most: int) -> slice:

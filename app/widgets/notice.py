@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QWidget
 
+from app.widgets.key import Key
 from app.widgets.text import Text
 
 
@@ -14,7 +15,7 @@ class Notice(QFrame):
         super().__init__(parent)
         self.setProperty("kind", "panel")
         self._text = Text("", "alarm")
-        self._done = QPushButton(self.tr("Read"))
+        self._done = Key(self.tr("Read"))
         self._done.setAccessibleName(self.tr("Close this message"))
         self._done.clicked.connect(self.clear)
         row = QHBoxLayout(self)

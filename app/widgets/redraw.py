@@ -7,23 +7,26 @@ from collections.abc import Callable
 from PySide6.QtCore import QEvent, QObject, QTimer
 from PySide6.QtWidgets import QWidget
 
-INTERVAL_MS = 100
+PICTURE_MS = 100  # pictures, ten times a second
+WORDS_MS = 1000  # words, which nobody reads faster
 
 
 class Redraw(QObject):
-    """`mark` says that something changed; `draw` follows, ten times a second at most.
+    """`mark` says that something changed; `draw` follows, once in `interval_ms` at most.
 
     While the widget is hidden nothing is drawn; shown again, it catches up once.
     """
 
-    def __init__(self, widget: QWidget, draw: Callable[[], None]) -> None:
+    def __init__(
+        self, widget: QWidget, draw: Callable[[], None], interval_ms: int = PICTURE_MS
+    ) -> None:
         super().__init__(widget)
         self._widget = widget
         self._draw = draw
         self._is_stale = False
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
-        self._timer.setInterval(INTERVAL_MS)
+        self._timer.setInterval(interval_ms)
         self._timer.timeout.connect(self._due)
         widget.installEventFilter(self)
 

@@ -1,22 +1,31 @@
-"""Two parts side by side where there is room, one above the other where there is not."""
+"""Parts side by side where there is room, one above the other where there is not."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QWidget
 
 Direction = QBoxLayout.Direction
+USUAL_TEXT_PX = 15
 
 
 class Reflow(QWidget):
-    """`room_px` is the width from which both fit side by side, at the usual text size."""
+    """`room_px` is the width from which all fit side by side, at the usual text size.
+
+    `shares`: how the width is divided then; equally when empty. `reflowed` tells whether they
+    now stand side by side.
+    """
+
+    reflowed = Signal(bool)
 
     def __init__(
         self,
-        first: QWidget,
-        second: QWidget,
+        parts: Sequence[QWidget],
         room_px: int,
-        shares: tuple[int, int] = (1, 1),
+        shares: Sequence[int] = (),
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -24,8 +33,8 @@ class Reflow(QWidget):
         self._box = QBoxLayout(Direction.LeftToRight, self)
         self._box.setContentsMargins(0, 0, 0, 0)
         self._box.setSpacing(12)
-        self._box.addWidget(first, shares[0])
-        self._box.addWidget(second, shares[1])
+        for part, share in zip(parts, shares or [1] * len(parts), strict=True):
+            self._box.addWidget(part, share)
 
     def is_side_by_side(self) -> bool:
         return self._box.direction() is Direction.LeftToRight
@@ -33,7 +42,8 @@ class Reflow(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         # The text size is the measure: twice the text needs twice the room.
-        enough = self.width() >= self._room_px * self.fontInfo().pixelSize() / 15
+        enough = self.width() >= self._room_px * self.fontInfo().pixelSize() / USUAL_TEXT_PX
         wanted = Direction.LeftToRight if enough else Direction.TopToBottom
         if self._box.direction() is not wanted:
             self._box.setDirection(wanted)
+            self.reflowed.emit(enough)

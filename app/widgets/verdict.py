@@ -12,7 +12,7 @@ from app.widgets.text import Panel, Text
 
 @dataclass(frozen=True)
 class AxisVerdict:
-    """One direction. `figure` is empty when the legs cannot tell; `side` then says why."""
+    """One direction. `figure` and `turn` are empty when the legs cannot tell; `side` says so."""
 
     figure: str
     side: str
@@ -21,11 +21,13 @@ class AxisVerdict:
 
 @dataclass(frozen=True)
 class Verdict:
-    """`quiet`: sentences below; `is_stale`: a newer answer is being worked out."""
+    """`quiet`: sentences below. `finding`: what is known instead when the figures are not.
+    `is_stale`: a newer answer is being worked out."""
 
     azimuth: AxisVerdict
     altitude: AxisVerdict
     quiet: tuple[str, ...] = ()
+    finding: str = ""
     is_stale: bool = False
 
 
@@ -34,7 +36,7 @@ class _Half(QWidget):
         super().__init__()
         self.setAccessibleName(name)
         self._figure = Text("", "figure")
-        self._side = Text()
+        self._side = Text("", "side")
         self._turn = Text("", "turn")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -42,7 +44,6 @@ class _Half(QWidget):
         column.addWidget(Text(name, "quiet"))
         for part in (self._figure, self._side, self._turn):
             column.addWidget(part)
-        column.addStretch()
 
     def show_axis(self, axis: AxisVerdict) -> None:
         self._figure.say(axis.figure)
@@ -59,17 +60,16 @@ class VerdictBand(Panel):
         self.setAccessibleName(self.tr("Where the axis points"))
         self._azimuth = _Half(self.tr("Azimuth"))
         self._altitude = _Half(self.tr("Altitude"))
+        self._finding = Text()
         self._quiet = Text("", "quiet")
-        self._stale = Text(self.tr("A newer answer is being worked out …"), "quiet")
-        self.column.addWidget(Reflow(self._azimuth, self._altitude, 620))
+        self.column.addWidget(Reflow((self._azimuth, self._altitude), 480))
+        self.column.addWidget(self._finding)
         self.column.addWidget(self._quiet)
-        self.column.addWidget(self._stale)
 
     def show_verdict(self, verdict: Verdict) -> None:
         self._azimuth.show_axis(verdict.azimuth)
         self._altitude.show_axis(verdict.altitude)
-        self._quiet.say(" ".join(verdict.quiet))
-        # Hidden by emptying, not by hiding: nothing below may jump at every answer.
-        self._stale.setText(
-            self.tr("A newer answer is being worked out …") if verdict.is_stale else " "
-        )
+        self._finding.say(verdict.finding)
+        # At the end of a line that is there anyway: nothing may jump at every answer.
+        stale = [self.tr("A newer answer is being worked out …")] if verdict.is_stale else []
+        self._quiet.say(" ".join((*verdict.quiet, *stale)))

@@ -21,7 +21,7 @@ def page(qtbot, theme) -> SitePage:
 
 def _type(page: SitePage, **texts: str) -> None:
     for name, text in texts.items():
-        line = page.field(name).focusProxy()
+        line = page.field(name).line()
         line.clear()
         QTest.keyClicks(line, text)
 
@@ -29,7 +29,7 @@ def _type(page: SitePage, **texts: str) -> None:
 def test_typed_and_entered_it_is_given(page: SitePage, qtbot) -> None:
     _type(page, name="Meadow", latitude="33 30 S", longitude="18,25", elevation="1200")
     with qtbot.waitSignal(page.site_given) as given:
-        QTest.keyClick(page.field("elevation").focusProxy(), Qt.Key.Key_Return)
+        QTest.keyClick(page.field("elevation").line(), Qt.Key.Key_Return)
     site, air = given.args
     assert site == MEADOW
     assert air.pressure_is_assumed
@@ -38,7 +38,7 @@ def test_typed_and_entered_it_is_given(page: SitePage, qtbot) -> None:
 def test_a_pasted_pair_goes_to_both_fields(page: SitePage, qtbot) -> None:
     _type(page, latitude="48.1, 11.6", elevation="520")
     with qtbot.waitSignal(page.site_given) as given:
-        QTest.keyClick(page.field("latitude").focusProxy(), Qt.Key.Key_Return)
+        QTest.keyClick(page.field("latitude").line(), Qt.Key.Key_Return)
     assert (given.args[0].latitude_deg, given.args[0].longitude_deg) == (48.1, 11.6)
     assert page.field("longitude").text() == "11.6000° E"
 

@@ -25,7 +25,11 @@ def _contrast(one: str, other: str) -> float:
 
 
 def _colours(look: Look) -> dict[str, str]:
-    named = {name: getattr(look, name) for name in look.__dataclass_fields__ if name != "name"}
+    named = {
+        name: getattr(look, name)
+        for name in look.__dataclass_fields__
+        if name not in ("name", "red_only")
+    }
     legs = named.pop("legs")
     return named | {f"leg {at}": colour for at, colour in enumerate(legs)}
 

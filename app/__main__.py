@@ -1,0 +1,69 @@
+"""Starts Poleward: `python -m app`."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import signal
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtCore import QSettings, QStandardPaths, QTimer
+from PySide6.QtWidgets import QApplication
+
+from app.compose import Program
+from app.faults import Faults, keep_details
+
+LOG_NAME = "nights.sqlite"
+CHECK_LIMIT_MS = 60_000
+
+
+def main(argv: Sequence[str]) -> int:
+    """Runs until the window is closed; the exit code of the process."""
+    wanted = _arguments(argv)
+    if wanted.check:
+        os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    signal.signal(signal.SIGINT, signal.SIG_DFL)  # Ctrl+C ends it; all is on disk anyway
+    app = QApplication([sys.argv[0]])
+    app.setApplicationName("Poleward")
+    folder = wanted.log.parent if wanted.log else _own_folder()
+    faults = Faults(keep_details(folder))
+    faults.install()
+    settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
+    program = Program(app, settings, wanted.log or folder / LOG_NAME)
+    faults.said.connect(program.window.say)
+    if wanted.check:
+        _end_when_ready(app, program)
+    program.start()
+    code = app.exec()
+    program.close()
+    faults.remove()
+    return code
+
+
+def _arguments(argv: Sequence[str]) -> argparse.Namespace:
+    parser = argparse.ArgumentParser(prog="python -m app", description="Poleward")
+    parser.add_argument("--log", type=Path, help="the log of nights to write and to go on with")
+    parser.add_argument(
+        "--check", action="store_true", help="start without a screen, say “ready” and end"
+    )
+    return parser.parse_args(argv)
+
+
+def _own_folder() -> Path:
+    where = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppDataLocation)
+    return Path(where)
+
+
+def _end_when_ready(app: QApplication, program: Program) -> None:
+    def ready() -> None:
+        print("ready", flush=True)
+        app.exit(0)
+
+    program.ready.connect(ready)
+    QTimer.singleShot(CHECK_LIMIT_MS, app, lambda: app.exit(1))
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

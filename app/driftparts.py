@@ -1,0 +1,65 @@
+"""What the Drift page gets from the sky and from the sources."""
+
+from __future__ import annotations
+
+import secrets
+from collections.abc import Callable, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import numpy as np
+from PySide6.QtCore import QObject
+
+from app.pages.drift.parts import DriftParts
+from app.sources.logfile import LogFileSource
+from app.sources.manual import ManualSource
+from app.sources.practice import PracticeSource
+from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW, coming_midnight_utc_s
+from core.practice.simulation import PracticeMount
+from core.sky import catalogue
+from core.sky.catalogue import StarNow
+from core.sky.site import Air, Site
+
+if TYPE_CHECKING:
+    from app.session.session import Session
+
+LOWEST_DEG = 12.0  # lower, nobody should measure
+MOST_STARS = 400
+
+
+def drift_parts(session: Session, now: Callable[[], float]) -> DriftParts:
+    """`now`: seconds since 1970-01-01 UTC."""
+
+    def stars_up() -> Sequence[StarNow]:
+        snapshot = session.snapshot()
+        if snapshot.site is None or snapshot.air is None:
+            return ()
+        stars = catalogue.load()
+        return stars.up_now(snapshot.site, snapshot.air, now(), LOWEST_DEG, MOST_STARS)
+
+    def place_tonight(star: StarNow) -> tuple[float, float]:
+        return catalogue.load().at_epoch(star.star, now())
+
+    def log_file(path: Path, parent: QObject) -> LogFileSource:
+        return LogFileSource(path, parent)
+
+    def practice(site: Site, air: Air, parent: QObject) -> PracticeSource:
+        return _practice(site, air, now(), parent)
+
+    return DriftParts(
+        now,
+        stars_up,
+        place_tonight,
+        lambda parent: ManualSource(now, parent),
+        log_file,
+        practice,
+        (NORTHERN_MEADOW, MEADOW_AIR),
+    )
+
+
+def _practice(site: Site, air: Air, utc_s: float, parent: QObject) -> PracticeSource:
+    """A mount nobody has seen before, under the coming night."""
+    seed = secrets.randbits(32)
+    mount = PracticeMount.hidden(np.random.default_rng(seed))
+    midnight_utc_s = coming_midnight_utc_s(utc_s, site.longitude_deg)
+    return PracticeSource(mount, site, air, midnight_utc_s, seed, parent)

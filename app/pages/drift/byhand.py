@@ -1,0 +1,98 @@
+"""Readings typed by hand: choose a star, then read it again and again, or tell one drift."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from app.pages.drift.readingpad import ReadingPad
+from app.pages.drift.singledrift import SingleDriftForm
+from app.pages.drift.starchoice import ChosenStar, StarChoice
+from app.sources.manual import ManualSource
+from app.sources.shortest import SingleDrift
+from app.widgets.choice import Choice
+
+if TYPE_CHECKING:
+    from app.session.session import Session
+
+AGAIN, ONCE = "again", "once"
+
+
+class ByHand(QWidget):
+    """Begins and ends legs of the session; the source's readings are connected by the page."""
+
+    def __init__(
+        self,
+        session: Session,
+        source: ManualSource,
+        stars: StarChoice,
+        now: Callable[[], float],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._source = source
+        self._stars = stars
+        self._star: ChosenStar | None = None
+        self._form = Choice(
+            self.tr("How you measure"),
+            [(AGAIN, self.tr("Read several times")), (ONCE, self.tr("One drift"))],
+        )
+        self._form.show_choice(AGAIN)
+        self._pad = ReadingPad(source)
+        self._single = SingleDriftForm(now)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        for part in (self._form, self._stars, self._pad, self._single):
+            column.addWidget(part)
+        stars.chosen.connect(self._watch)
+        self._pad.undo_wanted.connect(lambda: session.remove_last_reading())
+        self._pad.done.connect(self._done)
+        self._single.given.connect(self._take)
+        self._single.cancelled.connect(self._choose)
+        self._choose()
+
+    def pad(self) -> ReadingPad:
+        return self._pad
+
+    def single(self) -> SingleDriftForm:
+        return self._single
+
+    def stars(self) -> StarChoice:
+        return self._stars
+
+    def form(self) -> Choice:
+        return self._form
+
+    def _choose(self) -> None:
+        self._show(self._form, self._stars)
+        self._stars.refresh()
+
+    def _watch(self, star: ChosenStar) -> None:
+        self._star = star
+        if self._form.choice() == ONCE:
+            self._show(self._single)
+            self._single.begin()
+            return
+        self._session.begin_leg(star.name, star.ra_deg, star.dec_deg)
+        self._source.start()
+        self._show(self._pad)
+        self._pad.begin(star.name)
+
+    def _done(self) -> None:
+        self._source.stop()
+        self._session.end_leg()
+        self._choose()
+
+    def _take(self, drift: SingleDrift) -> None:
+        if self._star is not None:
+            self._session.take_leg(
+                self._star.name, drift.leg(self._star.ra_deg, self._star.dec_deg)
+            )
+        self._choose()
+
+    def _show(self, *parts: QWidget) -> None:
+        for part in (self._form, self._stars, self._pad, self._single):
+            part.setVisible(part in parts)

@@ -1,0 +1,123 @@
+"""Importing a drift log: progress while it is read, and an account of every line left out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QPlainTextEdit, QProgressBar, QVBoxLayout, QWidget
+
+from app.sources.logfile import LogFileSource
+from app.widgets.key import Key
+from app.widgets.text import Text
+
+if TYPE_CHECKING:
+    from core.alignment.driftlog import DriftLog
+
+MakeSource = Callable[[Path, QObject], LogFileSource]
+MOST_LINES = 2000  # of the account; a person reads the first, the count tells the rest
+
+
+class Importing(QWidget):
+    """`log_read` carries a DriftLog; `file_wanted` asks for the file picker."""
+
+    log_read = Signal(object)
+    file_wanted = Signal()
+
+    def __init__(self, make_source: MakeSource, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._make_source = make_source
+        self._source: LogFileSource | None = None
+        self._is_taken = False
+        self._choose = Key(self.tr("Choose a file"), "primary")
+        self._cancel = Key(self.tr("Stop reading"))
+        self._progress = QProgressBar()
+        self._progress.setAccessibleName(self.tr("Share of the file that is read"))
+        self._said = Text()
+        self._account = QPlainTextEdit()
+        self._account.setReadOnly(True)
+        self._account.setAccessibleName(self.tr("Lines that were not used, with the reasons"))
+        self._choose.clicked.connect(self.file_wanted)
+        self._cancel.clicked.connect(self._stop)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        for part in (self._choose, self._progress, self._cancel, self._said, self._account):
+            column.addWidget(part)
+        self._show_reading(False)
+        self._account.hide()
+        self._said.hide()
+
+    def read(self, path: Path) -> None:
+        self.stop()
+        source = self._make_source(path, self)
+        source.log_read.connect(self._take)
+        source.progressed.connect(lambda share: self._progress.setValue(round(100 * share)))
+        source.ended.connect(self._ended)
+        self._source = source
+        self._is_taken = False
+        self._progress.setValue(0)
+        self._account.hide()
+        self._said.say(self.tr("Reading {file} …").format(file=path.name))
+        self._show_reading(True)
+        source.start()
+
+    def stop(self) -> None:
+        """Reads no further; a second call does nothing."""
+        if self._source is not None:
+            self._source.stop()
+            self._source.deleteLater()
+            self._source = None
+        self._show_reading(False)
+
+    def said(self) -> str:
+        return self._said.text()
+
+    def account(self) -> str:
+        return self._account.toPlainText()
+
+    def cancel_button(self) -> Key:
+        return self._cancel
+
+    def choose_button(self) -> Key:
+        return self._choose
+
+    def _stop(self) -> None:
+        self.stop()
+        self._said.say(self.tr("Stopped; nothing was taken from the file."))
+
+    def _take(self, log: DriftLog) -> None:
+        self._said.say(_summary(log))
+        lines = _account(log)
+        self._account.setPlainText("\n".join(lines))
+        self._account.setVisible(bool(lines))
+        self._is_taken = True
+        self.log_read.emit(log)
+
+    def _ended(self, sentence: str) -> None:
+        if not self._is_taken:
+            self._said.say(sentence)
+        self.stop()
+
+    def _show_reading(self, reading: bool) -> None:
+        self._progress.setVisible(reading)
+        self._cancel.setVisible(reading)
+        self._choose.setVisible(not reading)
+
+
+def _summary(log: DriftLog) -> str:
+    readings = sum(len(leg.utc_s) for leg in log.legs)
+    legs = "1 leg" if len(log.legs) == 1 else f"{len(log.legs)} legs"
+    taken = f"Taken: {readings:,} readings in {legs}."
+    if not log.rejected:
+        return f"{taken} Every line was used."
+    lines = "1 line was" if len(log.rejected) == 1 else f"{len(log.rejected):,} lines were"
+    return f"{taken} {lines} not used:"
+
+
+def _account(log: DriftLog) -> list[str]:
+    lines = [f"Line {line.line_number}: {line.reason}" for line in log.rejected[:MOST_LINES]]
+    if len(log.rejected) > MOST_LINES:
+        lines.append(f"… and {len(log.rejected) - MOST_LINES:,} more.")
+    return lines + [f"Line {remark.line_number}: {remark.text}" for remark in log.remarks]

@@ -1,0 +1,35 @@
+"""What the person should know about the answer, in sentences."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from app.widgets.text import Panel, Text
+
+if TYPE_CHECKING:
+    from app.session.snapshot import Snapshot
+
+
+class Notes(Panel):
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(self.tr("Worth knowing"), parent)
+        self._notes = Text()
+        self.column.addWidget(self._notes)
+        self.column.addWidget(
+            Text(
+                self.tr(
+                    "Only the motion to the north or south counts: the motion to the east or west "
+                    "carries the periodic error of the drive."
+                ),
+                "small",
+            )
+        )
+
+    def show_snapshot(self, snapshot: Snapshot) -> None:
+        notes = () if snapshot.solution is None else snapshot.solution.notes
+        self._notes.say("\n".join(note.text for note in notes))
+
+    def text(self) -> str:
+        return self._notes.text()

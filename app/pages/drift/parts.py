@@ -1,0 +1,34 @@
+"""What the Drift page needs from outside, besides the session."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+if TYPE_CHECKING:
+    from app.sources.logfile import LogFileSource
+    from app.sources.manual import ManualSource
+    from app.sources.practice import PracticeSource
+    from core.sky.catalogue import StarNow
+    from core.sky.site import Air, Site
+
+
+@dataclass(frozen=True)
+class DriftParts:
+    """`now`: seconds since 1970-01-01 UTC. `stars_up`: brightest first; none without a site.
+
+    `place_tonight`: ICRS place of a star at this time, degrees. `practice`: a source with a fresh
+    hidden error at a site. `meadow`: the invented site for whoever has given none.
+    """
+
+    now: Callable[[], float]
+    stars_up: Callable[[], Sequence[StarNow]]
+    place_tonight: Callable[[StarNow], tuple[float, float]]
+    manual: Callable[[QObject], ManualSource]
+    log_file: Callable[[Path, QObject], LogFileSource]
+    practice: Callable[[Site, Air, QObject], PracticeSource]
+    meadow: tuple[Site, Air]

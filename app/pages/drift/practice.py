@@ -1,0 +1,187 @@
+"""The practice sky: stars to watch, the speed of the night, bolts to turn, and the truth."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from datetime import UTC, datetime
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from app.pages.drift.bolts import Bolts
+from app.sources.practice import PracticeSource
+from app.widgets.choice import Choice
+from app.widgets.flow import Flow
+from app.widgets.key import Key
+from app.widgets.text import Text
+from core.alignment.words import altitude_side, azimuth_side
+
+if TYPE_CHECKING:
+    from app.session.session import Session
+    from core.practice.suggestions import Suggestion
+
+STILL = "0"
+SPEEDS = (STILL, "1", "10", "30", "60")
+FIRST_SPEED = "30"
+
+
+class Practice(QWidget):
+    """`again` asks for a fresh mount with another hidden error."""
+
+    again = Signal()
+
+    def __init__(
+        self,
+        session: Session,
+        source: PracticeSource,
+        latitude_deg: float,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._source = source
+        self._latitude_rad = math.radians(latitude_deg)
+        self._suggestions: Sequence[Suggestion] = ()
+        self._star: Suggestion | None = None
+        self._time = Text("", "quiet")
+        self._places = self._place_keys()
+        self._stars = QWidget()
+        self._star_keys = Flow(self._stars)
+        self._speeds = Choice(self.tr("Speed of the night"), self._speed_words())
+        self._bolts = Bolts(latitude_deg)
+        self._truth = Text()
+        self._reveal = Key(self.tr("Show how close I came"))
+        self._again = Key(self.tr("Another crooked mount"))
+        self._arrange()
+        self._connect()
+        self.set_speed(FIRST_SPEED)
+        self.refresh()
+
+    def _place_keys(self) -> Choice:
+        return Choice(
+            self.tr("Where to look"),
+            [
+                ("near the meridian", self.tr("Meridian")),
+                ("low in the east", self.tr("East")),
+                ("low in the west", self.tr("West")),
+            ],
+        )
+
+    def _speed_words(self) -> list[tuple[str, str]]:
+        return [(key, self.tr("Pause") if key == STILL else f"{key}×") for key in SPEEDS]
+
+    def _arrange(self) -> None:
+        self._places.show_choice("near the meridian")
+        self._truth.hide()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(Text(self.tr("Watch a star; its altitude stands beside it"), "small"))
+        for part in (self._places, self._stars):
+            column.addWidget(part)
+        column.addWidget(Text(self.tr("Speed of the night"), "small"))
+        for part in (self._speeds, self._time, self._bolts, self._truth):
+            column.addWidget(part)
+        last = QWidget()
+        keys = Flow(last)
+        keys.addWidget(self._reveal)
+        keys.addWidget(self._again)
+        column.addWidget(last)
+
+    def _connect(self) -> None:
+        self._places.chosen.connect(self._show_stars)
+        self._speeds.chosen.connect(self.set_speed)
+        self._bolts.azimuth_turned.connect(self._turn_azimuth)
+        self._bolts.altitude_turned.connect(self._turn_altitude)
+        self._reveal.clicked.connect(self._tell)
+        self._again.clicked.connect(self.again)
+
+    def refresh(self) -> None:
+        """The simulated sky has turned: other stars are good now."""
+        self._suggestions = self._source.suggestions()
+        self._show_stars()
+        self.tick()
+
+    def tick(self) -> None:
+        """The simulated time, for whoever draws."""
+        moment = datetime.fromtimestamp(self._source.utc_s, UTC)
+        shown = moment.strftime("%Y-%m-%d  %H:%M")
+        self._time.say(self.tr("In the practice night it is {time} UTC").format(time=shown))
+
+    def set_speed(self, factor: str) -> None:
+        self._speeds.show_choice(factor)
+        if factor == STILL:
+            self._source.stop()
+            return
+        self._source.set_speed(float(factor))
+        self._source.start()
+
+    def star_buttons(self) -> list[Key]:
+        return self._stars.findChildren(Key)
+
+    def places(self) -> Choice:
+        return self._places
+
+    def bolts(self) -> Bolts:
+        return self._bolts
+
+    def reveal_button(self) -> Key:
+        return self._reveal
+
+    def truth(self) -> str:
+        return self._truth.text()
+
+    def _show_stars(self) -> None:
+        for button in self.star_buttons():
+            self._star_keys.removeWidget(button)
+            button.setParent(None)
+            button.deleteLater()
+        fitting = [star for star in self._suggestions if star.where == self._places.choice()]
+        for star in fitting:
+            self._star_keys.addWidget(self._star_button(star))
+
+    def _star_button(self, star: Suggestion) -> Key:
+        words = self.tr("{star} {altitude:.0f}°")
+        button = Key(words.format(star=star.name, altitude=star.altitude_deg))
+        spoken = self.tr("Watch {star}, {altitude:.0f}° high, {where}")
+        button.setAccessibleName(
+            spoken.format(star=star.name, altitude=star.altitude_deg, where=star.where)
+        )
+        button.clicked.connect(lambda: self._watch(star))
+        return button
+
+    def _watch(self, star: Suggestion) -> None:
+        # The order matters: readings that come belong to the leg that has begun.
+        self._session.begin_leg(star.name, star.ra_deg, star.dec_deg)
+        self._source.set_star(star.name, star.ra_deg, star.dec_deg)
+        self._star = star
+        self.refresh()
+
+    def _turn_azimuth(self, arcmin: float) -> None:
+        self._source.turn_azimuth(arcmin)
+        self._after_turning()
+
+    def _turn_altitude(self, arcmin: float) -> None:
+        self._source.turn_altitude(arcmin)
+        self._after_turning()
+
+    def _after_turning(self) -> None:
+        """A new axis state, watching the same star again."""
+        self._truth.say("")
+        self._session.bolts_turned()
+        if self._star is not None:
+            self._session.begin_leg(self._star.name, self._star.ra_deg, self._star.dec_deg)
+
+    def _tell(self) -> None:
+        azimuth, altitude = self._source.reveal()
+        self._truth.say(
+            self.tr(
+                "In truth the axis points {azimuth:.1f}′ {east} and is {altitude:.1f}′ {high}."
+            ).format(
+                azimuth=abs(azimuth),
+                east=azimuth_side(azimuth, self._latitude_rad).where,
+                altitude=abs(altitude),
+                high=altitude_side(altitude).where,
+            )
+        )

@@ -1,0 +1,69 @@
+"""The panel where readings come from: one way at a time, the active one named."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QWidget
+
+from app.widgets.choice import Choice
+from app.widgets.text import Panel
+
+PRACTICE, HAND, LOG = "practice", "hand", "log"
+
+
+class ReadingsPanel(Panel):
+    """Builds the controls of a way when it is first taken. `left`, `taken` carry its key."""
+
+    left = Signal(str)
+    taken = Signal(str)
+
+    def __init__(
+        self, builders: dict[str, Callable[[], QWidget]], parent: QWidget | None = None
+    ) -> None:
+        super().__init__(self.tr("Readings from"), parent)
+        self._builders = builders
+        self._way = ""
+        self._controls: dict[str, QWidget] = {}
+        self._ways = Choice(
+            self.tr("Readings from"),
+            [
+                (PRACTICE, self.tr("Practice sky")),
+                (HAND, self.tr("By hand")),
+                (LOG, self.tr("Drift log")),
+            ],
+        )
+        self._ways.chosen.connect(self.take)
+        self.column.addWidget(self._ways)
+
+    def way(self) -> str:
+        return self._way
+
+    def take(self, way: str) -> None:
+        """Leaves the way in use and takes another; the same again changes nothing."""
+        if way == self._way:
+            return
+        if self._way:
+            self._controls[self._way].hide()
+            self.left.emit(self._way)  # whoever listens may drop the controls
+        self._way = way
+        self._ways.show_choice(way)
+        self.taken.emit(way)
+        if way not in self._controls:
+            self._controls[way] = self._builders[way]()
+            self.column.addWidget(self._controls[way])
+        self._controls[way].show()
+
+    def drop(self, way: str) -> None:
+        """Forgets the controls of a way, so that they are built afresh."""
+        controls = self._controls.pop(way, None)
+        if controls is not None:
+            self.column.removeWidget(controls)
+            controls.setParent(None)
+            controls.deleteLater()
+        if way == self._way:
+            self._way = ""
+
+    def controls(self, way: str) -> QWidget | None:
+        return self._controls.get(way)

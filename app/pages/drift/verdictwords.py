@@ -1,0 +1,51 @@
+"""The verdict band of the Drift page, from a snapshot of the night."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from app.widgets.verdict import AxisVerdict, Verdict
+
+if TYPE_CHECKING:
+    from app.session.snapshot import Snapshot
+    from core.alignment.advice import Advice
+
+NOT_YET = "not known yet"
+
+
+def verdict(snapshot: Snapshot) -> Verdict:
+    """Figures where the legs can tell, words where they cannot."""
+    if snapshot.advice is None or snapshot.solution is None:
+        return _waiting(snapshot)
+    advice, combination = snapshot.advice, snapshot.solution.combination
+    return Verdict(
+        _azimuth(advice),
+        _altitude(advice),
+        tuple(_quiet(snapshot)),
+        "" if combination is None else combination.sentence,
+        snapshot.solution_is_stale,
+    )
+
+
+def _waiting(snapshot: Snapshot) -> Verdict:
+    nothing = AxisVerdict("", NOT_YET, "")
+    if snapshot.watching is None:
+        sentence = "Watch a star to find out."
+    else:
+        sentence = f"Watching {snapshot.watching}: the first answer takes about half a minute."
+    return Verdict(nothing, nothing, (sentence,), "", snapshot.solution_is_stale)
+
+
+def _azimuth(advice: Advice) -> AxisVerdict:
+    return AxisVerdict(advice.azimuth_figure, advice.azimuth_side, advice.azimuth_turn)
+
+
+def _altitude(advice: Advice) -> AxisVerdict:
+    return AxisVerdict(advice.altitude_figure, advice.altitude_side, advice.altitude_turn)
+
+
+def _quiet(snapshot: Snapshot) -> list[str]:
+    said = [f"Aligning on the {snapshot.aim.value}. The ± is the 95 % range."]
+    if snapshot.forecast is not None:
+        said.append(snapshot.forecast.sentence)
+    return said

@@ -1,0 +1,68 @@
+"""Everything that takes its time at the start, done while the window is already up."""
+
+from __future__ import annotations
+
+import importlib
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QThread, Signal
+
+if TYPE_CHECKING:
+    from app.storage.nights import NightLog
+    from app.storage.records import Night
+
+SLOW = (
+    "app.session.session",
+    "app.pages.drift.page",
+    "app.driftparts",
+    "app.pages.site",
+    "core.alignment.solution",
+)
+
+
+@dataclass(frozen=True, eq=False)
+class Warm:
+    """The log of nights, opened, and tonight as it was left."""
+
+    log: NightLog
+    night: Night
+
+
+class WarmUp(QThread):
+    """Imports the heavy libraries, reads the star table and opens the log of nights.
+
+    `warm` carries a Warm. `storage_trouble` (a sentence or None) and `notice` pass on what the log
+    says, now and later, from whichever thread.
+    """
+
+    warm = Signal(object)
+    storage_trouble = Signal(object)
+    notice = Signal(str)
+
+    def __init__(self, path: Path, now: Callable[[], float], parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._path = path
+        self._now = now
+        self.made: Warm | None = None  # read it only when the thread has ended
+
+    def run(self) -> None:
+        """The thread's own work; Qt calls it."""
+        from app.storage.nights import NightLog
+
+        log = NightLog.open(self._path, self._now, self.storage_trouble.emit, self.notice.emit)
+        night = log.resume_or_begin_night(self._now())
+        _import_the_rest()
+        self.made = Warm(log, night)
+        self.warm.emit(self.made)
+
+
+def _import_the_rest() -> None:
+    """What the pages and the solver need, so that neither waits for it later."""
+    for name in SLOW:
+        importlib.import_module(name)
+    from core.sky import catalogue
+
+    catalogue.load()

@@ -1,0 +1,111 @@
+"""Pictures of every page in every look, at two window sizes and at twice the text size.
+
+    python packaging/screens.py FOLDER [SCENE ...]
+
+For looking at, and for the README; the night they show is invented (a practice mount).
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+sys.path.insert(0, str(Path(__file__).parents[1]))
+
+from PySide6.QtCore import QEventLoop, QSettings, QTimer
+from PySide6.QtWidgets import QApplication
+
+from app.compose import DRIFT, SITE, Program
+from app.pages.drift.page import DriftPage
+from app.pages.drift.practice import Practice
+from app.pages.drift.readings import HAND, LOG, PRACTICE
+
+SIZES = ((1280, 800, 1.0), (1920, 1080, 1.0), (1280, 800, 2.0))
+NOW_S = 1_790_000_000.0
+SETTLE_MS = 300
+
+
+def main(folder: Path, scenes: list[str]) -> None:
+    folder.mkdir(parents=True, exist_ok=True)
+    app = QApplication([])
+    with tempfile.TemporaryDirectory() as scratch:
+        settings = QSettings(str(Path(scratch) / "s.ini"), QSettings.Format.IniFormat)
+        program = Program(app, settings, Path(scratch) / "nights.sqlite", lambda: NOW_S)
+        program.ready.connect(lambda: app.exit(0))  # quit would close the window
+        program.start()
+        app.exec()
+        for name in scenes or SCENES:
+            SCENES[name](program)
+            _take_all(program, folder, name)
+        program.window.close()
+        program.close()
+
+
+def _take_all(program: Program, folder: Path, scene: str) -> None:
+    for look in ("day", "dark", "night"):
+        program.theme.choose(look)
+        for width, height, scale in SIZES:
+            program.theme.enlarge(scale)
+            program.window.resize(width, height)
+            _settle(SETTLE_MS)
+            name = f"{scene}-{look}-{width}x{height}-{round(100 * scale)}.png"
+            program.window.grab().save(str(folder / name))
+    program.theme.enlarge(1.0)
+
+
+def _settle(ms: int) -> None:
+    loop = QEventLoop()
+    QTimer.singleShot(ms, loop.quit)
+    loop.exec()
+
+
+def _drift(program: Program) -> DriftPage:
+    program.window.show_page(DRIFT)
+    page = program.window.page(DRIFT)
+    assert isinstance(page, DriftPage)
+    return page
+
+
+def _empty(program: Program) -> None:
+    _drift(program)
+
+
+def _site(program: Program) -> None:
+    program.window.show_page(SITE)
+
+
+def _practice(program: Program) -> None:
+    page = _drift(program)
+    page.take_way(PRACTICE)
+    controls = page.ways().panel.controls(PRACTICE)
+    assert isinstance(controls, Practice)
+    for place in ("near the meridian", "low in the east"):
+        controls.places().button(place).click()
+        controls.set_speed("60")
+        controls.star_buttons()[0].click()
+        _settle(9000)
+    controls.set_speed("0")
+
+
+def _by_hand(program: Program) -> None:
+    _drift(program).take_way(HAND)
+
+
+def _log(program: Program) -> None:
+    _drift(program).take_way(LOG)
+
+
+SCENES: dict[str, Callable[[Program], None]] = {
+    "empty": _empty,
+    "site": _site,
+    "practice": _practice,
+    "hand": _by_hand,
+    "log": _log,
+}
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]), sys.argv[2:])
