@@ -119,6 +119,8 @@ class RowReader:
 
 
 def _utc(text: str) -> float:
+    if not text.strip():
+        raise BadRow("utc is empty.")
     try:
         utc_s = parse_utc(text)
     except (ValueError, OverflowError):
