@@ -1,0 +1,109 @@
+"""What is left of the picture after frames that turned against each other are stacked."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from core.mount.rotationexposure import Frame
+
+Floats = NDArray[np.float64]
+
+_SAME_TURN_DEG = 1e-9
+
+
+@dataclass(frozen=True, eq=False)
+class CommonField:
+    """The part of the first frame that all frames saw, and the largest crop inside it.
+
+    Corners in pixels from the centre, x to the right and y up, anticlockwise, in the first
+    frame's axes; positive angles turn the later frames anticlockwise. `crop` keeps the frame's own
+    proportions and may lie aslant, halfway between the outermost frames.
+    """
+
+    rotation_deg: float  # between the outermost frames
+    common_outline_px: Floats  # (m, 2)
+    common_percent: float  # of the frame's area
+    crop_outline_px: Floats  # (4, 2)
+    crop_percent: float
+    crop_turned_deg: float  # against the first frame
+
+
+def common_field(frame: Frame, angle_deg: ArrayLike) -> CommonField:
+    """From the field's angle at each frame (n,), in any order; only differences matter.
+
+    Give the angle at the beginning and at the end of each exposure, and a gap of some degrees is
+    exact too: the outline is cut by every frame given, not by a curve in between.
+    """
+    angles = np.atleast_1d(np.asarray(angle_deg, dtype=np.float64)) - np.ravel(angle_deg)[0]
+    distinct = np.unique(np.round(angles / _SAME_TURN_DEG)) * _SAME_TURN_DEG
+    edges = _edges(frame, distinct)
+    outline = _inside(edges)
+    middle = 0.5 * (distinct[0] + distinct[-1])
+    crop = _largest_crop(frame, middle, edges)
+    area = frame.width_px * frame.height_px
+    return CommonField(
+        float(distinct[-1] - distinct[0]),
+        outline,
+        100.0 * _area(outline) / area,
+        crop,
+        100.0 * _area(crop) / area,
+        float(middle),
+    )
+
+
+def _edges(frame: Frame, angle_deg: Floats) -> Floats:
+    """All sides of all frames as points n/d of the lines n·x = d, (4n, 2)."""
+    half = np.array([frame.width_px, frame.height_px, frame.width_px, frame.height_px]) / 2.0
+    towards = np.radians(angle_deg)[:, np.newaxis] + 0.5 * np.pi * np.arange(4)
+    return np.stack([np.cos(towards) / half, np.sin(towards) / half], axis=-1).reshape(-1, 2)
+
+
+def _inside(edges: Floats) -> Floats:
+    """Corners of the polygon within all sides: the dual of the convex hull of their points."""
+    hull = _hull(edges)
+    following = np.roll(hull, -1, axis=0)
+    crossing = hull[:, 0] * following[:, 1] - hull[:, 1] * following[:, 0]
+    corner = np.stack([following[:, 1] - hull[:, 1], hull[:, 0] - following[:, 0]], axis=-1)
+    return np.asarray(corner / crossing[:, np.newaxis])
+
+
+def _hull(points: Floats) -> Floats:
+    """Convex hull, anticlockwise, without points on its sides (Andrew's monotone chain, 1979)."""
+    ordered = sorted(map(tuple, points.tolist()))
+    lower = _chain(ordered)
+    upper = _chain(ordered[::-1])
+    return np.array([*lower[:-1], *upper[:-1]])
+
+
+def _chain(ordered: list[tuple[float, ...]]) -> list[tuple[float, ...]]:
+    chain: list[tuple[float, ...]] = []
+    for point in ordered:
+        while len(chain) > 1 and _turn(chain[-2], chain[-1], point) <= 0.0:
+            chain.pop()
+        chain.append(point)
+    return chain
+
+
+def _turn(first: tuple[float, ...], second: tuple[float, ...], third: tuple[float, ...]) -> float:
+    """Positive where the way from first over second to third bends to the left."""
+    ahead = (second[0] - first[0]) * (third[1] - first[1])
+    return ahead - (second[1] - first[1]) * (third[0] - first[0])
+
+
+def _largest_crop(frame: Frame, turned_deg: float, edges: Floats) -> Floats:
+    cosine, sine = np.cos(np.radians(turned_deg)), np.sin(np.radians(turned_deg))
+    half_across = frame.width_px / 2.0 * np.array([cosine, sine])
+    half_up = frame.height_px / 2.0 * np.array([-sine, cosine])
+    reach = np.abs(edges @ half_across) + np.abs(edges @ half_up)
+    scale = 1.0 / float(np.max(reach))
+    signs = ((-1, -1), (1, -1), (1, 1), (-1, 1))
+    return np.array([scale * (x * half_across + y * half_up) for x, y in signs])
+
+
+def _area(corners: Floats) -> float:
+    """Gauss's area formula."""
+    x, y = corners.T
+    return float(0.5 * np.sum(x * np.roll(y, -1) - y * np.roll(x, -1)))

@@ -1,0 +1,78 @@
+"""Field rotation in a terminal: the promised names, both ways of asking, sentences for mistakes."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+
+from core.__main__ import main
+from core.mount.rotation import turning
+
+NOW_UTC_S = 1.795e9
+PROMISED = {
+    "rate_deg_per_hour",
+    "parallactic_angle_deg",
+    "azimuth_rate_deg_per_hour",
+    "altitude_rate_deg_per_hour",
+}
+
+
+def asked(capsys: pytest.CaptureFixture[str], *words: str) -> dict[str, float]:
+    assert main(["rotation", *words, "--json"], NOW_UTC_S) == 0
+    answer = json.loads(capsys.readouterr().out)
+    assert set(answer) >= PROMISED
+    return answer
+
+
+def test_place_by_azimuth_and_altitude(capsys: pytest.CaptureFixture[str]) -> None:
+    answer = asked(capsys, "--latitude", "43.7917", "--azimuth", "92.755", "--altitude", "45.507")
+    expected = turning(43.7917, 92.755, 45.507)
+    assert answer["rate_deg_per_hour"] == pytest.approx(float(expected.rate_deg_per_hour))
+    assert answer["rate_deg_per_hour"] == pytest.approx(0.745, abs=0.002)
+
+
+@pytest.mark.parametrize(("ra", "dec"), [("279.2347", "38.7837"), ("18h36m56.33s", "38 47 01.3")])
+def test_place_by_star_and_time_agrees_with_the_place_it_names(
+    capsys: pytest.CaptureFixture[str], ra: str, dec: str
+) -> None:
+    where = ("--latitude", "48.1", "--longitude", "11.6", "--pressure", "950")
+    star = asked(capsys, *where, "--ra", ra, "--dec", dec, "--utc", "2026-08-01T23:00Z")
+    aside = "--azimuth", str(star["azimuth_deg"]), "--altitude", str(star["altitude_deg"])
+    place = asked(capsys, *where, *aside)
+    for name in PROMISED:
+        assert place[name] == pytest.approx(star[name], abs=1e-9)
+    assert star["parallactic_angle_deg"] > 0.0  # Vega at 1h local time in August: in the west
+
+
+def test_words(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["rotation", "--latitude=-33", "--azimuth=300", "--altitude=40"], NOW_UTC_S) == 0
+    said = capsys.readouterr().out
+    assert "per hour" in said
+    assert "west of the meridian" in said
+
+
+@pytest.mark.parametrize(
+    ("words", "sentence"),
+    [
+        (["--latitude", "48"], "Give --azimuth and --altitude"),
+        (["--latitude", "48", "--azimuth", "10"], "belong together"),
+        (["--latitude", "48", "--azimuth", "10", "--altitude", "91"], "between −90° and 90°"),
+        (["--latitude", "48", "--azimuth", "10", "--altitude", "90"], "zenith"),
+        (["--latitude", "95", "--azimuth", "10", "--altitude", "50"], "beyond ±90"),
+        (["--azimuth", "10", "--altitude", "50"], "place is not known"),
+        (["--latitude", "48", "--longitude", "1", "--ra", "10"], "belong together"),
+        (["--latitude", "48", "--ra", "10", "--dec", "5"], "place is not known"),
+        (["--latitude=48", "--longitude=1", "--ra=400", "--dec=5"], "right ascension lies between"),
+        (["--latitude=48", "--longitude=1", "--ra=4", "--dec=5", "--utc=noon"], "not a date"),
+        (["--latitude=48", "--longitude=1", "--ra=4", "--dec=99"], "declination lies between"),
+    ],
+)
+def test_mistakes_are_answered_in_sentences(
+    capsys: pytest.CaptureFixture[str], words: list[str], sentence: str
+) -> None:
+    assert main(["rotation", *words], NOW_UTC_S) == 2
+    captured = capsys.readouterr()
+    assert sentence in captured.err
+    assert captured.out == ""
+    assert len(captured.err.splitlines()) == 1
