@@ -13,7 +13,7 @@ from core.alignment.driftlog import Leg
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # brings scipy along, which the first window must not wait for
-    from core.alignment.advice import Aim
+    from core.alignment.aim import Aim
 
 Floats = NDArray[np.float64]
 T = TypeVar("T")

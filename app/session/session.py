@@ -14,7 +14,7 @@ from app.session.solver import SolverThread
 from app.session.tonight import Refused, Tonight
 from app.sources.source import Reading
 from app.storage.records import Night
-from core.alignment.advice import Aim
+from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air, Site

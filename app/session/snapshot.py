@@ -9,7 +9,8 @@ from core.alignment.driftlog import Leg
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # these bring scipy along, which the first window must not wait for
-    from core.alignment.advice import Advice, Aim
+    from core.alignment.advice import Advice
+    from core.alignment.aim import Aim
     from core.alignment.forecast import Forecast
     from core.alignment.solution import Solution
 

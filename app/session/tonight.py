@@ -11,7 +11,7 @@ from app.session.labels import Labels
 from app.session.legbuffer import LegBuffer
 from app.sources.source import Reading
 from app.storage.records import Night, StoredLeg
-from core.alignment.advice import Aim
+from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
 from core.sky.site import Air, Site
 

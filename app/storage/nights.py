@@ -28,7 +28,7 @@ from app.storage.writer import RETRY_S, Outside, Write, Writer
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # brings scipy along, which the first window must not wait for
-    from core.alignment.advice import Aim
+    from core.alignment.aim import Aim
 
 Floats = NDArray[np.float64]
 

@@ -3,21 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import Enum
 
+from core.alignment.aim import Aim
 from core.alignment.geometry import ARCMIN_PER_RAD
 from core.alignment.solution import Solution, pole_refraction_arcmin
 from core.alignment.words import Side, altitude_side, azimuth_side, figure
 from core.sky.site import Air, Site
 
 _RAD_PER_DEG = 60.0 / ARCMIN_PER_RAD
-
-
-class Aim(Enum):
-    """Which pole the axis is brought to."""
-
-    TRUE_POLE = "true pole"
-    REFRACTED_POLE = "refracted pole"
 
 
 @dataclass(frozen=True)

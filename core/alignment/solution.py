@@ -36,7 +36,7 @@ _CONTRADICTED = Note(
     "The axis is not where the last turn of the bolts should have brought it (turned the other "
     "way, or the tripod was moved?); what was measured before the turn is no longer used.",
 )
-_CONTRADICTION = 13.8  # χ² with two degrees of freedom, one night in a thousand by chance
+_CONTRADICTION = 20.0  # χ² with two degrees of freedom; short legs have longer tails than normal
 
 
 @dataclass(frozen=True, eq=False)
@@ -95,7 +95,7 @@ def solve(
     fits = [fit_leg(leg, axis, grid) for leg in stepped]
     axis_fit = joint_fit(fits, axis, scale, _NOTHING_GRANTED)
     if before is not None:
-        if before.disagreement(_knowledge(axis_fit)) > _CONTRADICTION:
+        if before.disagreement(_widened(axis_fit)) > _CONTRADICTION:
             alone = solve(legs, site, air)
             return replace(alone, notes=(_CONTRADICTED, *alone.notes))
         axis_fit = joint_fit(fits, axis, scale, before)
@@ -121,6 +121,13 @@ def _start(
 def _knowledge(fit: AxisFit) -> AxisKnowledge:
     """The fit as a statement on the axis, in arcmin on the sky."""
     return AxisKnowledge(fit.sky_rad * ARCMIN_PER_RAD, fit.covariance * ARCMIN_PER_RAD**2)
+
+
+def _widened(fit: AxisFit) -> AxisKnowledge:
+    """The same with the few degrees of freedom of short legs in its covariance."""
+    widening = fit.interval_factor / 1.96
+    known = _knowledge(fit)
+    return AxisKnowledge(known.sky_arcmin, known.covariance_arcmin2 * np.outer(widening, widening))
 
 
 def _half_widths_arcmin(fit: AxisFit) -> Floats:

@@ -5,7 +5,8 @@ from __future__ import annotations
 import argparse
 from typing import TextIO
 
-from core.alignment.advice import Aim, advise
+from core.alignment.advice import advise
+from core.alignment.aim import Aim
 from core.alignment.driftlog import UnusableLog, read_file
 from core.alignment.plausibility import BELOW_HORIZON, doubts
 from core.alignment.solution import UnusableLegs, solve

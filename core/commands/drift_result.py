@@ -7,7 +7,8 @@ import math
 from dataclasses import asdict, dataclass
 from typing import Any
 
-from core.alignment.advice import Advice, Aim
+from core.alignment.advice import Advice
+from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog
 from core.alignment.solution import Solution
 from core.alignment.trend import LegTrend

@@ -9,7 +9,8 @@ from PySide6.QtWidgets import QWidget
 
 from app.widgets.choice import Choice
 from app.widgets.text import Panel, Text
-from core.alignment.advice import Aim, aim_sentence
+from core.alignment.advice import aim_sentence
+from core.alignment.aim import Aim
 
 if TYPE_CHECKING:
     from app.session.snapshot import Snapshot

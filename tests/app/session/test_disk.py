@@ -11,7 +11,7 @@ from app.session.session import Session
 from app.session.snapshot import Snapshot
 from app.sources.source import Reading
 from app.storage.nights import NightLog
-from core.alignment.advice import Aim
+from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Header, Leg
 from core.sky.site import Air, Site
 

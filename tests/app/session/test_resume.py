@@ -6,7 +6,7 @@ from pytestqt.qtbot import QtBot
 from app.session.session import Session
 from app.sources.source import Reading
 from app.storage.records import Night, StoredAxisState, StoredLeg
-from core.alignment.advice import Aim
+from core.alignment.aim import Aim
 from core.alignment.driftlog import Leg
 from core.sky.site import Air, Site
 

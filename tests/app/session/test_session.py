@@ -9,7 +9,7 @@ from pytestqt.qtbot import QtBot
 from app.session.session import Session
 from app.session.snapshot import Snapshot
 from app.sources.source import Reading
-from core.alignment.advice import Aim
+from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Header, Leg
 from core.sky.site import Air, Site
 

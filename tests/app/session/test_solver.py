@@ -8,7 +8,7 @@ from pytestqt.qtbot import QtBot
 
 from app.session.question import Answer, Question
 from app.session.solver import SolverThread
-from core.alignment.advice import Aim
+from core.alignment.aim import Aim
 from core.sky.site import Air, Site
 
 from .scripted import HeldComputation, counting_answer

@@ -5,7 +5,8 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from core.alignment.advice import Aim, advise
+from core.alignment.advice import advise
+from core.alignment.aim import Aim
 from core.alignment.driftlog import Leg
 from core.alignment.forecast import minutes_left
 from core.alignment.solution import UnusableLegs, solve
