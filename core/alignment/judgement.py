@@ -1,0 +1,100 @@
+"""Whether to watch on, change the star, turn the bolts, or stop: the rule of the procedure."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.adjustment import TurnAccuracy
+from core.alignment.knowledge import AxisKnowledge
+
+Floats = NDArray[np.float64]
+
+_SURE = 0.95
+_HAND_SHARE = 0.35  # of the target: what the hand may add in the last turn
+_FINEST_SHARE = 0.5  # of the target: what the last measurement must reach
+_WORTHWHILE = 0.03  # gain in chance that is worth a turn of the bolts
+_NODES, _WEIGHTS = np.polynomial.hermite_e.hermegauss(24)
+
+
+class Next(Enum):
+    """What the person does next."""
+
+    WATCH_ON = "watch on"
+    OTHER_STAR = "watch another star"
+    TURN = "turn the bolts"
+    GOOD_ENOUGH = "good enough"
+
+
+@dataclass(frozen=True)
+class Judgement:
+    """The next thing to do, and how sure it is that the axis is within the target already."""
+
+    next: Next
+    chance_within_target: float
+
+
+def chance_within(known: AxisKnowledge, aim_arcmin: Floats, target_arcmin: float) -> float:
+    """Chance that the axis lies within `target_arcmin` of the aim (2,) on the sky.
+
+    Normal distribution; Gauss-Hermite over one principal direction, exact over the other.
+    """
+    variances, directions = np.linalg.eigh(known.covariance_arcmin2)
+    sigma = np.sqrt(np.maximum(variances, 1e-12))
+    offset = directions.T @ (known.sky_arcmin - aim_arcmin)
+    along = offset[0] + sigma[0] * _NODES
+    reach = np.sqrt(np.maximum(target_arcmin**2 - along**2, 0.0))
+    inside = _normal((reach - offset[1]) / sigma[1]) - _normal((-reach - offset[1]) / sigma[1])
+    weight = _WEIGHTS / _WEIGHTS.sum()
+    return float(weight @ np.where(np.abs(along) < target_arcmin, inside, 0.0))
+
+
+def _normal(values: Floats) -> Floats:
+    from scipy.special import ndtr
+
+    return np.asarray(ndtr(values))
+
+
+def judge(
+    known: AxisKnowledge,
+    watched_shows: Floats | None,
+    aim_arcmin: Floats,
+    target_arcmin: float,
+    accuracy: TurnAccuracy,
+) -> Judgement:
+    """The next thing to do.
+
+    `watched_shows` (2,): unit direction on the sky that the star under way shows, `None` between
+    legs. `aim_arcmin` (2,): where the axis is wanted on the sky, from the true pole. The hand errs
+    by a share of the turn, so an axis far off takes two turns: a quick one, measured just well enough
+    to bring the second within what the hand may add, and a fine one.
+    """
+    chance = chance_within(known, aim_arcmin, target_arcmin)
+    if chance >= _SURE:
+        return Judgement(Next.GOOD_ENOUGH, chance)
+    error = known.sky_arcmin - aim_arcmin
+    variance = np.diag(known.covariance_arcmin2)
+    one_go = _HAND_SHARE * target_arcmin / accuracy.relative
+    is_far = float(np.sqrt(error @ error + variance.sum())) > one_go
+    wanted = (0.7 * one_go if is_far else _FINEST_SHARE * target_arcmin) ** 2
+    is_measured = float(variance.sum()) <= wanted
+    hand = accuracy.relative**2 * (error**2 + variance) + accuracy.play_arcmin**2
+    if is_measured and (is_far or _turn_helps(known, hand, aim_arcmin, target_arcmin, chance)):
+        return Judgement(Next.TURN, chance)
+    if watched_shows is None:
+        return Judgement(Next.OTHER_STAR, chance)
+    open_along = float(watched_shows @ known.covariance_arcmin2 @ watched_shows)
+    open_across = float(variance.sum()) - open_along
+    is_done = open_along <= 0.5 * wanted and open_across > open_along
+    return Judgement(Next.OTHER_STAR if is_done else Next.WATCH_ON, chance)
+
+
+def _turn_helps(
+    known: AxisKnowledge, hand: Floats, aim_arcmin: Floats, target_arcmin: float, chance: float
+) -> bool:
+    """Whether turning now raises the chance to be within the target by a worthwhile part."""
+    turned = AxisKnowledge(aim_arcmin, known.covariance_arcmin2 + np.diag(hand))
+    return chance_within(turned, aim_arcmin, target_arcmin) > chance + _WORTHWHILE
