@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
+from app.widgets.caret import colour_caret
 from app.widgets.text import Text
 
 
@@ -26,6 +27,7 @@ class Field(QWidget):
         self._name = Text(name)
         self._line = QLineEdit()
         self._line.setPlaceholderText(example)
+        colour_caret(self._line)
         self._line.setAccessibleName(name)
         self._below = Text("", "small")
         column = QVBoxLayout(self)

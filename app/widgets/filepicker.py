@@ -7,9 +7,10 @@ from pathlib import Path
 
 from PySide6.QtCore import QFileInfo, QRect, Qt
 from PySide6.QtGui import QAbstractFileIconProvider, QColor, QIcon, QPainter, QPen, QPixmap
-from PySide6.QtWidgets import QFileDialog, QToolButton, QWidget
+from PySide6.QtWidgets import QFileDialog, QLineEdit, QToolButton, QWidget
 
 from app.theme.theme import Theme
+from app.widgets.caret import colour_caret
 
 # Object names Qt gives the tool buttons of its own dialog, and the words shown instead of icons
 # whose colours would not fit the look.
@@ -69,6 +70,10 @@ def dialog_title(parent: QWidget) -> str:
 def _keep_dark(dialog: QFileDialog, theme: Theme) -> None:
     """The system's own dialog would shine white; Qt's one obeys the look but for its icons."""
     dialog.setOption(QFileDialog.Option.DontUseNativeDialog)
+    dialog.setOption(QFileDialog.Option.ReadOnly)  # no renaming, no new folders
+    dialog.setSizeGripEnabled(False)
+    for line in dialog.findChildren(QLineEdit):
+        colour_caret(line)
     icons = _Icons(theme)
     dialog.setIconProvider(icons)
     dialog.setProperty("icons", icons)  # the dialog does not keep them alive itself

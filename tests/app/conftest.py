@@ -19,8 +19,8 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     for item in items:
         if "app" in item.path.parts:
             item.add_marker(pytest.mark.qt_log_level_fail("WARNING"))
-            # Said by the screenless platform at every window, whatever the program does.
-            item.add_marker(pytest.mark.qt_log_ignore("propagateSizeHints"))
+            # Said by the screenless platform, whatever the program does.
+            item.add_marker(pytest.mark.qt_log_ignore("This plugin does not support"))
 
 
 @pytest.fixture(autouse=True)

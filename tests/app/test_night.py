@@ -1,0 +1,142 @@
+"""The night look shines red alone: the window, its pages, menus, tooltips, lists and dialogs."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QSettings
+from PySide6.QtGui import QImage
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QComboBox, QFileDialog, QLineEdit, QToolTip, QWidget
+
+from app.compose import DRIFT, SITE, Program
+from app.pages.drift.page import DriftPage
+from app.theme.theme import Theme
+from app.widgets.filepicker import log_dialog
+from app.window import Window
+
+NOW_S = 1_790_000_000.0
+
+
+def _green_and_blue(widget: QWidget) -> int:
+    """The strongest green or blue among all pixels of a widget as it is rendered."""
+    image = widget.grab().toImage().convertToFormat(QImage.Format.Format_RGB888)
+    rows = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), -1)
+    pixels = rows[:, : 3 * image.width()].reshape(image.height(), image.width(), 3)
+    assert pixels[..., 0].max() > 0, "nothing was rendered"
+    return int(pixels[..., 1:].max())
+
+
+@pytest.fixture
+def program(qapp: QApplication, settings: QSettings, tmp_path: Path, qtbot) -> Program:
+    settings.setValue("look", "night")
+    made = Program(qapp, settings, tmp_path / "nights.sqlite", lambda: NOW_S)
+    made.window.resize(1280, 800)
+    with qtbot.waitSignal(made.ready, timeout=20_000):
+        made.start()
+    yield made
+    made.window.close()
+    made.close()
+
+
+def test_the_measure_sees_green_and_blue(qtbot, theme: Theme) -> None:
+    theme.choose("dark")
+    widget = QLineEdit("text")
+    qtbot.addWidget(widget)
+    assert _green_and_blue(widget) > 100
+
+
+def test_the_first_picture_is_dark(qapp: QApplication, settings: QSettings, qtbot) -> None:
+    settings.setValue("look", "night")
+    window = Window(Theme(qapp, settings), lambda: NOW_S)
+    qtbot.addWidget(window)
+    assert _green_and_blue(window) == 0
+
+
+def test_every_page_is_red_alone(program: Program) -> None:
+    for name in (SITE, DRIFT):
+        program.window.show_page(name)
+        assert _green_and_blue(program.window) == 0, name
+
+
+@pytest.mark.parametrize("way", ["practice", "hand", "log"])
+def test_every_way_in_is_red_alone(program: Program, qtbot, way: str) -> None:
+    page = program.window.page(DRIFT)
+    assert isinstance(page, DriftPage)
+    page.take_way(way)
+    if way == "practice":
+        controls = page.ways().panel.controls(way)
+        controls.set_speed("60")
+        controls.star_buttons()[0].click()
+        qtbot.waitUntil(lambda: program.session.snapshot().solution is not None, timeout=20_000)
+        qtbot.waitUntil(lambda: "a minute" in _texts(page), timeout=5_000)
+        controls.set_speed("0")
+    assert _green_and_blue(program.window) == 0
+    for scale in (1.5, 2.0):
+        program.theme.enlarge(scale)
+        assert _green_and_blue(program.window) == 0
+
+
+def test_a_line_being_typed_in_is_red_alone(program: Program, qtbot) -> None:
+    program.window.show_page(SITE)
+    line = program.window.page(SITE).field("latitude").line()
+    with qtbot.waitActive(program.window):
+        program.window.activateWindow()
+    line.setFocus()
+    QTest.keyClicks(line, "48.1")
+    line.setSelection(1, 2)
+    assert line.hasFocus()
+    assert _green_and_blue(program.window) == 0
+
+
+def test_a_message_is_red_alone(program: Program) -> None:
+    program.window.say("The disk is full.")
+    assert _green_and_blue(program.window) == 0
+
+
+def _texts(page: DriftPage) -> str:
+    return " ".join(
+        words.text() for words in page.work().legs().findChildren(QWidget) if hasattr(words, "text")
+    )
+
+
+def _file_dialog(window: QWidget, theme: Theme) -> QWidget:
+    dialog = log_dialog(window, theme, lambda _path: None)
+    assert dialog.testOption(QFileDialog.Option.DontUseNativeDialog)
+    dialog.setDirectory(str(Path(__file__).parent))
+    dialog.open()
+    return dialog
+
+
+def _menu(window: QWidget, _theme: Theme) -> QWidget:
+    line = QLineEdit("text", window)
+    line.selectAll()
+    menu = line.createStandardContextMenu()
+    menu.popup(window.mapToGlobal(window.rect().center()))
+    return menu
+
+
+def _combo_list(window: QWidget, _theme: Theme) -> QWidget:
+    combo = QComboBox(window)
+    combo.addItems(["one", "two"])
+    combo.show()
+    combo.showPopup()
+    return combo.view().window()
+
+
+def _tooltip(window: QWidget, _theme: Theme) -> QWidget:
+    QToolTip.showText(window.mapToGlobal(window.rect().center()), "a word", window)
+    return next(w for w in QApplication.topLevelWidgets() if w.inherits("QTipLabel"))
+
+
+@pytest.mark.parametrize("opened", [_file_dialog, _menu, _combo_list, _tooltip])
+def test_what_opens_over_the_window_is_red_alone(
+    program: Program, qtbot, opened: Callable[[QWidget, Theme], QWidget]
+) -> None:
+    over = opened(program.window, program.theme)
+    with qtbot.waitExposed(over):
+        over.show()
+    assert _green_and_blue(over) == 0
+    QToolTip.hideText()
+    over.close()
