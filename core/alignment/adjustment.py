@@ -1,7 +1,8 @@
 """What a turn of the bolts does: to the axis, to the star in view, and to what is known.
 
-The azimuth bolts turn the mount about the normal of its base, the altitude bolt about the horizontal
-axle on which the polar axis tips. On a base that is not level the first moves the altitude as well.
+The azimuth bolts turn the mount about the normal of its base, the altitude bolt about the
+horizontal axle on which the polar axis tips. On a base that is not level the first moves the
+altitude as well.
 """
 
 from __future__ import annotations
@@ -66,8 +67,9 @@ def rotated(vector: Floats, about: Floats, angle_rad: float) -> Floats:
     """Vector turned about a unit vector from north through east, seen from its tip downwards."""
     cross = np.cross(vector, about)  # north, east, up is left-handed
     along = about * float(about @ vector)
-    return np.asarray(vector * np.cos(angle_rad) - cross * np.sin(angle_rad)
-                      + along * (1.0 - np.cos(angle_rad)))
+    return np.asarray(
+        vector * np.cos(angle_rad) - cross * np.sin(angle_rad) + along * (1.0 - np.cos(angle_rad))
+    )
 
 
 def axle(base: Base, latitude_rad: float) -> Floats:
@@ -81,7 +83,9 @@ def moved_errors_arcmin(
 ) -> tuple[float, float]:
     """Azimuth and altitude error after the turn, altitude first, by exact rotation."""
     latitude = float(np.deg2rad(site.latitude_deg))
-    axis = axis_north_end(latitude, azimuth_arcmin / ARCMIN_PER_RAD, altitude_arcmin / ARCMIN_PER_RAD)
+    axis = axis_north_end(
+        latitude, azimuth_arcmin / ARCMIN_PER_RAD, altitude_arcmin / ARCMIN_PER_RAD
+    )
     for about, angle in _rotations(turn, base, latitude, azimuth_arcmin / ARCMIN_PER_RAD):
         axis = rotated(axis, about, angle)
     altitude, azimuth = altitude_azimuth_rad(axis)
