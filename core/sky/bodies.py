@@ -37,11 +37,15 @@ class Course:
 
 @dataclass(frozen=True)
 class BodyNow:
-    """The centre of a body as it is seen, refraction included; azimuth from north through east."""
+    """The centre of a body: azimuth from north through east, altitude as seen and without air.
+
+    `hour_angle_deg` in [−180, 180), west positive.
+    """
 
     body: Body
     azimuth_deg: float
     altitude_deg: float
+    true_altitude_deg: float
     hour_angle_deg: float
 
 
@@ -72,7 +76,11 @@ def body_now(body: Body, site: Site, air: Air, utc_s: float) -> BodyNow:
     now = course(body, site, utc_s)
     seen = Refraction.of(air).observed_altitude_rad(np.radians(now.true_altitude_deg))
     return BodyNow(
-        body, float(now.azimuth_deg[0]), float(np.degrees(seen[0])), float(now.hour_angle_deg[0])
+        body=body,
+        azimuth_deg=float(now.azimuth_deg[0]),
+        altitude_deg=float(np.degrees(seen[0])),
+        true_altitude_deg=float(now.true_altitude_deg[0]),
+        hour_angle_deg=float(now.hour_angle_deg[0]),
     )
 
 

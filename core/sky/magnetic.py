@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import calendar
 from dataclasses import dataclass
-from datetime import UTC, datetime
+from datetime import datetime, timedelta
 from typing import Any
 
 import numpy as np
@@ -87,8 +87,8 @@ def declination(site: Site, utc_s: float) -> Declination:
 
 def decimal_year(utc_s: float) -> float:
     """The year and the part of it gone by, as magnetic models count time."""
-    year = datetime.fromtimestamp(utc_s, UTC).year
-    start_s = datetime(year, 1, 1, tzinfo=UTC).timestamp()
+    year = (datetime(1970, 1, 1) + timedelta(seconds=utc_s)).year
+    start_s = (datetime(year, 1, 1) - datetime(1970, 1, 1)).total_seconds()
     days = 366.0 if calendar.isleap(year) else 365.0
     return year + (utc_s - start_s) / (days * 86400.0)
 
