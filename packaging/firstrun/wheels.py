@@ -36,8 +36,8 @@ def explain(errors: str, requirements: str, folder: Path | None) -> str:
                 " system. To fill it, " + FOLDER_ADVICE.format(requirements=requirements))
     if unmatched:
         return (f"There is no ready-built {unmatched[0]} for this Python and system. Use Python"
-                " 3.11 to 3.14, 64 bit (on Windows the x86-64 one), on Linux with glibc 2.34, macOS 13,"
-                " or later.")
+                " 3.11 to 3.14, 64 bit (on Windows the x86-64 one), on Linux with glibc 2.34 or"
+                " macOS 13, or later.")
     said = [line for line in errors.splitlines() if line.strip()] or ["no reason given"]
     return f"The libraries could not be installed: {said[-1]}. Start again once that is settled."
 
