@@ -1,0 +1,69 @@
+"""Where between the true and the refracted pole the axis serves one target best."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from scipy.optimize import minimize_scalar
+
+from core.alignment.budget.field import Exposures, seen_field
+from core.alignment.budget.task import Task, Vantage
+from core.alignment.budget.trail import trails
+from core.alignment.budget.words import near, pixels
+from core.alignment.geometry import ARCMIN_PER_RAD
+
+_SAME = 0.02  # a smaller gain than this part is not worth an aim of its own
+
+
+@dataclass(frozen=True)
+class BestAim:
+    """The aim for one target: `fraction` 0 is the true pole, 1 the refracted one above it.
+
+    The smears are the worst of the span, at the centre or a corner, with the axis exactly there.
+    """
+
+    fraction: float
+    above_true_pole_arcmin: float
+    smear_px: float
+    at_true_pole_px: float
+    at_refracted_pole_px: float
+    sentence: str
+
+
+def best_aim(task: Task, vantage: Vantage) -> BestAim:
+    """Least worst smear over the span. Raises `UnusableTask` when the target is not up."""
+    seen = seen_field(Exposures.over_span(task, vantage), task, vantage)
+    lift = vantage.pole_lift_rad
+
+    def smear(fraction: float) -> float:
+        found = trails(seen, np.array([0.0, fraction * lift]), task, vantage)
+        return max(float(part.max()) for part in found.smear_px())
+
+    ends = smear(0.0), smear(1.0)
+    inside = minimize_scalar(smear, bounds=(0.0, 1.0), method="bounded", options={"xatol": 1e-3})
+    size, fraction = min((ends[0], 0.0), (ends[1], 1.0), (float(inside.fun), float(inside.x)))
+    above_arcmin = fraction * lift * ARCMIN_PER_RAD
+    sentence = _sentence(task, fraction, above_arcmin, size, ends)
+    return BestAim(fraction, above_arcmin, size, *ends, sentence)
+
+
+def _sentence(
+    task: Task, fraction: float, above_arcmin: float, size: float, ends: tuple[float, float]
+) -> str:
+    if max(ends) - size <= max(_SAME * max(ends), 0.01 * task.limit_px):
+        return f"For this target it makes no difference which pole is aimed at: {pixels(size)}."
+    place = _place(fraction, above_arcmin)
+    return (
+        f"This target smears least with the axis {place}: {near(size, task.limit_px)}, against "
+        f"{near(ends[0], task.limit_px)} on the true and {near(ends[1], task.limit_px)} on the "
+        "refracted pole."
+    )
+
+
+def _place(fraction: float, above_arcmin: float) -> str:
+    if fraction < 0.01:
+        return "on the true pole"
+    if fraction > 0.99:
+        return "on the refracted pole"
+    return f"{above_arcmin:.1f}′ above the true pole"

@@ -1,0 +1,144 @@
+"""The largest error of the polar axis that keeps a task's smear within its limit."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.optimize import brentq
+
+from core.alignment.axisfit import to_sky
+from core.alignment.budget.field import Exposures, SeenField, seen_field
+from core.alignment.budget.task import Task, Vantage
+from core.alignment.budget.trail import trails
+from core.alignment.budget.words import arc, exposures_at, pixels
+from core.alignment.geometry import ARCMIN_PER_RAD
+
+Floats = NDArray[np.float64]
+
+LARGEST_RAD = np.deg2rad(10.0)  # beyond, nobody would call the axis aligned
+_WAYS = 12  # directions in which the axis may lie wrong
+_SURVEY_RAD = np.deg2rad(0.1)
+
+
+@dataclass(frozen=True)
+class Tolerance:
+    """How far the axis may be off, from the place aimed at; infinite beyond 10°, 0 when hopeless.
+
+    `largest_error_arcmin`: on the sky, whatever its direction. `azimuth_arcmin`, in the horizontal
+    plane as the bolts turn it, and `altitude_arcmin`: when the other is right.
+    `air_alone_px`: worst smear with the axis exactly there, from refraction and a tracking rate
+    that does not fit.
+    """
+
+    largest_error_arcmin: float
+    azimuth_arcmin: float
+    altitude_arcmin: float
+    air_alone_px: float
+    limit_px: float
+    sentence: str
+
+    @property
+    def possible(self) -> bool:
+        """Some alignment keeps the limit."""
+        return self.air_alone_px < self.limit_px
+
+
+def tolerance(
+    task: Task, vantage: Vantage, aim_altitude_rad: float = 0.0, place: str = "true pole"
+) -> Tolerance:
+    """Tolerance about an axis `aim_altitude_rad` above the true pole, which the words call `place`.
+
+    Exact model, worst of all exposures in the span, corners and directions of the error. Raises
+    `UnusableTask` when the target is not up.
+    """
+    smear = _Smear(task, vantage, aim_altitude_rad)
+    alone = smear.at(np.zeros(2))
+    if alone >= task.limit_px:
+        return Tolerance(0.0, 0.0, 0.0, alone, task.limit_px, _hopeless(task, alone, place))
+    azimuth = smear.reach(np.array([[1.0, 0.0], [-1.0, 0.0]])) / to_sky(vantage.latitude_rad)[0]
+    altitude = smear.reach(np.array([[0.0, 1.0], [0.0, -1.0]]))
+    largest = min(smear.reach(_all_ways()), altitude)
+    return Tolerance(
+        largest_error_arcmin=_arcmin(largest),
+        azimuth_arcmin=_arcmin(azimuth),
+        altitude_arcmin=_arcmin(altitude),
+        air_alone_px=alone,
+        limit_px=task.limit_px,
+        sentence=_sentence(task, _arcmin(largest), place),
+    )
+
+
+class _Smear:
+    """Worst smear of a task as a function of the axis's displacement (2,) on the sky, radians."""
+
+    def __init__(self, task: Task, vantage: Vantage, aim_altitude_rad: float) -> None:
+        self._task, self._vantage = task, vantage
+        self._seen: SeenField = seen_field(Exposures.over_span(task, vantage), task, vantage)
+        self._aim = np.array([0.0, aim_altitude_rad])
+
+    def at(self, displacement: Floats) -> float:
+        """Pixels, at the centre or the worst corner."""
+        axis = self._aim + displacement / to_sky(self._vantage.latitude_rad)
+        centre, corner = trails(self._seen, axis, self._task, self._vantage).smear_px()
+        return max(float(centre.max()), float(corner.max()))
+
+    def reach(self, ways: Floats) -> float:
+        """How far one may go in any of `ways` (w, 2); infinite beyond `LARGEST_RAD`.
+
+        The limit along the way that looks worst is found; if another is worse there, that one is
+        next. The distance only shrinks, so it ends with the narrowest way.
+        """
+        size, settled = _SURVEY_RAD, None
+        for _ in range(len(ways)):
+            worst = int(np.argmax([self.at(size * way) for way in ways]))
+            if worst == settled:
+                break
+            settled, limit = worst, self._along(ways[worst])
+            size = min(limit, LARGEST_RAD)
+        return limit
+
+    def _along(self, way: Floats) -> float:
+        def beyond(size: float) -> float:
+            return self.at(size * way) - self._task.limit_px
+
+        return _crossing(beyond, LARGEST_RAD)
+
+
+def _crossing(beyond: Callable[[float], float], largest: float) -> float:
+    """Where a growing function passes zero; infinite when it does not by `largest`."""
+    high = min(_SURVEY_RAD, largest)
+    while beyond(high) < 0.0:
+        if high >= largest:
+            return float("inf")
+        high = min(4.0 * high, largest)
+    return float(brentq(beyond, 0.0, high, xtol=1e-9, rtol=1e-4))
+
+
+def _all_ways() -> Floats:
+    around = np.arange(_WAYS) * (2.0 * np.pi / _WAYS)
+    return np.stack([np.cos(around), np.sin(around)], axis=-1)
+
+
+def _arcmin(size_rad: float) -> float:
+    return float(size_rad * ARCMIN_PER_RAD)
+
+
+def _sentence(task: Task, largest_arcmin: float, place: str) -> str:
+    what = exposures_at(task)
+    if not np.isfinite(largest_arcmin):
+        return f"For {what} any axis within 10° of the {place} will do."
+    return (
+        f"For {what} keep the axis within {arc(largest_arcmin)} of the {place}: "
+        f"stars then smear less than {pixels(task.limit_px)}."
+    )
+
+
+def _hopeless(task: Task, alone_px: float, place: str) -> str:
+    way = "a shorter exposure" if task.is_guided else "a shorter exposure or guiding"
+    return (
+        f"For {exposures_at(task)} even an axis exactly on the {place} is not enough: the air's "
+        f"refraction smears {pixels(alone_px)} (budget {task.limit_px:g}). It takes {way}."
+    )

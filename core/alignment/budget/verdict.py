@@ -1,0 +1,158 @@
+"""Is the alignment as it stands good enough: the smear it leaves on the sensor, with its ±."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.budget.alignment import Alignment
+from core.alignment.budget.field import Exposures, SeenField, seen_field
+from core.alignment.budget.task import Task, Vantage
+from core.alignment.budget.trail import Trails, trails
+from core.alignment.budget.words import between, exposures_at, near
+
+Floats = NDArray[np.float64]
+
+_DERIVATIVE_STEP_RAD = 1e-4
+
+
+class Grade(Enum):
+    """What can be said of the smear against its limit."""
+
+    GOOD_ENOUGH = "good enough"
+    NOT_GOOD_ENOUGH = "not good enough"
+    NOT_CLEAR_YET = "not clear yet"
+    UNKNOWN = "unknown"
+
+
+@dataclass(frozen=True)
+class Share:
+    """Smear in one exposure at one place of the field, pixels, worst of the span.
+
+    `low_px` to `high_px` is its 95 % interval from the alignment's ±. `azimuth_px`, `altitude_px`
+    and `air_px` are what the two axis errors and the air (with the tracking rate) do each on its
+    own; they point in different directions and do not add up as numbers.
+    """
+
+    total_px: float
+    low_px: float
+    high_px: float
+    azimuth_px: float
+    altitude_px: float
+    air_px: float
+
+
+@dataclass(frozen=True)
+class Smear:
+    """The verdict. `centre` and `corner` are None when the alignment is not known."""
+
+    grade: Grade
+    centre: Share | None
+    corner: Share | None
+    limit_px: float
+    worst_hour_angle_deg: float | None  # of the exposure's beginning
+    sentence: str
+
+
+def judge(task: Task, vantage: Vantage, alignment: Alignment | None) -> Smear:
+    """Judge an alignment for a task. Raises `UnusableTask` when the target is not up."""
+    exposures = Exposures.over_span(task, vantage)
+    if alignment is None:
+        text = "Smear cannot be told: the legs do not fix both errors of the axis yet."
+        return Smear(Grade.UNKNOWN, None, None, task.limit_px, None, text)
+    view = _View(seen_field(exposures, task, vantage), task, vantage)
+    centre, corner = _shares(view, alignment)
+    worst = int(np.argmax(view.trails(alignment.axis_rad).smear_px()[1]))
+    hour_angle_deg = float(np.rad2deg(exposures.hour_angle_rad[worst]))
+    grade = _grade(centre, corner, task.limit_px)
+    sentence = _sentence(task, grade, centre, corner)
+    return Smear(grade, centre, corner, task.limit_px, hour_angle_deg, sentence)
+
+
+@dataclass(frozen=True, eq=False)
+class _View:
+    seen: SeenField
+    task: Task
+    vantage: Vantage
+
+    def trails(self, axis_rad: Floats) -> Trails:
+        return trails(self.seen, axis_rad, self.task, self.vantage)
+
+    def slope(self, axis_rad: Floats, number: int) -> Trails:
+        """Derivative of the trails, pixels per radian of one axis error."""
+        step = _DERIVATIVE_STEP_RAD * np.eye(2)[number]
+        apart = self.trails(axis_rad + step) - self.trails(axis_rad - step)
+        return apart.times(0.5 / _DERIVATIVE_STEP_RAD)
+
+
+def _shares(view: _View, alignment: Alignment) -> tuple[Share, Share]:
+    """At the centre and at the worst corner."""
+    axis = alignment.axis_rad
+    here, air = view.trails(axis), view.trails(np.zeros(2))
+    azimuth = view.trails(axis * [1.0, 0.0]) - air
+    altitude = view.trails(axis * [0.0, 1.0]) - air
+    possible = _over_samples(view, here, alignment)
+    columns = [_worst(part) for part in (here, azimuth, altitude, air)]
+    shares = []
+    for place in range(2):
+        total, *parts = (column[place] for column in columns)
+        low, high = np.quantile(possible[place], [0.025, 0.975])
+        shares.append(Share(total, min(float(low), total), max(float(high), total), *parts))
+    return shares[0], shares[1]
+
+
+def _worst(part: Trails) -> list[float]:
+    return [float(smear.max()) for smear in part.smear_px()]
+
+
+def _over_samples(view: _View, here: Trails, alignment: Alignment) -> tuple[Floats, Floats]:
+    """Worst smear (s,) at centre and corner over equally likely axis errors."""
+    apart = alignment.samples_rad() - alignment.axis_rad
+    slopes = [view.slope(alignment.axis_rad, number) for number in range(2)]
+    spread = Trails(
+        _displaced(here.centre, [slope.centre for slope in slopes], apart),
+        _displaced(here.corner, [slope.corner for slope in slopes], apart),
+    )
+    centre, corner = spread.smear_px()
+    count = apart.shape[0]
+    return centre.reshape(count, -1).max(axis=1), corner.reshape(count, -1).max(axis=1)
+
+
+def _displaced(trail: Floats, slopes: list[Floats], apart: Floats) -> Floats:
+    """Trails (s·n, m, k, 2) for axis errors displaced by `apart` (s, 2), every other instant."""
+    coarse = trail[:, :, ::2]
+    moved = coarse + np.tensordot(apart, np.stack([slope[:, :, ::2] for slope in slopes]), (1, 0))
+    return np.reshape(moved, (-1, *coarse.shape[1:]))
+
+
+def _grade(centre: Share, corner: Share, limit_px: float) -> Grade:
+    if max(centre.high_px, corner.high_px) <= limit_px:
+        return Grade.GOOD_ENOUGH
+    if max(centre.low_px, corner.low_px) > limit_px:
+        return Grade.NOT_GOOD_ENOUGH
+    return Grade.NOT_CLEAR_YET
+
+
+def _sentence(task: Task, grade: Grade, centre: Share, corner: Share) -> str:
+    where, share = ("corner", corner) if corner.total_px >= centre.total_px else ("centre", centre)
+    what, limit = exposures_at(task), f"(budget {task.limit_px:g})"
+    size = near(share.total_px, task.limit_px)
+    if grade is Grade.GOOD_ENOUGH:
+        return f"Good enough for {what}: {where} smear {size} {limit}."
+    if grade is Grade.NOT_CLEAR_YET:
+        span = between(share.low_px, share.high_px)
+        return f"Not clear yet for {what}: {where} smear {span} {limit}; watch longer."
+    return f"Not good enough for {what}: {where} smear {size} {limit}; {_blame(task, share)}."
+
+
+def _blame(task: Task, share: Share) -> str:
+    """Which part is the largest, and so what to do."""
+    parts = {"azimuth": share.azimuth_px, "altitude": share.altitude_px, "air": share.air_px}
+    largest = max(parts, key=parts.__getitem__)
+    if largest == "air":
+        way = "expose shorter" if task.is_guided else "expose shorter or guide"
+        return f"the air's refraction does most of it: {way}"
+    return f"the {largest} error does most of it"
