@@ -11,8 +11,6 @@ TOUCH_PX = 44  # the smallest side of anything that is pressed
 # Widgets say what they are through two properties: `kind` (what a button or box is for) and
 # `voice` (how loud a text is). Sizes in $-names grow with the text, those in px do not.
 _SHEET = Template("""
-* { font-size: ${body}px; }
-QWidget { color: $text; }
 QMainWindow, QDialog, QScrollArea, QWidget#page, QStackedWidget { background: $ground; }
 QScrollArea { border: none; }
 QWidget#rail, QWidget#strip { background: $panel; }
