@@ -1,0 +1,215 @@
+"""The meridian flip of a German equatorial mount: whether it is needed, and what it interrupts."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.mount.meridian import Crossing, Limits, Side, crossings
+from core.sky import place
+from core.sky.site import Air, Site
+
+Floats = NDArray[np.float64]
+
+CAUTIONS = (
+    "Stand by at the first flip of every new set-up, with a hand on the stop: the tube, the camera "
+    "or the counterweight can strike the pier or a tripod leg, and fingers can be caught.",
+    "Before the night turn the mount to both sides by hand, power off and clutches loose, and see "
+    "that every cable reaches without being pulled or caught.",
+    "Do not trust a limit you have not tried: it depends on this tube, this camera and this dew "
+    "shield.",
+)
+
+
+class Carrying(Enum):
+    """How a mount carries its tube; the value is its name."""
+
+    GERMAN_EQUATORIAL = "German equatorial"
+    EQUATORIAL_FORK = "fork on a wedge"
+    ALT_AZIMUTH = "alt-azimuth"
+
+
+_NO_FLIP = {
+    Carrying.EQUATORIAL_FORK: (
+        "A fork carries the tube between its arms and passes the meridian without changing sides: "
+        "no flip. Near the pole see that the camera clears the base of the fork."
+    ),
+    Carrying.ALT_AZIMUTH: (
+        "An alt-azimuth mount turns about the vertical and passes the meridian like any other "
+        "direction: no flip. Watch for cables winding up over the night, and for the zone about "
+        "the zenith that it cannot follow."
+    ),
+}
+
+
+@dataclass(frozen=True)
+class Series:
+    """Exposures one after another; `between_s` for reading out, dithering, settling."""
+
+    exposure_s: float
+    between_s: float = 0.0
+
+
+@dataclass(frozen=True)
+class Interruption:
+    """A flip in the series: no light from `stops_utc_s`, turning at `turns_utc_s`."""
+
+    crossing: Crossing
+    stops_utc_s: float
+    turns_utc_s: float
+    resumes_utc_s: float
+
+    @property
+    def lost_s(self) -> float:
+        return self.resumes_utc_s - self.stops_utc_s
+
+
+@dataclass(frozen=True, eq=False)
+class FlipPlan:
+    """The series with its flips. `reason`: why there is one or none, a sentence without times.
+
+    `crossings`: all over the horizon within the session, also those that need no flip because the
+    target begins beyond them. `exposure_utc_s` (n, 2): beginning and end of each exposure; none is
+    cut. `begins_on`: the side at the start; None for mounts without sides.
+    """
+
+    reason: str
+    crossings: tuple[Crossing, ...]
+    interruptions: tuple[Interruption, ...]
+    exposure_utc_s: Floats
+    begins_on: Side | None
+    cautions: tuple[str, ...]
+
+    @property
+    def needed(self) -> bool:
+        return bool(self.interruptions)
+
+
+def flip_plan(
+    ra_deg: float,
+    dec_deg: float,
+    site: Site,
+    air: Air,
+    session_utc_s: tuple[float, float],
+    carrying: Carrying,
+    limits: Limits,
+    series: Series,
+) -> FlipPlan:
+    """The flips of one target in a session from its beginning to its end.
+
+    `ra_deg`, `dec_deg`: ICRS as seen from the Earth then. Raises ValueError, a sentence, for a
+    session that ends before it begins and for impossible limits or exposures.
+    """
+    _check(session_utc_s, limits, series)
+    if carrying is not Carrying.GERMAN_EQUATORIAL:
+        exposures, _ = _arranged(session_utc_s, (), limits, series)
+        return FlipPlan(_NO_FLIP[carrying], (), (), exposures, None, ())
+    found = crossings(ra_deg, dec_deg, site, air, session_utc_s, limits)
+    to_come = tuple(one for one in found if one.earliest_utc_s > session_utc_s[0])
+    needed = tuple(one for one in to_come if one.latest_utc_s < session_utc_s[1])
+    exposures, interruptions = _arranged(session_utc_s, needed, limits, series)
+    begins_on = _side_at_start(ra_deg, dec_deg, site, session_utc_s[0], found, to_come)
+    reason = _reason(len(found) - len(to_come), to_come, needed, interruptions, begins_on)
+    cautions = CAUTIONS if needed else ()
+    return FlipPlan(reason, found, interruptions, exposures, begins_on, cautions)
+
+
+def _arranged(
+    session_utc_s: tuple[float, float],
+    needed: tuple[Crossing, ...],
+    limits: Limits,
+    series: Series,
+) -> tuple[Floats, tuple[Interruption, ...]]:
+    """Exposures that end before each latest moment, and flips as soon as they are possible."""
+    now, end = session_utc_s
+    exposures: list[tuple[float, float]] = []
+    flips: list[Interruption] = []
+    step_s = series.exposure_s + series.between_s
+    for crossing in needed:
+        stops = now
+        while now < crossing.earliest_utc_s and now + series.exposure_s <= crossing.latest_utc_s:
+            stops = now + series.exposure_s
+            exposures.append((now, stops))
+            now += step_s
+        turns = max(stops, crossing.earliest_utc_s)
+        if turns >= end:
+            return _as_array(exposures), tuple(flips)
+        now = turns + limits.turning_s + limits.recentring_s
+        flips.append(Interruption(crossing, stops, turns, now))
+    while now + series.exposure_s <= end:
+        exposures.append((now, now + series.exposure_s))
+        now += step_s
+    return _as_array(exposures), tuple(flips)
+
+
+def _as_array(exposures: list[tuple[float, float]]) -> Floats:
+    return np.array(exposures, dtype=np.float64).reshape(-1, 2)
+
+
+def _side_at_start(
+    ra_deg: float,
+    dec_deg: float,
+    site: Site,
+    begin_utc_s: float,
+    found: tuple[Crossing, ...],
+    to_come: tuple[Crossing, ...],
+) -> Side:
+    if to_come:
+        return to_come[0].before
+    if found:
+        return found[-1].after
+    hour_angle, _ = place.hour_angle_and_declination(ra_deg, dec_deg, site, [begin_utc_s])
+    return Side.WEST if hour_angle[0] < 0.0 else Side.EAST
+
+
+def _reason(
+    passed: int,
+    to_come: tuple[Crossing, ...],
+    needed: tuple[Crossing, ...],
+    flips: tuple[Interruption, ...],
+    begins_on: Side,
+) -> str:
+    if len(flips) == 1:
+        where = "the meridian" if flips[0].crossing.upper else "the meridian below the pole"
+        return f"The target crosses {where}: one flip. Begin with the tube {begins_on.value}."
+    if flips:
+        return (
+            f"The target crosses the meridian above and below the pole: {len(flips)} flips. "
+            f"Begin with the tube {begins_on.value}."
+        )
+    if needed:
+        return (
+            "The mount has to stop before the meridian and the session ends before it may flip: "
+            f"no flip, and less time. Keep the tube {begins_on.value}."
+        )
+    if to_come:
+        return (
+            "The session ends before the mount reaches its limit at the meridian: no flip. "
+            f"Keep the tube {begins_on.value}."
+        )
+    if passed:
+        return (
+            f"The target is past the meridian already: no flip. Begin with the tube "
+            f"{begins_on.value}."
+        )
+    return (
+        f"The target does not cross the meridian in this session: no flip. Keep the tube "
+        f"{begins_on.value}."
+    )
+
+
+def _check(session_utc_s: tuple[float, float], limits: Limits, series: Series) -> None:
+    if not session_utc_s[0] < session_utc_s[1]:
+        raise ValueError("The session ends before it begins; exchange or correct its times.")
+    if not (series.exposure_s > 0.0 and series.between_s >= 0.0):
+        raise ValueError("An exposure must be longer than nothing; correct its seconds.")
+    if not (abs(limits.past_meridian_deg) < 90.0 and 0.0 <= limits.flips_from_deg < 90.0):
+        raise ValueError("A meridian limit lies between −90° and 90° of hour angle; correct it.")
+    if limits.flips_from_deg > max(limits.past_meridian_deg, 0.0):
+        raise ValueError(
+            f"The mount would stop {limits.past_meridian_deg:g}° past the meridian but flip only "
+            f"from {limits.flips_from_deg:g}° on: it could never flip. Correct one of the two."
+        )
