@@ -13,7 +13,7 @@ from PySide6.QtCore import QSettings, QStandardPaths, QTimer
 from PySide6.QtWidgets import QApplication
 
 from app.compose import Program
-from app.faults import Faults, keep_details
+from app.faults import Faults
 
 LOG_NAME = "nights.sqlite"
 CHECK_LIMIT_MS = 60_000
@@ -28,7 +28,7 @@ def main(argv: Sequence[str]) -> int:
     app = QApplication([sys.argv[0]])
     app.setApplicationName("Poleward")
     folder = wanted.log.parent if wanted.log else _own_folder()
-    faults = Faults(keep_details(folder))
+    faults = Faults(folder)
     faults.install()
     settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
     program = Program(app, settings, wanted.log or folder / LOG_NAME)

@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, QtMsgType, Signal, qInstallMessageHandler
 
 log = logging.getLogger("poleward")
 
+FILE_NAME = "faults.txt"
 LARGEST_BYTES = 1_000_000
 LEVELS = {
     QtMsgType.QtWarningMsg: logging.WARNING,
@@ -21,17 +22,17 @@ LEVELS = {
 }
 
 
-def keep_details(folder: Path) -> Path | None:
-    """Sends the details of faults to a file in `folder`; None when it cannot be written."""
-    path = folder / "faults.txt"
+def _file_in(folder: Path) -> logging.Handler | None:
+    """Where the details go; nowhere when the folder cannot be written."""
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        handler = RotatingFileHandler(path, maxBytes=LARGEST_BYTES, backupCount=1, encoding="utf-8")
+        handler = RotatingFileHandler(
+            folder / FILE_NAME, maxBytes=LARGEST_BYTES, backupCount=1, encoding="utf-8"
+        )
     except OSError:
         return None
     handler.setFormatter(logging.Formatter("%(asctime)s %(name)s %(levelname)s %(message)s"))
-    logging.getLogger().addHandler(handler)
-    return path
+    return handler
 
 
 class Faults(QObject):
@@ -39,13 +40,18 @@ class Faults(QObject):
 
     said = Signal(str)
 
-    def __init__(self, details: Path | None) -> None:
+    def __init__(self, folder: Path) -> None:
         super().__init__()
-        self._details = details
+        self._folder = folder
+        self._file: logging.Handler | None = None
 
     def install(self) -> None:
-        sys.excepthook = self._caught
-        threading.excepthook = lambda args: self._caught(
+        """From now on; `remove` puts everything back."""
+        self._file = _file_in(self._folder)
+        if self._file is not None:
+            logging.getLogger().addHandler(self._file)
+        sys.excepthook = self.caught
+        threading.excepthook = lambda args: self.caught(
             args.exc_type, args.exc_value, args.exc_traceback
         )
         qInstallMessageHandler(self._qt_said)
@@ -54,18 +60,23 @@ class Faults(QObject):
         sys.excepthook = sys.__excepthook__
         threading.excepthook = threading.__excepthook__
         qInstallMessageHandler(None)
+        if self._file is not None:
+            logging.getLogger().removeHandler(self._file)
+            self._file.close()
+            self._file = None
 
-    def _caught(
+    def caught(
         self,
         kind: type[BaseException],
         error: BaseException | None,
         trace: TracebackType | None,
     ) -> None:
+        """Takes what `sys.excepthook` is given."""
         if issubclass(kind, KeyboardInterrupt):
             sys.__excepthook__(kind, error or kind(), trace)
             return
         log.error("not caught", exc_info=(kind, error or kind(), trace))
-        where = f" Details are in {self._details}." if self._details else ""
+        where = f" Details are in {self._folder / FILE_NAME}." if self._file else ""
         self.said.emit(
             f"Something in the program went wrong ({kind.__name__}); "
             f"what you measured is kept.{where}"

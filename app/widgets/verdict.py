@@ -66,6 +66,13 @@ class VerdictBand(Panel):
         self.column.addWidget(self._finding)
         self.column.addWidget(self._quiet)
 
+    def halves(self) -> tuple[QWidget, QWidget]:
+        """Azimuth and altitude; each says in its description what it shows."""
+        return self._azimuth, self._altitude
+
+    def finding(self) -> str:
+        return self._finding.text()
+
     def show_verdict(self, verdict: Verdict) -> None:
         self._azimuth.show_axis(verdict.azimuth)
         self._altitude.show_axis(verdict.altitude)

@@ -48,7 +48,8 @@ class ByHand(QWidget):
         for part in (self._form, self._stars, self._pad, self._single):
             column.addWidget(part)
         stars.chosen.connect(self._watch)
-        self._pad.undo_wanted.connect(lambda: session.remove_last_reading())
+        self._pad.undo_wanted.connect(self._undo)
+        session.reading_added.connect(self._pad.confirm)
         self._pad.done.connect(self._done)
         self._single.given.connect(self._take)
         self._single.cancelled.connect(self._choose)
@@ -80,6 +81,9 @@ class ByHand(QWidget):
         self._source.start()
         self._show(self._pad)
         self._pad.begin(star.name)
+
+    def _undo(self) -> None:
+        self._pad.show_undone(self._session.remove_last_reading())
 
     def _done(self) -> None:
         self._source.stop()

@@ -33,6 +33,7 @@ class ReadingPad(QWidget):
     def __init__(self, source: ManualSource, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._source = source
+        self._pending = ""
         self._offset = Field(self.tr("Offset of the star from where it was"))
         self._side = Choice(
             self.tr("Side"), [(NORTH, self.tr("North (N)")), (SOUTH, self.tr("South (S)"))]
@@ -72,7 +73,7 @@ class ReadingPad(QWidget):
         self._offset.submitted.connect(self.press)
         self._offset.line().installEventFilter(self)
         self._units.chosen.connect(lambda unit: self._scale.setVisible(unit == DIVISIONS))
-        self._undo.clicked.connect(self._take_back)
+        self._undo.clicked.connect(self.undo_wanted)
         self._done.clicked.connect(self.done)
 
     def begin(self, star: str) -> None:
@@ -127,15 +128,23 @@ class ReadingPad(QWidget):
         except UnusableNumber:
             return
         is_north = self._side.choice() == NORTH
-        self._source.take(size, is_north)
         side = self.tr("north") if is_north else self.tr("south")
-        self._say(self.tr("Taken: {size:g} {side}.").format(size=size, side=side))
+        self._pending = self.tr("Taken: {size:g} {side}.").format(size=size, side=side)
+        self._say(self.tr("Not taken; the reason stands above."))
+        self._source.take(size, is_north)
         self._offset.show_text("")
         self._offset.setFocus()
 
-    def _take_back(self) -> None:
-        self.undo_wanted.emit()
-        self._say(self.tr("The last reading is taken back."))
+    def confirm(self) -> None:
+        """The reading has arrived where it is kept."""
+        self._say(self._pending)
+
+    def show_undone(self, undone: bool) -> None:
+        """Whether there was a reading to take back."""
+        if undone:
+            self._say(self.tr("The last reading is taken back."))
+        else:
+            self._say(self.tr("There is no reading to take back."))
         self._offset.setFocus()
 
     def _say(self, sentence: str) -> None:

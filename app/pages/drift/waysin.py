@@ -73,14 +73,17 @@ class WaysIn(QWidget):
         panel.column.addWidget(
             Text(self.tr("Your latitude and longitude are needed to read the sky."))
         )
-        button = Key(self.tr("Enter your site"))
-        button.clicked.connect(self.site_wanted)
-        panel.column.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
+        self._to_site = Key(self.tr("Enter your site"))
+        self._to_site.clicked.connect(self.site_wanted)
+        panel.column.addWidget(self._to_site, 0, Qt.AlignmentFlag.AlignLeft)
         return panel
 
     def show_site_known(self, known: bool) -> None:
         """Without a site, the first step is to give one."""
         self._where.setVisible(not known)
+
+    def site_button(self) -> Key:
+        return self._to_site
 
     def button(self, key: str) -> Key:
         return self._buttons[key]

@@ -1,0 +1,136 @@
+"""The program as a whole: starts, keeps, resumes, ends without leaving anything behind."""
+
+import subprocess
+import sys
+import threading
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QSettings
+from PySide6.QtWidgets import QApplication
+
+from app.compose import DRIFT, SITE, Program
+from app.faults import Faults
+from app.sources.source import Reading
+from core.sky.site import Air, Site
+
+ROOT = Path(__file__).parents[2]
+NOW_S = 1_790_000_000.0
+HILL = Site(48.1, 11.6, 520.0, "Hill")
+Start = Callable[[], Program]
+
+
+@pytest.fixture
+def start(qapp: QApplication, settings: QSettings, tmp_path: Path, qtbot) -> Start:
+    running: list[Program] = []
+
+    def begin() -> Program:
+        program = Program(qapp, settings, tmp_path / "nights.sqlite", lambda: NOW_S)
+        running.append(program)
+        with qtbot.waitSignal(program.ready, timeout=20_000):
+            program.start()
+        return program
+
+    yield begin
+    for program in running:
+        program.window.close()
+        program.close()
+
+
+def test_it_opens_on_the_drift_page(start: Start) -> None:
+    program = start()
+    assert program.window.page(DRIFT).isVisible()
+    assert program.window.page(SITE) is None
+
+
+def test_a_site_given_on_its_page_reaches_the_session_and_the_strip(start: Start) -> None:
+    program = start()
+    program.window.page(DRIFT).site_wanted.emit()
+    page = program.window.page(SITE)
+    for name, text in (("name", "Hill"), ("latitude", "48.1, 11.6"), ("elevation", "520")):
+        page.field(name).show_text(text)
+    page.use_button().click()
+    assert program.session.snapshot().site == HILL
+
+
+def test_the_night_opens_where_it_was(start: Start) -> None:
+    first = start()
+    first.session.set_site(HILL, Air(952.0))
+    first.session.begin_leg("Vega", 279.2, 38.8)
+    first.session.add_reading(Reading(NOW_S, 1.5, sigma_arcsec=1.0))
+    first.window.close()
+    first.close()
+    snapshot = start().session.snapshot()
+    assert snapshot.site == HILL
+    assert [leg.north_arcsec.tolist() for leg in snapshot.legs] == [[1.5]]
+
+
+def test_closing_before_it_is_ready_leaves_nothing(qapp, settings, tmp_path, qtbot) -> None:
+    program = Program(qapp, settings, tmp_path / "nights.sqlite", lambda: NOW_S)
+    program.start()
+    program.window.close()
+    program.close()
+    with qtbot.assertNotEmitted(program.ready, wait=0):
+        qapp.processEvents()
+    assert program.session is None
+
+
+def test_a_place_that_cannot_be_written_is_said_and_the_night_goes_on(
+    qapp, settings, tmp_path, qtbot
+) -> None:
+    blocked = tmp_path / "file"
+    blocked.write_text("not a folder")
+    program = Program(qapp, settings, blocked / "nights.sqlite", lambda: NOW_S)
+    with qtbot.waitSignal(program.ready, timeout=20_000):
+        program.start()
+    qtbot.waitUntil(lambda: bool(program.session.snapshot().problem))
+    assert str(blocked) in program.session.snapshot().problem
+    program.session.begin_leg("Vega", 279.2, 38.8)
+    program.session.add_reading(Reading(NOW_S, 1.5))
+    assert len(program.session.snapshot().legs) == 1
+    program.window.close()
+    program.close()
+
+
+def test_started_as_a_program_it_says_ready_and_ends(tmp_path: Path) -> None:
+    log = tmp_path / "folder" / "nights.sqlite"
+    done = subprocess.run(
+        [sys.executable, "-m", "app", "--check", "--log", str(log)],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        timeout=60,
+        check=False,
+    )
+    assert (done.returncode, done.stdout.strip()) == (0, "ready"), done.stderr
+    assert log.exists()
+
+
+def test_a_fault_is_a_sentence_for_the_person_and_details_for_the_file(
+    tmp_path: Path, qtbot, caplog
+) -> None:
+    faults = Faults(tmp_path)
+    faults.install()
+    try:
+        with qtbot.waitSignal(faults.said) as said:
+            faults.caught(ZeroDivisionError, ZeroDivisionError("deep inside"), None)
+    finally:
+        faults.remove()
+    assert "ZeroDivisionError" in said.args[0]
+    assert "deep inside" not in said.args[0]
+    assert "deep inside" in (tmp_path / "faults.txt").read_text(encoding="utf-8")
+    assert caplog.records
+
+
+def test_a_fault_in_another_thread_is_said_too(tmp_path, qtbot, caplog) -> None:
+    faults = Faults(tmp_path)
+    faults.install()
+    try:
+        with qtbot.waitSignal(faults.said):
+            thread = threading.Thread(target=lambda: 1 / 0)
+            thread.start()
+        thread.join()
+    finally:
+        faults.remove()
+    assert caplog.records

@@ -1,0 +1,126 @@
+"""The small widgets: flow, choice, caret, file picker, redraw, verdict."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QFileDialog, QLineEdit, QWidget
+
+from app.theme.sheet import TOUCH_PX
+from app.widgets.caret import colour_caret
+from app.widgets.choice import Choice
+from app.widgets.filepicker import log_dialog
+from app.widgets.flow import Flow
+from app.widgets.key import Key
+from app.widgets.notice import Notice
+from app.widgets.utcclock import UtcClock
+from app.widgets.verdict import AxisVerdict, Verdict, VerdictBand
+
+pytestmark = pytest.mark.usefixtures("theme")
+
+
+def _shown(qtbot, widget: QWidget) -> QWidget:
+    qtbot.addWidget(widget)
+    with qtbot.waitExposed(widget):
+        widget.show()
+    return widget
+
+
+def test_keys_flow_into_the_next_line_where_the_width_ends(qtbot) -> None:
+    holder = QWidget()
+    flow = Flow(holder)
+    keys = [Key(f"Key number {number}") for number in range(4)]
+    for key in keys:
+        flow.addWidget(key)
+    holder.resize(2 * keys[0].sizeHint().width() + 10, 400)
+    _shown(qtbot, holder)
+    assert [key.y() == keys[0].y() for key in keys] == [True, True, False, False]
+    assert flow.heightForWidth(10_000) < flow.heightForWidth(holder.width())
+    keys[1].hide()
+    assert flow.minimumSize().width() <= holder.width()
+    assert flow.takeAt(9) is None
+
+
+def test_a_key_is_never_smaller_than_a_finger(qtbot) -> None:
+    key = _shown(qtbot, Key("1"))
+    assert key.width() >= TOUCH_PX
+    assert key.height() >= TOUCH_PX
+
+
+def test_a_choice_is_made_by_pressing_and_by_arrow_keys(qtbot) -> None:
+    choice = Choice("Speed", [("slow", "Slow"), ("fast", "Fast")])
+    _shown(qtbot, choice)
+    choice.show_choice("slow")
+    choice.button("slow").setFocus()
+    with qtbot.waitSignal(choice.chosen) as chosen:
+        QTest.keyClick(choice.button("slow"), Qt.Key.Key_Right)
+    assert chosen.args == ["fast"]
+    assert choice.choice() == "fast"
+    assert choice.button("fast").accessibleName() == "Speed: Fast"
+    with qtbot.assertNotEmitted(choice.chosen):
+        choice.show_choice("slow")
+
+
+def test_the_caret_stands_where_the_next_letter_comes(qtbot) -> None:
+    line = QLineEdit()
+    colour_caret(line)
+    _shown(qtbot, line)
+    with qtbot.waitActive(line):
+        line.activateWindow()
+    line.setFocus()
+    caret = line.findChild(QWidget)
+    QTest.keyClicks(line, "4")
+    first = caret.x()
+    QTest.keyClicks(line, "8.137")
+    assert caret.isVisible()
+    assert caret.x() > first
+
+
+def test_the_chosen_file_is_handed_on(qtbot, theme, tmp_path: Path) -> None:
+    window = _shown(qtbot, QWidget())
+    taken: list[Path] = []
+    dialog = log_dialog(window, theme, taken.append)
+    dialog.fileSelected.emit(str(tmp_path / "night.csv"))
+    assert taken == [tmp_path / "night.csv"]
+    dialog.close()
+
+
+@pytest.mark.parametrize(("look", "own"), [("night", True), ("day", False), ("dark", False)])
+def test_only_the_night_look_forgoes_the_systems_own_dialog(qtbot, theme, look, own) -> None:
+    theme.choose(look)
+    window = _shown(qtbot, QWidget())
+    dialog = log_dialog(window, theme, lambda _path: None)
+    assert dialog.testOption(QFileDialog.Option.DontUseNativeDialog) is own
+    dialog.close()
+
+
+def test_a_verdict_in_words_and_figures(qtbot) -> None:
+    band = _shown(qtbot, VerdictBand())
+    axis = AxisVerdict("12.4′ ± 0.8′", "east of the pole", "turn it west")
+    unknown = AxisVerdict("", "not known yet", "")
+    band.show_verdict(Verdict(axis, unknown, ("Quiet.",), "Found.", is_stale=True))
+    azimuth, altitude = band.halves()
+    assert azimuth.accessibleDescription() == "12.4′ ± 0.8′ east of the pole turn it west"
+    assert altitude.accessibleDescription() == "not known yet"
+    assert band.finding() == "Found."
+
+
+def test_the_clock_ticks_only_while_it_is_seen(qtbot) -> None:
+    now = [1_790_000_000.5]
+    clock = UtcClock(lambda: now[0])
+    _shown(qtbot, clock)
+    assert clock.text() == "2026-09-21  14:13:20 UTC"
+    now[0] += 1.0
+    qtbot.waitUntil(lambda: clock.text() == "2026-09-21  14:13:21 UTC")
+    clock.hide()  # the leak check fails when its timer goes on
+
+
+def test_a_notice_is_closed_by_its_key(qtbot) -> None:
+    notice = Notice()
+    qtbot.addWidget(notice)
+    notice.say("The disk is full.")
+    assert notice.isVisible()
+    notice.findChild(Key).click()
+    assert not notice.isVisible()
+    assert notice.sentence() == ""
