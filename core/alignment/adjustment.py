@@ -30,7 +30,7 @@ _UP = np.array([0.0, 0.0, 1.0])
 
 @dataclass(frozen=True)
 class Base:
-    """How the mount's base leans: by `tilt_deg` towards `azimuth_deg` (its high side is opposite)."""
+    """How the mount's base leans: by `tilt_deg` down towards `azimuth_deg`."""
 
     tilt_deg: float = 0.0
     azimuth_deg: float = 0.0

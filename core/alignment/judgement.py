@@ -69,8 +69,8 @@ def judge(
 
     `watched_shows` (2,): unit direction on the sky that the star under way shows, `None` between
     legs. `aim_arcmin` (2,): where the axis is wanted on the sky, from the true pole. The hand errs
-    by a share of the turn, so an axis far off takes two turns: a quick one, measured just well enough
-    to bring the second within what the hand may add, and a fine one.
+    by a share of the turn, so an axis far off takes two turns: a quick one, measured just well
+    enough to bring the second within what the hand may add, and a fine one.
     """
     chance = chance_within(known, aim_arcmin, target_arcmin)
     if chance >= _SURE:

@@ -149,7 +149,7 @@ def reading(leg, keep, **changes):
 
 
 def test_two_readings_need_a_stated_error(make_leg, air):
-    leg = make_leg(NORTH, -0.75, 20.0, 0.0)  # its middle 0.2° off the meridian: altitude plays little part
+    leg = make_leg(NORTH, -0.75, 20.0, 0.0)  # its middle near the meridian
     ends = [0, -1]
     with pytest.raises(UnusableLegs, match="no reading error"):
         solve([reading(leg, ends)], NORTH, air)
