@@ -1,0 +1,83 @@
+"""How to find a star by eye: direction, height in fists, and its brighter neighbours."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+
+from core.sky.catalogue import StarNow
+from core.sky.compass import direction_words
+
+_NEIGHBOURHOOD_DEG = 30.0
+_FIST_DEG = 10.0  # a fist at arm's length; common practice, no source
+_OVERHEAD_DEG = 75.0
+_WAYS = (
+    "right",
+    "upper right",
+    "above",
+    "upper left",
+    "left",
+    "lower left",
+    "below",
+    "lower right",
+)
+
+
+def recognise(now: StarNow, sky: Sequence[StarNow]) -> str:
+    """Two or three sentences; `sky`: the stars up now, brightest first, this one among them."""
+    star = now.star
+    within = "" if star.constellation in star.name else f", in {star.constellation}"
+    return f"{star.name}{within}: {_where(now)}. {_neighbours(now, sky)}"
+
+
+def separation_deg(
+    azimuth_deg: float, altitude_deg: float, other_azimuth_deg: float, other_altitude_deg: float
+) -> float:
+    """Angle between two directions (haversine formula)."""
+    first, second = np.radians(altitude_deg), np.radians(other_altitude_deg)
+    turn = np.radians(other_azimuth_deg - azimuth_deg)
+    square = np.sin(0.5 * (second - first)) ** 2
+    square += np.cos(first) * np.cos(second) * np.sin(0.5 * turn) ** 2
+    return float(2.0 * np.degrees(np.arcsin(min(np.sqrt(square), 1.0))))
+
+
+def _where(now: StarNow) -> str:
+    direction = direction_words(now.azimuth_deg)
+    if now.altitude_deg > _OVERHEAD_DEG:
+        return f"almost overhead, {now.altitude_deg:.0f}° high towards the {direction}"
+    fists = round(now.altitude_deg / _FIST_DEG)
+    measure = "one fist" if fists == 1 else f"{fists} fists"
+    return (
+        f"{now.altitude_deg:.0f}° high in the {direction}, {measure} at arm's length above the "
+        "horizon"
+    )
+
+
+def _neighbours(now: StarNow, sky: Sequence[StarNow]) -> str:
+    near = [one for one in sky if 0.0 < _apart(now, one) < _NEIGHBOURHOOD_DEG]
+    brighter = [one for one in near if one.star.magnitude < now.star.magnitude]
+    if not brighter:
+        return "No brighter star stands within three fists of it."
+    nearest = min(brighter, key=lambda one: _apart(now, one))
+    count = "the only brighter star" if len(brighter) == 1 else "the nearest brighter star"
+    return (
+        f"{nearest.star.name}, {count} near it, stands {_apart(now, nearest):.0f}° away "
+        f"({_way(now, nearest)} as you face it)."
+    )
+
+
+def _apart(first: StarNow, second: StarNow) -> float:
+    return separation_deg(
+        first.azimuth_deg, first.altitude_deg, second.azimuth_deg, second.altitude_deg
+    )
+
+
+def _way(start: StarNow, other: StarNow) -> str:
+    """The way from one star to another for somebody facing the first, upright."""
+    turn, first, second = np.radians(
+        [other.azimuth_deg - start.azimuth_deg, start.altitude_deg, other.altitude_deg]
+    )
+    right = np.cos(second) * np.sin(turn)
+    up = np.cos(first) * np.sin(second) - np.sin(first) * np.cos(second) * np.cos(turn)
+    return _WAYS[round(float(np.degrees(np.arctan2(up, right))) / 45.0) % len(_WAYS)]

@@ -1,0 +1,279 @@
+"""Reference stars for setting up a go-to mount on the sky, and how well it points afterwards."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from itertools import combinations
+
+import erfa
+import numpy as np
+from numpy.typing import NDArray
+
+from core.mount.flip import Carrying
+from core.mount.meridian import Side
+from core.mount.pointing import (
+    Uncertainty,
+    covariance,
+    effects,
+    error_arcmin,
+    mean_error_arcmin,
+)
+from core.mount.recognise import recognise, separation_deg
+from core.sky.catalogue import Catalogue, StarNow
+from core.sky.site import Air, Site
+
+Floats = NDArray[np.float64]
+Clear = Callable[[Floats, Floats], NDArray[np.bool_]]
+
+LEVEL_FIRST = (
+    "Level the base first, in two directions at right angles: what is left of its tilt is then "
+    "small enough for a few stars to take out."
+)
+LOWEST_DEG, HIGHEST_DEG = 20.0, 70.0  # lower the air bends, nearer the zenith azimuth is uncertain
+NEAREST_POLE_DEG = 20.0
+NEAREST_MOON_DEG = 15.0
+NEAREST_MERIDIAN_DEG = 10.0  # of hour angle: nearer, a German mount may take either side
+APART_DEG = 45.0  # in azimuth
+HEIGHTS_APART_DEG = 10.0
+_FAINTEST = (1.6, 2.2, 2.8, 3.5)  # tried in turn: bright stars cannot be mistaken
+_ENOUGH, _MOST = 8, 24
+_NEARLY = 1.15  # a choice this near the best error is as good, and brighter stars are surer
+_CARELESS_DEG = 40.0
+_CARELESS_LOWEST_DEG = 15.0
+_EVERYTHING_UP = 1000
+_SKY_FROM_DEG, _SKY_TO_DEG = 20.0, 85.0
+
+
+class NoReferenceStars(ValueError):
+    """The sky shows too few stars for it; the message is a sentence."""
+
+
+@dataclass(frozen=True)
+class ReferenceStar:
+    """A star, in the order to take them; `side` of the pier for a German mount, else None."""
+
+    now: StarNow
+    side: Side | None
+    words: str
+
+
+@dataclass(frozen=True, eq=False)
+class SkySetup:
+    """The stars and the pointing error to expect, root mean square over the sky; arcminutes.
+
+    `careless_*`: the same for stars taken for their brightness alone in one part of the sky.
+    `map_*` (m,): places of a grid over the sky, as seen, and the errors there.
+    """
+
+    stars: tuple[ReferenceStar, ...]
+    error_arcmin: float
+    worst_arcmin: float
+    careless_names: tuple[str, ...]
+    careless_arcmin: float
+    careless_worst_arcmin: float
+    map_azimuth_deg: Floats
+    map_altitude_deg: Floats
+    map_error_arcmin: Floats
+    map_careless_arcmin: Floats
+    notes: tuple[str, ...]
+
+    @property
+    def sentence(self) -> str:
+        names = [one.now.star.name for one in self.stars]
+        careless = " and ".join(self.careless_names)
+        expected = (
+            f"After {', '.join(names[:-1])} and {names[-1]} expect to point about "
+            f"{self.error_arcmin:.1f}′ off, and {self.worst_arcmin:.1f}′ in the worst part of the "
+            f"sky; after {careless}, taken for their brightness alone, "
+            f"{self.careless_arcmin:.1f}′ and {self.careless_worst_arcmin:.1f}′."
+        )
+        if self.careless_arcmin < _NEARLY * self.error_arcmin:
+            return f"{expected} By chance those would do as well now."
+        return expected
+
+
+def choose(
+    catalogue: Catalogue,
+    site: Site,
+    air: Air,
+    utc_s: float,
+    carrying: Carrying,
+    count: int = 3,
+    *,
+    moon_deg: tuple[float, float] | None = None,
+    clear: Clear | None = None,
+    known: Uncertainty | None = None,
+) -> SkySetup:
+    """The best two or three stars for this moment. Raises NoReferenceStars.
+
+    `moon_deg`: azimuth and altitude of the Moon where it is up. `clear`: tells for azimuths and
+    altitudes in degrees whether nothing stands in the way. `known`: what is known beforehand.
+    """
+    if count not in (2, 3):
+        raise ValueError("Two or three reference stars can be chosen.")
+    known = known or Uncertainty()
+    sky = catalogue.up_now(site, air, utc_s, _CARELESS_LOWEST_DEG, _EVERYTHING_UP)
+    candidates = _candidates(sky, carrying, moon_deg, clear)
+    if len(candidates) < count:
+        raise NoReferenceStars(
+            f"Only {len(candidates)} fit stars are up: not enough clear sky between "
+            f"{LOWEST_DEG:.0f}° and {HIGHEST_DEG:.0f}°. Wait half an hour, or move to a place with "
+            "a wider view."
+        )
+    grid_azimuth, grid_altitude = _grid()
+    places = _effects(grid_azimuth, grid_altitude, site, carrying)
+    chosen, notes = _best(candidates, count, places, site, carrying, known)
+    careless = _careless(sky, count)
+    errors, others = (
+        error_arcmin(places, covariance(_of_stars(stars, site, carrying), known))
+        for stars in (chosen, careless)
+    )
+    return SkySetup(
+        stars=tuple(
+            ReferenceStar(now, _side(now, carrying), recognise(now, sky)) for now in chosen
+        ),
+        error_arcmin=_rms(errors),
+        worst_arcmin=float(np.max(errors)),
+        careless_names=tuple(now.star.name for now in careless),
+        careless_arcmin=_rms(others),
+        careless_worst_arcmin=float(np.max(others)),
+        map_azimuth_deg=grid_azimuth,
+        map_altitude_deg=grid_altitude,
+        map_error_arcmin=errors,
+        map_careless_arcmin=others,
+        notes=notes,
+    )
+
+
+def _candidates(
+    sky: Sequence[StarNow],
+    carrying: Carrying,
+    moon_deg: tuple[float, float] | None,
+    clear: Clear | None,
+) -> list[StarNow]:
+    """Fit stars, brightest first, no fainter than needed to have a choice."""
+    fit = [now for now in sky if _fits(now, carrying, moon_deg)]
+    if clear is not None and fit:
+        where = np.array([(now.azimuth_deg, now.altitude_deg) for now in fit]).T
+        fit = [now for now, free in zip(fit, clear(where[0], where[1]), strict=True) if free]
+    bright: list[StarNow] = []
+    for faintest in _FAINTEST:
+        bright = [now for now in fit if now.star.magnitude < faintest]
+        if len(bright) >= _ENOUGH:
+            break
+    return bright[:_MOST]
+
+
+def _fits(now: StarNow, carrying: Carrying, moon_deg: tuple[float, float] | None) -> bool:
+    if now.star.name.startswith("HIP ") or not LOWEST_DEG <= now.altitude_deg <= HIGHEST_DEG:
+        return False
+    if abs(now.star.dec_deg) > 90.0 - NEAREST_POLE_DEG:
+        return False
+    if moon_deg is not None:
+        apart = separation_deg(*moon_deg, now.azimuth_deg, now.altitude_deg)
+        if apart < NEAREST_MOON_DEG:
+            return False
+    return carrying is not Carrying.GERMAN_EQUATORIAL or _from_meridian(now) > NEAREST_MERIDIAN_DEG
+
+
+def _from_meridian(now: StarNow) -> float:
+    """Hour angle from the nearer half of the meridian, degrees."""
+    size = abs(now.hour_angle_deg)
+    return min(size, 180.0 - size)
+
+
+def _best(
+    candidates: Sequence[StarNow],
+    count: int,
+    places: Floats,
+    site: Site,
+    carrying: Carrying,
+    known: Uncertainty,
+) -> tuple[list[StarNow], tuple[str, ...]]:
+    """Of the choices well apart (of all where none is) that point best, the brightest stars."""
+    groups = list(combinations(range(len(candidates)), count))
+    apart = [group for group in groups if _are_apart([candidates[i] for i in group], carrying)]
+    notes = [LEVEL_FIRST] if carrying is Carrying.ALT_AZIMUTH else []
+    if not apart:
+        notes.append(
+            "No stars stand as far apart as they should now; these are the best there are. Take a "
+            "third or fourth once the sky has turned."
+        )
+    table = np.array(apart or groups)
+    stars = _of_stars(candidates, site, carrying)
+    errors = mean_error_arcmin(places, covariance(stars[table], known))
+    nearly_best = table[errors <= _NEARLY * np.min(errors)]
+    faintest = [max(candidates[i].star.magnitude for i in group) for group in nearly_best]
+    chosen = [candidates[i] for i in nearly_best[int(np.argmin(faintest))]]
+    if carrying is Carrying.GERMAN_EQUATORIAL:
+        chosen.sort(key=lambda now: (now.hour_angle_deg > 0.0, now.star.magnitude))
+        if len({_side(now, carrying) for now in chosen}) == 2:
+            notes.append(
+                "One side of the meridian after the other, with one flip between: stars on both "
+                "sides tell a tube that is not square to its axis from an axis that is off."
+            )
+    else:
+        chosen.sort(key=lambda now: now.star.magnitude)
+    return chosen, tuple(notes)
+
+
+def _are_apart(stars: Sequence[StarNow], carrying: Carrying) -> bool:
+    turns = [
+        abs((one.azimuth_deg - other.azimuth_deg + 180.0) % 360.0 - 180.0)
+        for one, other in combinations(stars, 2)
+    ]
+    heights = [now.altitude_deg for now in stars]
+    both_sides = len({_side(now, carrying) for now in stars}) == 2
+    return (
+        min(turns) >= APART_DEG
+        and max(heights) - min(heights) >= HEIGHTS_APART_DEG
+        and (both_sides or carrying is not Carrying.GERMAN_EQUATORIAL)
+    )
+
+
+def _careless(sky: Sequence[StarNow], count: int) -> list[StarNow]:
+    """The brightest star and the brightest beside it: what a hurried person takes."""
+    named = [now for now in sky if not now.star.name.startswith("HIP ")]
+    first = named[0]
+    near = [
+        now
+        for now in named[1:]
+        if separation_deg(first.azimuth_deg, first.altitude_deg, now.azimuth_deg, now.altitude_deg)
+        < _CARELESS_DEG
+    ]
+    return [first, *(near if len(near) >= count - 1 else named[1:])[: count - 1]]
+
+
+def _side(now: StarNow, carrying: Carrying) -> Side | None:
+    if carrying is not Carrying.GERMAN_EQUATORIAL:
+        return None
+    return Side.EAST if now.hour_angle_deg > 0.0 else Side.WEST
+
+
+def _grid() -> tuple[Floats, Floats]:
+    """Places spread evenly over the sky that is used."""
+    lowest, highest = np.sin(np.radians([_SKY_FROM_DEG, _SKY_TO_DEG]))
+    altitude = np.degrees(np.arcsin(np.linspace(lowest, highest, 9)))
+    azimuth, height = np.meshgrid(np.arange(0.0, 360.0, 15.0), altitude)
+    return azimuth.ravel(), height.ravel()
+
+
+def _of_stars(stars: Sequence[StarNow], site: Site, carrying: Carrying) -> Floats:
+    azimuth, altitude = np.array([(now.azimuth_deg, now.altitude_deg) for now in stars]).T
+    return _effects(azimuth, altitude, site, carrying)
+
+
+def _effects(azimuth_deg: Floats, altitude_deg: Floats, site: Site, carrying: Carrying) -> Floats:
+    """Effects (m, 2, 6) in the mount's own frame; refraction is nothing here."""
+    azimuth, altitude = np.radians(azimuth_deg), np.radians(altitude_deg)
+    if carrying is Carrying.ALT_AZIMUTH:
+        return effects(azimuth, altitude)
+    hour_angle, declination = erfa.ae2hd(azimuth, altitude, np.radians(site.latitude_deg))
+    german = carrying is Carrying.GERMAN_EQUATORIAL
+    side = np.where(hour_angle > 0.0, 1.0, -1.0) if german else 1.0
+    return effects(-hour_angle, declination, side)
+
+
+def _rms(errors: Floats) -> float:
+    return float(np.sqrt(np.mean(errors**2)))

@@ -1,0 +1,116 @@
+"""Reference stars: where they may stand, what they are worth, and how they are described."""
+
+from __future__ import annotations
+
+from itertools import combinations
+
+import numpy as np
+import pytest
+
+from core.mount.flip import Carrying
+from core.mount.meridian import Side
+from core.mount.recognise import recognise, separation_deg
+from core.mount.skysetup import (
+    HIGHEST_DEG,
+    LEVEL_FIRST,
+    LOWEST_DEG,
+    NEAREST_MERIDIAN_DEG,
+    NEAREST_MOON_DEG,
+    NEAREST_POLE_DEG,
+    NoReferenceStars,
+    choose,
+)
+from core.sky import catalogue
+from core.sky.catalogue import Star, StarNow
+from core.sky.clock import parse_utc
+from core.sky.site import Air, Site
+
+UTC_S = parse_utc("2026-11-24T20:00Z")
+AIR = Air(960.0)
+SITES = [Site(48.0, 11.0, 500.0), Site(-33.0, 18.0), Site(0.0, 0.0), Site(70.0, 20.0)]
+
+
+@pytest.mark.parametrize("site", SITES)
+@pytest.mark.parametrize("carrying", list(Carrying))
+@pytest.mark.parametrize("count", [2, 3])
+def test_stars_stand_where_they_should(site: Site, carrying: Carrying, count: int) -> None:
+    moon = 200.0, 40.0
+    done = choose(catalogue.load(), site, AIR, UTC_S, carrying, count, moon_deg=moon)
+    assert len(done.stars) == count
+    for one in done.stars:
+        assert LOWEST_DEG <= one.now.altitude_deg <= HIGHEST_DEG
+        assert abs(one.now.star.dec_deg) <= 90.0 - NEAREST_POLE_DEG
+        apart = separation_deg(*moon, one.now.azimuth_deg, one.now.altitude_deg)
+        assert apart > NEAREST_MOON_DEG
+        if carrying is Carrying.GERMAN_EQUATORIAL:
+            assert abs(one.now.hour_angle_deg) > NEAREST_MERIDIAN_DEG
+            assert one.side is (Side.EAST if one.now.hour_angle_deg > 0.0 else Side.WEST)
+        else:
+            assert one.side is None
+    turns = [abs((a.now.azimuth_deg - b.now.azimuth_deg + 180.0) % 360.0 - 180.0)
+             for a, b in combinations(done.stars, 2)]  # fmt: skip
+    assert min(turns) >= 45.0
+    assert np.ptp([one.now.altitude_deg for one in done.stars]) >= 10.0
+    by_chance_as_good = "do as well" in done.sentence
+    assert done.error_arcmin < done.careless_arcmin / 1.14 or by_chance_as_good
+    assert site.latitude_deg == 0.0 or not by_chance_as_good
+    assert done.worst_arcmin == pytest.approx(np.max(done.map_error_arcmin))
+    assert (LEVEL_FIRST in done.notes) is (carrying is Carrying.ALT_AZIMUTH)
+
+
+def test_german_mount_takes_one_side_after_the_other() -> None:
+    for site in SITES:
+        done = choose(catalogue.load(), site, AIR, UTC_S, Carrying.GERMAN_EQUATORIAL)
+        sides = [one.side for one in done.stars]
+        assert sides == sorted(sides, key=lambda side: side is Side.EAST)
+        assert len(set(sides)) == 2
+
+
+def test_obstructed_sky_is_left_out() -> None:
+    def clear(azimuth: np.ndarray, altitude: np.ndarray) -> np.ndarray:
+        return (azimuth < 180.0) & (altitude > 0.0)
+
+    done = choose(catalogue.load(), SITES[0], AIR, UTC_S, Carrying.ALT_AZIMUTH, clear=clear)
+    assert all(one.now.azimuth_deg < 180.0 for one in done.stars)
+
+
+def test_no_clear_sky_is_a_sentence() -> None:
+    def clear(azimuth: np.ndarray, altitude: np.ndarray) -> np.ndarray:
+        return np.zeros_like(azimuth + altitude, dtype=bool)
+
+    with pytest.raises(NoReferenceStars, match="Only 0 fit stars are up"):
+        choose(catalogue.load(), SITES[0], AIR, UTC_S, Carrying.ALT_AZIMUTH, clear=clear)
+
+
+def test_sentence_names_both_choices() -> None:
+    done = choose(catalogue.load(), SITES[0], AIR, UTC_S, Carrying.ALT_AZIMUTH)
+    for name in (*(one.now.star.name for one in done.stars), *done.careless_names):
+        assert name in done.sentence
+
+
+def star(name: str, magnitude: float, azimuth_deg: float, altitude_deg: float) -> StarNow:
+    entry = Star(1, name, 0.0, 0.0, 0.0, 0.0, 0.0, magnitude, "Lyra")
+    return StarNow(entry, azimuth_deg, altitude_deg, 0.0)
+
+
+@pytest.mark.parametrize(
+    ("neighbour", "words"),
+    [
+        (star("Bright", 0.0, 100.0, 40.0), "right as you face it"),
+        (star("Bright", 0.0, 80.0, 40.0), "left as you face it"),
+        (star("Bright", 0.0, 90.0, 60.0), "above as you face it"),
+        (star("Bright", 0.0, 97.0, 33.0), "lower right as you face it"),
+        (star("Faint", 3.0, 100.0, 40.0), "No brighter star stands within three fists"),
+        (star("Far", 0.0, 200.0, 40.0), "No brighter star stands within three fists"),
+    ],
+)
+def test_words_to_recognise_a_star(neighbour: StarNow, words: str) -> None:
+    one = star("Vega", 1.0, 90.0, 40.0)
+    said = recognise(one, [neighbour, one])
+    assert said.startswith("Vega, in Lyra: 40° high in the east, 4 fists at arm's length")
+    assert words in said
+
+
+def test_overhead() -> None:
+    one = star("Vega", 1.0, 180.0, 84.0)
+    assert "almost overhead, 84° high towards the south" in recognise(one, [one])
