@@ -25,7 +25,8 @@ def duration(seconds: float) -> str:
         return f"{seconds:.2g} s"
     if seconds < 120.0:
         return f"{seconds:.0f} seconds"
-    return f"{seconds / 60.0:.2g} minutes"
+    minutes = seconds / 60.0
+    return f"{minutes:.1f} minutes" if minutes < 9.95 else f"{minutes:.0f} minutes"
 
 
 def pixels(size_px: float) -> str:
