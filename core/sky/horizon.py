@@ -44,7 +44,8 @@ class Horizon:
         pairs = [(float(azimuth), float(altitude)) for azimuth, altitude in points]
         for azimuth_deg, altitude_deg in pairs:
             _check(azimuth_deg, altitude_deg)
-        pairs.sort(key=lambda pair: pair[0] % 360.0)
+        # A point at 360 closes the circle from the west, so it stands before one at 0.
+        pairs.sort(key=lambda pair: (pair[0] % 360.0, pair[0] != 360.0))
         columns = np.array(pairs, dtype=np.float64).reshape(-1, 2).T
         return cls(columns[0] % 360.0, columns[1])
 

@@ -47,6 +47,25 @@ def test_polaris_as_novas(julian_date_tt: float, ra_hours: float, dec_deg: float
     assert apart < APPARENT_ARCSEC
 
 
+# Computed once with NOVAS C 3.1 (USNO; PyPI novas 3.1.1.6 with DE405): app_star for the table's own
+# entry: latitude, UTC, apparent right ascension in hours, declination in degrees.
+BY_NOVAS = [
+    (50.0, "2026-11-24T00:00Z", 3.151266395, 89.37863127),
+    (-50.0, "1991-02-03T00:00Z", 20.997995992, -88.99231686),
+    (-50.0, "2026-11-24T00:00Z", 21.508134529, -88.84785270),
+    (-50.0, "2039-08-01T00:00Z", 21.664446725, -88.78488250),
+]
+
+
+@pytest.mark.parametrize(("latitude_deg", "utc", "ra_hours", "dec_deg"), BY_NOVAS)
+def test_both_pole_stars_as_novas(
+    latitude_deg: float, utc: str, ra_hours: float, dec_deg: float
+) -> None:
+    found = pole_star(Site(latitude_deg, 0.0), NO_AIR, clock.parse_utc(utc))
+    apart = apart_arcsec(found.right_ascension_deg, found.declination_deg, 15.0 * ra_hours, dec_deg)
+    assert apart < 0.001
+
+
 @pytest.fixture(scope="module")
 def earth() -> Iterator[object]:
     kernel = load_file(str(Path(skyfield_data.__file__).parent / "data" / "de421.bsp"))

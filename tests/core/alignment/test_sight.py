@@ -140,6 +140,20 @@ def test_sighting_gives_the_axis_error_back(
         assert lift * 60.0 == pytest.approx(pole.refraction_arcsec, abs=1e-6)
 
 
+@pytest.mark.parametrize("latitude_deg", [5.0, -5.0, 0.0])
+def test_sighting_on_the_horizon_without_air(latitude_deg: float) -> None:
+    site = Site(latitude_deg, 100.0)
+    for utc_s in HOURS:
+        axis = axis_vector(site, 0.7, 1.2)
+        erect, distance = place_by_vectors(seen_vector(site, NO_AIR, utc_s), axis)
+        place = InSight(np.asarray(erect), np.asarray(distance))
+        found = error_from_sighting(place, View.ERECT, site, NO_AIR, utc_s)
+        assert found.azimuth_error_arcmin == pytest.approx(42.0, abs=0.005)
+        assert found.altitude_error_arcmin == pytest.approx(72.0, abs=0.005)
+        on_sky = np.degrees(np.arccos(axis @ axis_vector(site, 0.0, 0.0))) * 60.0
+        assert found.sky_error_arcmin == pytest.approx(on_sky, abs=0.005)
+
+
 @pytest.mark.parametrize("site", [Site(47.0, 11.0, 500.0), Site(-33.0, 18.0)])
 @pytest.mark.parametrize("refracted", [True, False])
 def test_star_at_its_place_means_no_error(site: Site, refracted: bool) -> None:

@@ -34,6 +34,11 @@ def test_upright_edges() -> None:
     assert house.limit_deg([99.0, 101.0, 139.0, 141.0]) == pytest.approx([5.0, 40.0, 40.0, 5.0])
 
 
+def test_a_panorama_from_0_to_360_has_its_ends_on_the_right_sides() -> None:
+    ends = Horizon.through([(0.0, 10.0), (180.0, 0.0), (360.0, 20.0)])
+    assert ends.limit_deg([359.999, 0.001]) == pytest.approx([20.0, 10.0], abs=0.01)
+
+
 @pytest.mark.parametrize(
     "text",
     ["10 5\n200 12.5", "10, 5\n200, 12.5", "10;5\r\n200;12,5", "10\t5 | 200\t12.5",
