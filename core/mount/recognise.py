@@ -8,6 +8,7 @@ import numpy as np
 
 from core.sky.catalogue import StarNow
 from core.sky.compass import direction_words
+from core.sky.separation import separation_deg
 
 _NEIGHBOURHOOD_DEG = 30.0
 _FIST_DEG = 10.0  # a fist at arm's length; common practice, no source
@@ -29,17 +30,6 @@ def recognise(now: StarNow, sky: Sequence[StarNow]) -> str:
     star = now.star
     within = "" if star.constellation in star.name else f", in {star.constellation}"
     return f"{star.name}{within}: {_where(now)}. {_neighbours(now, sky)}"
-
-
-def separation_deg(
-    azimuth_deg: float, altitude_deg: float, other_azimuth_deg: float, other_altitude_deg: float
-) -> float:
-    """Angle between two directions (haversine formula)."""
-    first, second = np.radians(altitude_deg), np.radians(other_altitude_deg)
-    turn = np.radians(other_azimuth_deg - azimuth_deg)
-    square = np.sin(0.5 * (second - first)) ** 2
-    square += np.cos(first) * np.cos(second) * np.sin(0.5 * turn) ** 2
-    return float(2.0 * np.degrees(np.arcsin(min(np.sqrt(square), 1.0))))
 
 
 def _where(now: StarNow) -> str:
@@ -68,9 +58,8 @@ def _neighbours(now: StarNow, sky: Sequence[StarNow]) -> str:
 
 
 def _apart(first: StarNow, second: StarNow) -> float:
-    return separation_deg(
-        first.azimuth_deg, first.altitude_deg, second.azimuth_deg, second.altitude_deg
-    )
+    places = first.azimuth_deg, first.altitude_deg, second.azimuth_deg, second.altitude_deg
+    return float(separation_deg(*places))
 
 
 def _way(start: StarNow, other: StarNow) -> str:

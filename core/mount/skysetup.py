@@ -19,8 +19,9 @@ from core.mount.pointing import (
     error_arcmin,
     mean_error_arcmin,
 )
-from core.mount.recognise import recognise, separation_deg
+from core.mount.recognise import recognise
 from core.sky.catalogue import Catalogue, StarNow
+from core.sky.separation import separation_deg
 from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]

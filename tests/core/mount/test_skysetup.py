@@ -9,7 +9,7 @@ import pytest
 
 from core.mount.flip import Carrying
 from core.mount.meridian import Side
-from core.mount.recognise import recognise, separation_deg
+from core.mount.recognise import recognise
 from core.mount.skysetup import (
     HIGHEST_DEG,
     LEVEL_FIRST,
@@ -23,6 +23,7 @@ from core.mount.skysetup import (
 from core.sky import catalogue
 from core.sky.catalogue import Star, StarNow
 from core.sky.clock import parse_utc
+from core.sky.separation import separation_deg
 from core.sky.site import Air, Site
 
 UTC_S = parse_utc("2026-11-24T20:00Z")

@@ -1,0 +1,1 @@
+"""What to do tonight, and when."""
