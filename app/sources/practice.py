@@ -6,8 +6,8 @@ import numpy as np
 from PySide6.QtCore import QObject, Qt, QTimer
 
 from app.sources.source import Reading, Source
+from core.alignment.suggestions import Suggestion, suggestions
 from core.practice.simulation import READING_INTERVAL_S, PracticeMount, PracticeSky
-from core.practice.suggestions import Suggestion, suggestions
 from core.sky.catalogue import load
 from core.sky.site import Air, Site
 

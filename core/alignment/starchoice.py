@@ -107,7 +107,7 @@ def _after(known: Floats, unit: Floats, minutes: float) -> Floats:
     """
     grown = known + unit * minutes**3
     alone = half_width_arcmin(grown)
-    if half_width_arcmin(known) < _SINGULAR_ARCMIN:
+    if alone.min() < _SINGULAR_ARCMIN:
         return alone
     pairs = half_width_arcmin(grown[:, np.newaxis] + (unit * minutes**3)[np.newaxis])
     return np.asarray(np.minimum(alone, pairs.min(axis=1)))
@@ -116,8 +116,8 @@ def _after(known: Floats, unit: Floats, minutes: float) -> Floats:
 def _minutes(known: Floats, unit: Floats, target_arcmin: float) -> Floats:
     """Minutes (n,) on each star (and its partner) until the target, by halving the interval."""
     low, high = np.zeros(unit.shape[0]), np.full(unit.shape[0], _LONGEST_MIN)
-    partner = half_width_arcmin(known) >= _SINGULAR_ARCMIN
-    best = unit[int(np.argmin(_after(known, unit, MINUTES)))] if partner else None
+    is_pair_needed = half_width_arcmin(known + unit * MINUTES**3).min() >= _SINGULAR_ARCMIN
+    best = unit[int(np.argmin(_after(known, unit, MINUTES)))] if is_pair_needed else None
     for _ in range(_HALVINGS):
         middle = 0.5 * (low + high)
         grown = known + unit * (middle**3)[:, np.newaxis, np.newaxis]

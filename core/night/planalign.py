@@ -21,11 +21,7 @@ Clear = Callable[[Floats, Floats], NDArray[np.bool_]]
 _STEP_S = 1800.0
 _LOWEST_DEG = 20.0
 _FAINTEST = 4.0
-# Near the meridian a star shows the azimuth error, six hours away from it the altitude error.
-_NEAR_MERIDIAN_DEG = 12.0
-_ASIDE_DEG = (55.0, 120.0)
-_HIGHEST_ASIDE_DEG = 45.0
-_STEEPEST_DECLINATION_DEG = 60.0
+_MERIDIAN, *_SIDES = PLACES
 
 
 @dataclass(frozen=True)
@@ -79,14 +75,8 @@ def _moment(
     if clear is not None and up:
         azimuth, altitude = np.array([(now.azimuth_deg, now.altitude_deg) for now in up]).T
         up = [now for now, free in zip(up, clear(azimuth, altitude), strict=True) if free]
-    up = [now for now in up if abs(now.star.dec_deg) < _STEEPEST_DECLINATION_DEG]
-    meridian = next((now for now in up if abs(now.hour_angle_deg) < _NEAR_MERIDIAN_DEG), None)
-    aside = next((now for now in up if _is_aside(now)), None)
+    meridian = next((now for now in up if PLACES[_MERIDIAN](now)), None)
+    aside = next((now for now in up if any(PLACES[side](now) for side in _SIDES)), None)
     if meridian is None or aside is None:
         return None
     return AlignmentMoment(utc_s, meridian, aside)
-
-
-def _is_aside(now: StarNow) -> bool:
-    nearest, farthest = _ASIDE_DEG
-    return nearest < abs(now.hour_angle_deg) < farthest and now.altitude_deg < _HIGHEST_ASIDE_DEG

@@ -20,7 +20,7 @@ from core.alignment.words import altitude_side, azimuth_side
 
 if TYPE_CHECKING:
     from app.session.session import Session
-    from core.practice.suggestions import Suggestion
+    from core.alignment.suggestions import Suggestion
 
 STILL = "0"
 SPEEDS = (STILL, "1", "10", "30", "60")

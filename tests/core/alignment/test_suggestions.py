@@ -2,8 +2,8 @@
 
 import pytest
 
+from core.alignment.suggestions import PLACES, suggestions
 from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW, SOUTHERN_MEADOW
-from core.practice.suggestions import PLACES, suggestions
 from core.sky import place
 from core.sky.catalogue import load
 from core.sky.site import Site
