@@ -1,0 +1,170 @@
+"""Equipment as a JSON file of our own form, to keep, to carry and to exchange.
+
+    {"format": "poleward equipment", "version": 1, "equipment": [...], "sets": [...]}
+
+Entries of `equipment` say with `what` which kind they are; the fields are those of the records in
+`core.mount.equipment`, null where not known. Fields this version does not know are kept with their
+record and written out again, and reported. An entry that cannot be is left out and reported; a file
+of a newer version is refused whole, since its meaning may have changed.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any, TypeVar
+
+from core.mount.equipment import Record
+from core.mount.equipmentfields import from_object, set_from_object, set_to_object, to_object
+from core.mount.inventory import EquipmentSet, Inventory
+from core.mount.quantities import ImpossibleValue
+
+FORMAT, VERSION = "poleward equipment", 1
+MAX_BYTES = 20_000_000
+
+Thing = TypeVar("Thing", Record, EquipmentSet)
+
+
+class UnusableEquipment(ValueError):
+    """Nothing can be made of a file; the text is a sentence for the person."""
+
+
+@dataclass(frozen=True)
+class EquipmentRead:
+    """What a file held. `rejected`: entries left out, `notes`: things kept but not understood."""
+
+    inventory: Inventory
+    rejected: tuple[str, ...]
+    notes: tuple[str, ...]
+
+
+def write(inventory: Inventory) -> str:
+    """The file's text; reading it gives the same inventory."""
+    whole = {
+        "format": FORMAT,
+        "version": VERSION,
+        "equipment": [to_object(one) for one in inventory.records],
+        "sets": [set_to_object(one) for one in inventory.sets],
+        **inventory.other,
+    }
+    return json.dumps(whole, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def read(data: bytes) -> EquipmentRead:
+    """Read a file's bytes. Raises `UnusableEquipment` with a sentence."""
+    whole = _envelope(_parsed(data))
+    rejected: list[str] = []
+    keys: set[str] = set()
+    records = _entries(whole, "equipment", from_object, keys, rejected)
+    sets = _entries(whole, "sets", set_from_object, keys, rejected)
+    known = ("format", "version", "equipment", "sets")
+    other = {name: value for name, value in whole.items() if name not in known}
+    inventory = Inventory(tuple(records), tuple(sets), other)
+    return EquipmentRead(inventory, tuple(rejected), tuple(_notes(inventory)))
+
+
+def _parsed(data: bytes) -> Any:
+    if len(data) > MAX_BYTES:
+        raise UnusableEquipment(
+            f"The file has {len(data) / 1e6:.0f} MB; equipment files are far smaller. "
+            "Choose the file that was exported here."
+        )
+    try:
+        whole = json.loads(
+            data.decode("utf-8-sig"),
+            object_pairs_hook=_no_doubles,
+            parse_constant=_no_constant,
+            parse_float=_finite,
+        )
+        json.dumps(whole, ensure_ascii=False).encode("utf-8")  # what is read can be written again
+        return whole
+    except UnicodeError:
+        reason = "it is not text, or holds broken characters"
+    except json.JSONDecodeError as error:
+        reason = f"line {error.lineno} is not JSON ({error.msg})"
+    except RecursionError:
+        reason = "it is nested too deeply"
+    except ImpossibleValue as error:
+        reason = str(error)
+    except ValueError:
+        reason = "it holds a number too long to read"
+    raise UnusableEquipment(f"The equipment file cannot be read: {reason}. Nothing was changed.")
+
+
+def _no_doubles(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    found = dict(pairs)
+    if len(found) < len(pairs):
+        names = [name for name, _ in pairs]
+        double = next(name for name in names if names.count(name) > 1)
+        raise ImpossibleValue(f"“{double[:60]}” stands twice in one group")
+    return found
+
+
+def _finite(text: str) -> float:
+    value = float(text)
+    if not math.isfinite(value):
+        raise ImpossibleValue(f"{text[:30]} is too large a number")
+    return value
+
+
+def _no_constant(name: str) -> Any:
+    raise ImpossibleValue(f"{name} is not a number that can be used")
+
+
+def _envelope(whole: Any) -> dict[str, Any]:
+    if not isinstance(whole, dict) or whole.get("format") != FORMAT:
+        raise UnusableEquipment(
+            f"The file does not begin as an equipment file (“format”: “{FORMAT}”). "
+            "Choose one that was exported here. Nothing was changed."
+        )
+    version = whole.get("version")
+    if not isinstance(version, int) or isinstance(version, bool) or version < 1:
+        raise UnusableEquipment("The equipment file does not say its version. Nothing was changed.")
+    if version > VERSION:
+        raise UnusableEquipment(
+            f"The equipment file is of version {version}; this program reads version {VERSION}. "
+            "Read it with the newer program, or export it there in the older form."
+        )
+    return whole
+
+
+def _entries(
+    whole: dict[str, Any],
+    name: str,
+    build: Callable[[Any], Thing],
+    keys: set[str],
+    rejected: list[str],
+) -> list[Thing]:
+    given = whole.get(name, [])
+    if not isinstance(given, list):
+        raise UnusableEquipment(f"“{name}” in the equipment file is not a list; nothing was read.")
+    found = []
+    for number, entry in enumerate(given, 1):
+        try:
+            one = build(entry)
+            if one.key in keys:
+                raise ImpossibleValue(f"“{one.name}” has the key {one.key}, which is taken.")
+        except ImpossibleValue as reason:
+            rejected.append(f"Entry {number} of “{name}” is left out: {reason}")
+            continue
+        keys.add(one.key)
+        found.append(one)
+    return found
+
+
+def _notes(inventory: Inventory) -> list[str]:
+    notes = [
+        f"“{one.name}” has fields this program does not know, kept as they are: "
+        f"{', '.join(one.other)}."
+        for one in inventory.things()
+        if one.other
+    ]
+    if inventory.other:
+        notes.append(f"The file has parts not known here, kept: {', '.join(inventory.other)}.")
+    for chosen in inventory.sets:
+        missing = inventory.missing_from(chosen)
+        if missing:
+            notes.append(f"The set “{chosen.name}” names things not there: {', '.join(missing)}.")
+    return notes
