@@ -8,6 +8,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.mount.rotationexposure import Frame
+from core.mount.rotationtrack import Track
 
 Floats = NDArray[np.float64]
 
@@ -19,8 +20,9 @@ class CommonField:
     """The part of the first frame that all frames saw, and the largest crop inside it.
 
     Corners in pixels from the centre, x to the right and y up, anticlockwise, in the first
-    frame's axes; positive angles turn the later frames anticlockwise. `crop` keeps the frame's own
-    proportions and may lie aslant, halfway between the outermost frames.
+    frame's axes. Angles grow as `Track.field_angle_deg`, which turns later frames anticlockwise
+    over the stars in a picture that is not mirrored. `crop` keeps the frame's own proportions and
+    may lie aslant, halfway between the outermost frames.
     """
 
     rotation_deg: float  # between the outermost frames
@@ -52,6 +54,11 @@ def common_field(frame: Frame, angle_deg: ArrayLike) -> CommonField:
         100.0 * _area(crop) / area,
         float(middle),
     )
+
+
+def stacked_field(frame: Frame, track: Track, exposure_utc_s: ArrayLike) -> CommonField:
+    """Of exposures (n, 2), each with its beginning and end, on the track's target."""
+    return common_field(frame, track.field_angle_at_deg(np.ravel(exposure_utc_s)))
 
 
 def _edges(frame: Frame, angle_deg: Floats) -> Floats:

@@ -37,11 +37,16 @@ class Track:
     azimuth_rate_deg_per_hour: Floats
     altitude_rate_deg_per_hour: Floats
 
+    def field_angle_at_deg(self, utc_s: ArrayLike) -> Floats:
+        """`field_angle_deg` at any moments of the track, exactly; shaped as `utc_s`."""
+        times = np.asarray(utc_s, dtype=np.float64)
+        hour_angle = np.interp(times, self.utc_s, self.hour_angle_deg)
+        return field_angle_deg(hour_angle, self.declination_deg, self.site.latitude_deg)
+
     def rotation_deg(self, from_utc_s: float, to_utc_s: float) -> float:
         """By how much the field turns between two moments of the track, with its sign."""
-        first, last = np.interp([from_utc_s, to_utc_s], self.utc_s, self.hour_angle_deg)
-        angles = field_angle_deg([first, last], self.declination_deg, self.site.latitude_deg)
-        return float(angles[1] - angles[0])
+        first, last = self.field_angle_at_deg([from_utc_s, to_utc_s])
+        return float(last - first)
 
 
 def track(ra_deg: float, dec_deg: float, site: Site, air: Air, utc_s: ArrayLike) -> Track:

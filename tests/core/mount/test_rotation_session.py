@@ -16,7 +16,7 @@ from core.mount.rotationexposure import (
     longest_s,
     smear_px,
 )
-from core.mount.rotationfield import common_field
+from core.mount.rotationfield import common_field, stacked_field
 from core.mount.rotationtrack import Track, field_angle_deg, track
 from core.mount.rotationwedge import platform_rate_deg_per_hour, wedge_rate_deg_per_hour
 from core.mount.rotationzenith import blind_outline_deg, blind_zone, losses
@@ -101,6 +101,16 @@ def test_common_field_by_counting_points(rotation_deg: float) -> None:
         back = np.array([[np.cos(angle), np.sin(angle)], [-np.sin(angle), np.cos(angle)]])
         for outline in (field.common_outline_px, field.crop_outline_px):
             assert np.all(np.abs(outline @ back.T) <= np.array([2000.0, 1500.0]) + 1e-6)
+
+
+def test_field_of_a_stack_of_exposures() -> None:
+    followed = night(20.0)
+    begins = START_S + 300.0 * np.arange(12)
+    exposures = np.stack([begins, begins + 240.0], axis=-1)
+    field = stacked_field(FRAME, followed, exposures)
+    turned = abs(followed.rotation_deg(begins[0], begins[-1] + 240.0))
+    assert field.rotation_deg == pytest.approx(turned, abs=0.01)
+    assert field.crop_percent < field.common_percent < 100.0
 
 
 def test_blind_zone_edge_is_where_the_azimuth_rate_reaches_the_limit() -> None:
