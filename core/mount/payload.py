@@ -1,0 +1,181 @@
+"""Does the mount carry it: load against listed capacity and practice, mass and moment."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from enum import Enum
+
+from core.mount.equipment import Mount, Part, Purpose
+from core.mount.leverage import about_polar_axis, carried, inertia_kg_m2
+
+OVERLOAD_WARNING = (
+    "Overloaded, the clutches or worm may slip, the tube may swing down on you, a screw or the "
+    "tripod may give way and everything may fall. Do not use it so: take parts off."
+)
+
+
+class Standing(Enum):
+    """Load against what the mount is listed for."""
+
+    FITS = "fits"
+    ABOVE_PRACTICE = "above practice"
+    OVERLOADED = "overloaded"
+    UNKNOWN = "cannot be judged"
+
+
+@dataclass(frozen=True)
+class Practice:
+    """Parts of the listed capacity a load should keep to, for each purpose; adjustable.
+
+    60 % for imaging: common practice, no source. The others are this program's own suggestion, no
+    source either.
+    """
+
+    deep_sky: float = 0.60
+    planetary: float = 0.80
+    observing: float = 0.80
+
+    def __post_init__(self) -> None:
+        for purpose in Purpose:
+            if not 0.05 <= self.share(purpose) <= 1.0:
+                raise ValueError(
+                    f"The part of the capacity used for {purpose.value} is given as "
+                    f"{100.0 * self.share(purpose):g} %; it lies between 5 and 100 %."
+                )
+
+    def share(self, purpose: Purpose) -> float:
+        """For one purpose."""
+        return {
+            Purpose.DEEP_SKY: self.deep_sky,
+            Purpose.PLANETARY: self.planetary,
+            Purpose.OBSERVING: self.observing,
+        }[purpose]
+
+    def words(self, purpose: Purpose) -> str:
+        """``60 % of the listed capacity (common practice, no source)``."""
+        source = "your own figure"
+        if self.share(purpose) == Practice().share(purpose):
+            usual = purpose is Purpose.DEEP_SKY
+            source = "common practice, no source" if usual else "our suggestion, no source"
+        return f"{100.0 * self.share(purpose):g} % of the listed capacity ({source})"
+
+
+@dataclass(frozen=True)
+class LoadVerdict:
+    """Counterweights are not counted, as data sheets do (common practice, no source).
+
+    `mass_kg` is of the parts whose mass is known. `share` is load over capacity. `moment_kg_m` is
+    the load's, mass times distance from the polar axis; `moment_capacity_kg_m` the capacity at its
+    listed distance. `stretch`: moment of inertia over that of the same masses in lumps at their
+    heights: how much harder a long load is to turn and to hold still. None: not known.
+    """
+
+    standing: Standing
+    mass_kg: float
+    capacity_kg: float | None
+    practice_kg: float | None
+    share: float | None
+    moment_kg_m: float | None
+    moment_capacity_kg_m: float | None
+    inertia_kg_m2: float | None
+    stretch: float | None
+    sentence: str
+    warning: str  # what may happen; empty unless overloaded
+    not_judged: tuple[str, ...]
+
+
+def judge_load(
+    mount: Mount, parts: Sequence[Part], purpose: Purpose, practice: Practice | None = None
+) -> LoadVerdict:
+    """Judge what is carried; parts on the head or the ground do not count."""
+    practice = practice or Practice()
+    held = carried(parts)
+    mass = sum(part.mass_kg for part in held if part.mass_kg is not None)
+    unweighed = [part.name for part in held if part.mass_kg is None]
+    levers, unknown = about_polar_axis(mount, parts)
+    moment = None if unknown else sum(one.mass_kg * one.arm_mm for one in levers) / 1000.0
+    lumps = sum(one.mass_kg * one.arm_mm**2 for one in levers) / 1e6
+    inertia = None if unknown else inertia_kg_m2(mount.saddle_distance_mm or 0.0, held)
+    capacity, moment_capacity = mount.capacity_kg, _moment_capacity(mount)
+    standing = _standing(mass, unweighed, capacity, practice.share(purpose))
+    too_far = moment is not None and moment_capacity is not None and moment > moment_capacity
+    if too_far:
+        standing = Standing.OVERLOADED
+    return LoadVerdict(
+        standing=standing,
+        mass_kg=mass,
+        capacity_kg=capacity,
+        practice_kg=None if capacity is None else capacity * practice.share(purpose),
+        share=None if capacity is None else mass / capacity,
+        moment_kg_m=moment,
+        moment_capacity_kg_m=moment_capacity,
+        inertia_kg_m2=inertia,
+        stretch=inertia / lumps if inertia is not None and lumps > 0.0 else None,
+        sentence=_sentence(mount, mass, unweighed, standing, too_far, practice.words(purpose)),
+        warning=OVERLOAD_WARNING if standing is Standing.OVERLOADED else "",
+        not_judged=tuple(_not_judged(mount, unweighed, unknown, held)),
+    )
+
+
+def _moment_capacity(mount: Mount) -> float | None:
+    if mount.capacity_kg is None or mount.capacity_distance_mm is None:
+        return None
+    return mount.capacity_kg * mount.capacity_distance_mm / 1000.0
+
+
+def _standing(
+    mass: float, unweighed: Sequence[str], capacity: float | None, share: float
+) -> Standing:
+    if capacity is None:
+        return Standing.UNKNOWN
+    if mass > capacity:
+        return Standing.OVERLOADED
+    if unweighed:
+        return Standing.UNKNOWN
+    return Standing.ABOVE_PRACTICE if mass > capacity * share + 1e-9 else Standing.FITS
+
+
+def _sentence(
+    mount: Mount,
+    mass: float,
+    unweighed: Sequence[str],
+    standing: Standing,
+    too_far: bool,
+    practice: str,
+) -> str:
+    least = "at least " if unweighed else ""
+    load = f"The load is {least}{mass:.1f} kg"
+    if mount.capacity_kg is None:
+        return f"{load}; the listed capacity of “{mount.name}” is not known: see its data sheet."
+    of_capacity = f"{100.0 * mass / mount.capacity_kg:.0f} % of the {mount.capacity_kg:g} kg listed"
+    if standing is Standing.OVERLOADED:
+        why = "at this distance from the axis" if too_far and mass <= mount.capacity_kg else ""
+        over = f"more than “{mount.name}” is listed to carry"
+        return f"{load}, {of_capacity}: {' '.join((over, why)).strip()}."
+    if standing is Standing.UNKNOWN:
+        names = ", ".join(f"“{name}”" for name in unweighed)
+        return f"{load}, {of_capacity}; it cannot be judged without the mass of {names}."
+    verdict = "above" if standing is Standing.ABOVE_PRACTICE else "within"
+    return f"{load}, {of_capacity}: {verdict} {practice}."
+
+
+def _not_judged(
+    mount: Mount, unweighed: Sequence[str], unknown: Sequence[str], held: Iterable[Part]
+) -> list[str]:
+    said = []
+    if not list(held):
+        said.append("Nothing is on the mount yet.")
+    if mount.capacity_kg is None:
+        said.append("The load against the capacity: the data sheet's figure is missing.")
+    if unweighed:
+        said.append(f"The whole load: no mass is entered for {', '.join(unweighed)}.")
+    if unknown:
+        said.append(f"The moment about the polar axis: missing {', '.join(unknown)}.")
+    elif mount.capacity_distance_mm is None:
+        said.append(
+            "The moment against the mount's: the data sheet does not say at what distance from the "
+            "axis the capacity holds."
+        )
+    said.append("Wind, and how stiff tripod and saddle are.")
+    return said
