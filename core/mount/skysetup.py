@@ -19,9 +19,9 @@ from core.mount.pointing import (
     error_arcmin,
     mean_error_arcmin,
 )
-from core.mount.recognise import recognise
+from core.mount.recognise import apart_deg, recognise
+from core.sky.bodies import Body, BodyNow
 from core.sky.catalogue import Catalogue, StarNow
-from core.sky.separation import separation_deg
 from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]
@@ -102,20 +102,21 @@ def choose(
     carrying: Carrying,
     count: int = 3,
     *,
-    moon_deg: tuple[float, float] | None = None,
+    bodies: Sequence[BodyNow] = (),
     clear: Clear | None = None,
     known: Uncertainty | None = None,
 ) -> SkySetup:
     """The best two or three stars for this moment. Raises NoReferenceStars.
 
-    `moon_deg`: azimuth and altitude of the Moon where it is up. `clear`: tells for azimuths and
-    altitudes in degrees whether nothing stands in the way. `known`: what is known beforehand.
+    `bodies`: the Moon, to stay away from, and planets, not to be mistaken for stars; all as
+    `bodies_now` gives them. `clear`: tells for azimuths and altitudes in degrees whether nothing
+    stands in the way. `known`: what is known beforehand.
     """
     if count not in (2, 3):
         raise ValueError("Two or three reference stars can be chosen.")
     known = known or Uncertainty()
     sky = catalogue.up_now(site, air, utc_s, _CARELESS_LOWEST_DEG, _EVERYTHING_UP)
-    candidates = _candidates(sky, carrying, moon_deg, clear)
+    candidates = _candidates(sky, carrying, bodies, clear)
     if len(candidates) < count:
         raise NoReferenceStars(
             f"Only {len(candidates)} fit stars are up: not enough clear sky between "
@@ -132,7 +133,7 @@ def choose(
     )
     return SkySetup(
         stars=tuple(
-            ReferenceStar(now, _side(now, carrying), recognise(now, sky)) for now in chosen
+            ReferenceStar(now, _side(now, carrying), recognise(now, sky, bodies)) for now in chosen
         ),
         error_arcmin=_rms(errors),
         worst_arcmin=float(np.max(errors)),
@@ -150,11 +151,12 @@ def choose(
 def _candidates(
     sky: Sequence[StarNow],
     carrying: Carrying,
-    moon_deg: tuple[float, float] | None,
+    bodies: Sequence[BodyNow],
     clear: Clear | None,
 ) -> list[StarNow]:
     """Fit stars, brightest first, no fainter than needed to have a choice."""
-    fit = [now for now in sky if _fits(now, carrying, moon_deg)]
+    moon = next((body for body in bodies if body.body is Body.MOON), None)
+    fit = [now for now in sky if _fits(now, carrying, moon)]
     if clear is not None and fit:
         where = np.array([(now.azimuth_deg, now.altitude_deg) for now in fit]).T
         fit = [now for now, free in zip(fit, clear(where[0], where[1]), strict=True) if free]
@@ -166,15 +168,13 @@ def _candidates(
     return bright[:_MOST]
 
 
-def _fits(now: StarNow, carrying: Carrying, moon_deg: tuple[float, float] | None) -> bool:
+def _fits(now: StarNow, carrying: Carrying, moon: BodyNow | None) -> bool:
     if now.star.name.startswith("HIP ") or not LOWEST_DEG <= now.altitude_deg <= HIGHEST_DEG:
         return False
     if abs(now.star.dec_deg) > 90.0 - NEAREST_POLE_DEG:
         return False
-    if moon_deg is not None:
-        apart = separation_deg(*moon_deg, now.azimuth_deg, now.altitude_deg)
-        if apart < NEAREST_MOON_DEG:
-            return False
+    if moon is not None and moon.altitude_deg > 0.0 and apart_deg(now, moon) < NEAREST_MOON_DEG:
+        return False
     return carrying is not Carrying.GERMAN_EQUATORIAL or _from_meridian(now) > NEAREST_MERIDIAN_DEG
 
 
@@ -237,12 +237,7 @@ def _careless(sky: Sequence[StarNow], count: int) -> list[StarNow]:
     """The brightest star and the brightest beside it: what a hurried person takes."""
     named = [now for now in sky if not now.star.name.startswith("HIP ")]
     first = named[0]
-    near = [
-        now
-        for now in named[1:]
-        if separation_deg(first.azimuth_deg, first.altitude_deg, now.azimuth_deg, now.altitude_deg)
-        < _CARELESS_DEG
-    ]
+    near = [now for now in named[1:] if apart_deg(first, now) < _CARELESS_DEG]
     return [first, *(near if len(near) >= count - 1 else named[1:])[: count - 1]]
 
 

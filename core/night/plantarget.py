@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.sky import place
+from core.sky import clock, place
 from core.sky.bodies import Body, course
 from core.sky.catalogue import Catalogue, Star
 from core.sky.coordinates import parse_declination, parse_right_ascension
@@ -44,6 +45,23 @@ class Target:
         true_altitude = np.radians(seen.true_altitude_deg)
         altitude = Refraction.of(air).observed_altitude_rad(true_altitude)
         return seen.azimuth_deg, np.degrees(altitude)
+
+    def held_still(self, site: Site, utc_s: float) -> Target:
+        """A fixed target where this one is at that moment; itself where it is fixed already.
+
+        For a planet good all night (it moves by some minutes of arc); the Moon runs half a degree
+        an hour, two minutes of transit time for each hour away from that moment.
+        """
+        if self.body is None:
+            return self
+        seen = course(self.body, site, utc_s)
+        rotation = clock.earth_rotation_angle_rad(utc_s, clock.bundled().ut1_minus_utc_s(utc_s))
+        hour_angle_deg, dec_deg = seen.hour_angle_deg[0], seen.declination_deg[0]
+        cirs_ra = float(rotation) + np.radians(site.longitude_deg - hour_angle_deg)
+        astrom, _ = erfa.apci13(*clock.julian_dates_tt(utc_s))
+        ra_rad, dec_rad = erfa.aticq(cirs_ra, np.radians(dec_deg), astrom)
+        place_deg = float(np.degrees(erfa.anp(ra_rad))), float(np.degrees(dec_rad))
+        return replace(self, ra_deg=place_deg[0], dec_deg=place_deg[1], body=None)
 
 
 def of_star(star: Star, catalogue: Catalogue, utc_s: float) -> Target:

@@ -21,6 +21,7 @@ from core.mount.skysetup import (
     choose,
 )
 from core.sky import catalogue
+from core.sky.bodies import Body, BodyNow
 from core.sky.catalogue import Star, StarNow
 from core.sky.clock import parse_utc
 from core.sky.separation import separation_deg
@@ -35,14 +36,14 @@ SITES = [Site(48.0, 11.0, 500.0), Site(-33.0, 18.0), Site(0.0, 0.0), Site(70.0, 
 @pytest.mark.parametrize("carrying", list(Carrying))
 @pytest.mark.parametrize("count", [2, 3])
 def test_stars_stand_where_they_should(site: Site, carrying: Carrying, count: int) -> None:
-    moon = 200.0, 40.0
-    done = choose(catalogue.load(), site, AIR, UTC_S, carrying, count, moon_deg=moon)
+    moon = BodyNow(Body.MOON, 200.0, 40.0, 40.0, 0.0)
+    done = choose(catalogue.load(), site, AIR, UTC_S, carrying, count, bodies=[moon])
     assert len(done.stars) == count
     for one in done.stars:
         assert LOWEST_DEG <= one.now.altitude_deg <= HIGHEST_DEG
         assert abs(one.now.star.dec_deg) <= 90.0 - NEAREST_POLE_DEG
-        apart = separation_deg(*moon, one.now.azimuth_deg, one.now.altitude_deg)
-        assert apart > NEAREST_MOON_DEG
+        place = one.now.azimuth_deg, one.now.altitude_deg
+        assert separation_deg(200.0, 40.0, *place) > NEAREST_MOON_DEG
         if carrying is Carrying.GERMAN_EQUATORIAL:
             assert abs(one.now.hour_angle_deg) > NEAREST_MERIDIAN_DEG
             assert one.side is (Side.EAST if one.now.hour_angle_deg > 0.0 else Side.WEST)
@@ -115,3 +116,16 @@ def test_words_to_recognise_a_star(neighbour: StarNow, words: str) -> None:
 def test_overhead() -> None:
     one = star("Vega", 1.0, 180.0, 84.0)
     assert "almost overhead, 84° high towards the south" in recognise(one, [one])
+
+
+def test_planets_are_pointed_out_where_they_could_be_mistaken() -> None:
+    one = star("Vega", 1.0, 90.0, 40.0)
+    near = BodyNow(Body.MARS, 100.0, 40.0, 40.0, 0.0)
+    far, set_already = (
+        BodyNow(Body.VENUS, 180.0, 40.0, 40.0, 0.0),
+        BodyNow(Body.JUPITER, 90.0, -1.0, -1.0, 0.0),
+    )
+    said = recognise(one, [one], [near, far, set_already])
+    assert "Do not take the planet Mars for it, 8° away (right)." in said
+    assert "Venus" not in said
+    assert "Jupiter" not in said

@@ -81,6 +81,19 @@ def test_places_of_stars_and_bodies() -> None:
     assert (azimuth[0], altitude[0]) == pytest.approx((moon.azimuth_deg, moon.altitude_deg))
 
 
+@pytest.mark.parametrize("body", [Body.JUPITER, Body.MARS, Body.MOON])
+def test_a_body_held_still_is_where_it_was(body: Body) -> None:
+    """Within the diurnal aberration, and light bent by the Sun, that fixed places leave out."""
+    moving = of_body(body)
+    still = moving.held_still(SITE, UTC_S)
+    assert still.body is None
+    for ours, expected in zip(
+        still.places_deg(SITE, AIR, UTC_S), moving.places_deg(SITE, AIR, UTC_S), strict=True
+    ):
+        assert ours == pytest.approx(expected, abs=3e-4)
+    assert still.held_still(SITE, UTC_S) is still
+
+
 def test_curve_knows_obstructions_and_spans(night: Night) -> None:
     """A wall of 40° in the whole east: the target is clear once it has crossed the meridian."""
     times = np.arange(night.begin_utc_s, night.end_utc_s, 120.0)
