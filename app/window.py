@@ -78,6 +78,7 @@ class Window(QMainWindow):
             self._stack.addWidget(page)
         self._rail.show_choice(name)
         self._stack.setCurrentWidget(self._pages[name])
+        self._pages[name].setFocus()
 
     def page(self, name: str) -> QWidget | None:
         """The page if it has been looked at."""

@@ -16,10 +16,13 @@ from pathlib import Path
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
+import numpy as np
 from PySide6.QtCore import QEventLoop, QSettings, QTimer
 from PySide6.QtWidgets import QApplication
 
 from app.compose import DRIFT, SITE, Program
+from app.pages.drift.byhand import ByHand
+from app.pages.drift.importing import Importing
 from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
 from app.pages.drift.readings import HAND, LOG, PRACTICE
@@ -99,12 +102,74 @@ def _log(program: Program) -> None:
     _drift(program).take_way(LOG)
 
 
+def _pad(program: Program) -> None:
+    controls = _hand_controls(program)
+    controls.stars().watch_button().click()
+
+
+def _single(program: Program) -> None:
+    controls = _hand_controls(program)
+    controls.pad().done.emit()
+    controls.form().button("once").click()
+    controls.stars().watch_button().click()
+
+
+def _one_star(program: Program) -> None:
+    controls = _hand_controls(program)
+    for name, text in (("moved", "6"), ("minutes", "8")):
+        controls.single().fields()[name].show_text(text)
+    controls.single().submit()
+    _settle(2500)
+
+
+def _hand_controls(program: Program) -> ByHand:
+    page = _drift(program)
+    page.take_way(HAND)
+    controls = page.ways().panel.controls(HAND)
+    assert isinstance(controls, ByHand)
+    return controls
+
+
+def _imported(program: Program) -> None:
+    page = _drift(program)
+    page.work().turned_button().click()
+    page.take_way(LOG)
+    controls = page.ways().panel.controls(LOG)
+    assert isinstance(controls, Importing)
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "invented-night.csv"
+        path.write_text(_invented_log(), encoding="utf-8")
+        controls.read(path)
+        _settle(3000)
+
+
+def _invented_log() -> str:
+    """Three legs with a bump, some gusts and two lines that cannot be used."""
+    random = np.random.default_rng(11)
+    lines = ["leg,utc,ra_deg,dec_deg,north_arcsec"]
+    legs = (("meridian", 190.0, -1.4, 0), ("east", 275.0, 0.8, 900), ("west", 110.0, -0.6, 1800))
+    for name, ra_deg, rate, start in legs:
+        for second in range(0, 480, 2):
+            north = rate * second / 60 + random.normal(0, 0.7)
+            north += 6.0 if name == "east" and second > 300 else 0.0
+            north += 9.0 * (random.random() < 0.01)
+            stamp = np.datetime64(int(NOW_S) + start + second, "s")
+            lines.append(f"{name},{stamp}Z,{ra_deg},8.0,{north:.2f}")
+    lines.insert(40, "meridian,yesterday evening,190.0,8.0,1.0")
+    lines.insert(90, "meridian,2026-09-21T14:16:00Z,190.0,98.0,1.0")
+    return "\n".join(lines)
+
+
 SCENES: dict[str, Callable[[Program], None]] = {
     "empty": _empty,
     "site": _site,
     "practice": _practice,
     "hand": _by_hand,
+    "pad": _pad,
+    "single": _single,
+    "one": _one_star,
     "log": _log,
+    "imported": _imported,
 }
 
 if __name__ == "__main__":

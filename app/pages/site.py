@@ -38,6 +38,7 @@ class SitePage(QWidget):
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(Scrolled(self._arranged()))
+        self.setFocusProxy(self._fields["name"])
 
     def _made_fields(self) -> dict[str, Field]:
         return {

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 import pyqtgraph as pg
-from PySide6.QtCore import QPointF, Signal
+from PySide6.QtCore import QPointF, Qt, Signal
 from PySide6.QtGui import QColor, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
@@ -41,11 +41,14 @@ class DriftPlot(QWidget):
         self._plot = self._view.getPlotItem()
         self._box = self._plot.getViewBox()
         self._readout = Text(self.tr("Point at a reading to see its value."), "small")
+        self._nothing = Text(self.tr("Readings will show here as they come."), "quiet")
+        self._nothing.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._follow = Key(self.tr("Follow (F)"))
         self._copy = Key(self.tr("Copy readings"))
         self._redraw = Redraw(self, self.draw)
         self._set_up()
         self._arrange()
+        self._show_parts(False)
         self.restyle()
         theme.changed.connect(self.restyle)
 
@@ -56,8 +59,8 @@ class DriftPlot(QWidget):
         self._box.sigRangeChangedManually.connect(self._moved_by_hand)
         self._view.scene().sigMouseMoved.connect(self._pointed)
         self._view.setAccessibleName(self.tr("Plot of declination drift against time"))
-        self._plot.setLabel("bottom", self.tr("Time since the leg began (minutes)"))
-        self._plot.setLabel("left", self.tr("North drift (arcsec)"))
+        for side in ("bottom", "left"):
+            self._plot.getAxis(side).enableAutoSIPrefix(False)
         self._plot.showGrid(x=True, y=True, alpha=0.25)
         self._follow.setShortcut("F")
         self._follow.setToolTip(self.tr("Show all readings again as they come"))
@@ -74,6 +77,7 @@ class DriftPlot(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addLayout(head)
+        column.addWidget(self._nothing, 1)
         column.addWidget(self._view, 1)
         column.addWidget(self._readout)
         # As high as there is room, never because the picture itself asks for it.
@@ -107,15 +111,17 @@ class DriftPlot(QWidget):
         self._view.setBackground(QColor(look.well))
         font = self.font()
         font.setPixelSize(round(13 * self._theme.scale))
-        for side in ("bottom", "left"):
+        names = {
+            "bottom": self.tr("Time since the leg began (minutes)"),
+            "left": self.tr("North drift (arcsec)"),
+        }
+        for side, name in names.items():
             axis = self._plot.getAxis(side)
-            axis.enableAutoSIPrefix(False)
             axis.setPen(QColor(look.edge))
             axis.setTextPen(QColor(look.text))
             axis.setStyle(tickFont=font, maxTickLevel=0)
-            axis.label.setFont(font)
-            axis.labelStyle = {"color": look.text, "font-size": f"{font.pixelSize()}px"}
-            axis.showLabel()
+            style = {"color": look.text, "font-size": f"{font.pixelSize()}px"}
+            axis.setLabel(name, **style)
         self._view.setMinimumHeight(round(200 + 60 * self._theme.scale))
         self._redraw.mark()
 
@@ -125,6 +131,7 @@ class DriftPlot(QWidget):
 
     def draw(self) -> None:
         self._legs = self._ask()
+        self._show_parts(bool(self._legs))
         if self._is_following:
             self._show_all()
         (left, right), _ = self._box.viewRange()
@@ -137,12 +144,22 @@ class DriftPlot(QWidget):
                 self._curves[leg.label] = LegCurves(self._plot, self._theme)
             self._curves[leg.label].show(leg, left, right, columns)
 
+    def _show_parts(self, has_legs: bool) -> None:
+        """An empty picture would only puzzle."""
+        if has_legs == self._view.isVisibleTo(self):
+            return
+        self._nothing.setVisible(not has_legs)
+        for part in (self._view, self._readout):
+            part.setVisible(has_legs)
+        self._copy.setEnabled(has_legs)
+        self._redraw.mark()  # once more, when the picture has got its size
+
     def _show_all(self) -> None:
-        """All readings, with room for the leg's name at the right."""
+        """All readings and bands, with room for the leg's name at the right."""
         filled = [leg for leg in self._legs if len(leg.minutes)]
         right = max((float(leg.minutes[-1]) for leg in filled), default=0.0)
-        low = min((float(leg.arcsec.min()) for leg in filled), default=0.0)
-        high = max((float(leg.arcsec.max()) for leg in filled), default=0.0)
+        low = min((leg.lowest_arcsec() for leg in filled), default=0.0)
+        high = max((leg.highest_arcsec() for leg in filled), default=0.0)
         lacking = max(LEAST_ARCSEC - (high - low), 0.0)  # one reading still gets a readable axis
         low, high = low - lacking / 2, high + lacking / 2
         room = high - low

@@ -15,6 +15,7 @@ if TYPE_CHECKING:
 
 Floats = NDArray[np.float64]
 NOTHING: Floats = np.empty(0)
+LEAST_ROOM_ARCSEC = 2.0
 
 
 def _nothing() -> Floats:
@@ -43,6 +44,20 @@ class DriftSeries:
     low_arcsec: Floats = field(default_factory=_nothing)
     high_arcsec: Floats = field(default_factory=_nothing)
     steps: tuple[tuple[float, float], ...] = ()
+
+    def lowest_arcsec(self) -> float:
+        """Of readings and band; of a band far wider than the readings only a part."""
+        lowest = float(self.arcsec.min())
+        return max(min(lowest, float(self.low_arcsec.min(initial=lowest))), lowest - self._room())
+
+    def highest_arcsec(self) -> float:
+        """Likewise upwards."""
+        highest = float(self.arcsec.max())
+        band = float(self.high_arcsec.max(initial=highest))
+        return min(max(highest, band), highest + self._room())
+
+    def _room(self) -> float:
+        return max(float(np.ptp(self.arcsec)), LEAST_ROOM_ARCSEC)
 
 
 def series(leg: Leg, trend: LegTrend | None, index: int) -> DriftSeries:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QPointF, Qt
-from PySide6.QtGui import QBrush, QColor, QPolygonF
+from PySide6.QtGui import QBrush, QColor, QFont, QPolygonF
 from PySide6.QtWidgets import QGraphicsPolygonItem
 
 from app.theme.theme import Theme
@@ -14,6 +14,7 @@ from app.widgets.driftseries import DriftSeries, Floats
 from app.widgets.legshapes import SET_ASIDE, shape_code, tint
 
 FEW = 300  # up to so many readings in the picture each is a dot, more are a line
+SMALL_PX = 14
 MOST_SHAPES = 24
 LINE_POINTS = 60  # the fitted line is smooth: a thick pen on a short line costs nothing
 
@@ -110,8 +111,14 @@ class LegCurves:
         words = pg.TextItem(f"step {abs(size):.1f}″", color=self._theme.look.alarm, anchor=(0, 0))
         words.setPos(minute, high)
         self._lay_under(words)
+        words.setFont(self._font())
         self._plot.addItem(words, ignoreBounds=True)
         return words
+
+    def _font(self) -> QFont:
+        font = QFont(self._plot.font())
+        font.setPixelSize(round(SMALL_PX * self._theme.scale))
+        return font
 
     def _lay_under(self, words: pg.TextItem) -> None:
         """Words stay readable where lines cross them."""
@@ -123,6 +130,7 @@ class LegCurves:
     def _show_name(self, leg: DriftSeries, colour: QColor) -> None:
         self._name.setText(leg.label, color=colour)
         self._lay_under(self._name)
+        self._name.setFont(self._font())
         if len(leg.line_minutes):
             self._name.setPos(leg.line_minutes[-1], leg.line_arcsec[-1])
         elif len(leg.minutes):

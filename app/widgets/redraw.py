@@ -47,5 +47,5 @@ class Redraw(QObject):
         if not self._is_stale:
             return
         self._is_stale = False
+        self._timer.start()  # first, so that a mark made by drawing waits its turn
         self._draw()
-        self._timer.start()

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QObject, QSettings, QThread, QTimer
+from PySide6.QtCore import QEvent, QObject, QSettings, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
@@ -36,9 +36,19 @@ def nothing_left_running(qapp: QApplication) -> Iterator[None]:
         for widget in qapp.topLevelWidgets()
         if id(widget) not in before and widget.isVisible()
     ]
+    _delete_hidden(qapp, before)
     assert not timers, f"timers left ticking: {[timer.parent() for timer in timers]}"
     assert not threads, f"threads left running: {threads}"
     assert not shown, f"windows left open: {shown}"
+
+
+def _delete_hidden(qapp: QApplication, before: set[int]) -> None:
+    """Closed windows would be styled again by every later test."""
+    for widget in qapp.topLevelWidgets():
+        ours = type(widget).__module__.startswith("app.")
+        if ours and id(widget) not in before and not widget.isVisible():
+            widget.deleteLater()
+    qapp.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 def _alive(kind: type[QObject]) -> list:

@@ -87,8 +87,16 @@ class ByHand(QWidget):
 
     def _done(self) -> None:
         self._source.stop()
-        self._session.end_leg()
+        self._end_leg()
         self._choose()
+
+    def _end_leg(self) -> None:
+        """A star that was chosen but never read leaves no trace."""
+        snapshot = self._session.snapshot()
+        empty = [leg.label for leg in snapshot.legs if not len(leg.utc_s)]
+        self._session.end_leg()
+        if snapshot.watching in empty:
+            self._session.discard_leg(str(snapshot.watching))
 
     def _take(self, drift: SingleDrift) -> None:
         if self._star is not None:

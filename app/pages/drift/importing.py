@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from core.alignment.driftlog import DriftLog
 
 MakeSource = Callable[[Path, QObject], LogFileSource]
+COLUMNS = "leg, utc, ra_deg, dec_deg, north_arcsec"
 MOST_LINES = 2000  # of the account; a person reads the first, the count tells the rest
 
 
@@ -43,7 +44,10 @@ class Importing(QWidget):
         self._cancel.clicked.connect(self._stop)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        for part in (self._choose, self._progress, self._cancel, self._said, self._account):
+        form = self.tr("A text file with the columns {columns}; times in UTC.")
+        expected = Text(form.format(columns=COLUMNS), "small")
+        parts = (expected, self._choose, self._progress, self._cancel, self._said, self._account)
+        for part in parts:
             column.addWidget(part)
         self._show_reading(False)
         self._account.hide()

@@ -36,7 +36,7 @@ class DriftPage(QWidget):
         super().__init__(parent)
         self._session = session
         self._ways = Ways(session, theme, parts, self)
-        self._ways_in = WaysIn()
+        self._ways_in = WaysIn(theme)
         self._work = Work(theme, session.snapshot, self._ways.panel)
         self._problem = Text("", "alarm")
         self._to_site = Key(self.tr("Enter your site"))
@@ -44,6 +44,7 @@ class DriftPage(QWidget):
         self._arrange()
         self._connect()
         self._show(session.snapshot())
+        self.setFocusProxy(self._ways_in.button("practice"))
 
     def _arrange(self) -> None:
         content = QWidget()
@@ -51,7 +52,7 @@ class DriftPage(QWidget):
         column.setContentsMargins(16, 12, 16, 12)
         column.setSpacing(12)
         for part in (self._problem, self._to_site, self._ways_in):
-            column.addWidget(part)
+            column.addWidget(part, 1 if part is self._ways_in else 0)
         column.addWidget(self._work, 1)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)

@@ -5,8 +5,10 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from app.theme.theme import Theme
 from app.widgets.key import Key
 from app.widgets.reflow import Reflow
+from app.widgets.sketch import Sketch
 from app.widgets.text import Panel, Text
 
 
@@ -16,7 +18,7 @@ class WaysIn(QWidget):
     chosen = Signal(str)
     site_wanted = Signal()
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._buttons: dict[str, Key] = {}
         column = QVBoxLayout(self)
@@ -29,7 +31,7 @@ class WaysIn(QWidget):
         self._where = self._where_panel()
         column.addWidget(self._where)
         column.addWidget(Reflow([self._way(*way) for way in self._ways()], 760))
-        column.addStretch()
+        column.addWidget(Sketch(theme), 1)
 
     def _explanation(self) -> str:
         return self.tr(

@@ -53,6 +53,10 @@ class Work(QWidget):
         self._plot = DriftPlot(theme)
         self._legs = LegList(theme)
         self._notes = Notes()
+        self._no_legs = Text(self.tr("None yet: choose a star and watch it."), "quiet")
+        self._after = Text(
+            self.tr("After a turn the legs so far say nothing about the axis."), "small"
+        )
         self._turned = Key(self.tr("I have turned the bolts"))
         self._words = Redraw(self, self._show_words, WORDS_MS)
         self._arrange(readings)
@@ -82,11 +86,10 @@ class Work(QWidget):
 
     def _legs_panel(self) -> Panel:
         panel = Panel(self.tr("Legs since the bolts were last turned"))
+        panel.column.addWidget(self._no_legs)
         panel.column.addWidget(self._legs)
         panel.column.addWidget(self._turned)
-        panel.column.addWidget(
-            Text(self.tr("After a turn the legs so far say nothing about the axis."), "small")
-        )
+        panel.column.addWidget(self._after)
         return panel
 
     def goal(self) -> Goal:
@@ -131,7 +134,9 @@ class Work(QWidget):
             for leg in snapshot.legs
         ]
         self._legs.show_legs(legs, snapshot.watching)
-        self._turned.setEnabled(bool(snapshot.legs))
+        self._no_legs.setVisible(not snapshot.legs)
+        for part in (self._turned, self._after):
+            part.setVisible(bool(snapshot.legs))
 
     def _series(self) -> Sequence[DriftSeries]:
         snapshot = self._snapshot()

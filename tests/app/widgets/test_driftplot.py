@@ -104,8 +104,11 @@ def test_values_are_read_off_with_the_pointer(plot, qtbot, leg: Leg) -> None:
     assert plot.readout() == "Vega: 1.0″ north after 2.0 min, at 14:15:20 UTC"
 
 
-def test_copying_is_asked_for(plot, qtbot) -> None:
+def test_copying_is_asked_for_once_there_is_something(plot, qtbot, leg: Leg) -> None:
     copy = next(b for b in plot.findChildren(QPushButton) if "Copy" in b.text())
+    assert not copy.isEnabled()
+    plot.feed_from(lambda: [series(leg, None, 0)])
+    qtbot.waitUntil(copy.isEnabled)
     with qtbot.waitSignal(plot.copy_wanted):
         QTest.mouseClick(copy, Qt.MouseButton.LeftButton)
 

@@ -28,6 +28,16 @@ def test_an_older_fit_covers_the_readings_it_knew(leg: Leg, trend: SimpleNamespa
     assert shown.steps == ((2.0, 3.0),)
 
 
+def test_the_band_counts_for_the_picture_but_not_beyond_all_bounds(leg: Leg, trend) -> None:
+    shown = series(leg, trend, 0)
+    assert shown.lowest_arcsec() == pytest.approx(-1.0)
+    trend.curve_low_arcsec = trend.curve_low_arcsec - 1000.0
+    wide = series(leg, trend, 0)
+    assert wide.lowest_arcsec() == pytest.approx(-np.ptp(wide.arcsec))
+    bare = series(leg, None, 0)
+    assert (bare.lowest_arcsec(), bare.highest_arcsec()) == (bare.arcsec.min(), bare.arcsec.max())
+
+
 def test_an_empty_leg_shows_nothing() -> None:
     nothing = np.empty(0)
     assert len(series(Leg("Deneb", 0.0, 0.0, nothing, nothing), None, 0).minutes) == 0

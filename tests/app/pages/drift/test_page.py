@@ -143,6 +143,15 @@ def test_readings_by_hand_are_a_leg(page, session) -> None:
     assert controls.stars().isVisible()
 
 
+def test_a_star_never_read_leaves_no_leg(page, session) -> None:
+    session.set_site(HILL, AIR)
+    page.take_way("hand")
+    controls = page.ways().panel.controls("hand")
+    controls.stars().watch_button().click()
+    controls.pad().done.emit()
+    assert session.snapshot().legs == ()
+
+
 def test_one_drift_tells_the_combination_and_the_second_star(page, session, qtbot) -> None:
     session.set_site(HILL, AIR)
     page.take_way("hand")
