@@ -13,9 +13,9 @@ from core.alignment.knowledge import AxisKnowledge
 
 Floats = NDArray[np.float64]
 
-_SURE = 0.95
+_SURE = 0.97
 _HAND_SHARE = 0.35  # of the target: what the hand may add in the last turn
-_FINEST_SHARE = 0.5  # of the target: what the last measurement must reach
+_FINEST_SHARE = 0.55  # of the target: what the last measurement must reach
 _WORTHWHILE = 0.03  # gain in chance that is worth a turn of the bolts
 _NODES, _WEIGHTS = np.polynomial.hermite_e.hermegauss(24)
 

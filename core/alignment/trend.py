@@ -21,6 +21,7 @@ Flags = NDArray[np.bool_]
 class LegTrend:
     """One leg's drift. Angles of the star are for the middle of the leg, as observed.
 
+    `bend_sigmas`: how surely the leg bends unlike the path of its star, in standard deviations.
     `interval_factor` times a sigma is the half-width of the 95 % interval. `rejected` (n,) flags
     readings set aside. The curve arrays (m,) are the fitted line in the leg's own offsets with its
     95 % band, the group arrays (m,) the means it was fitted to.
@@ -36,6 +37,7 @@ class LegTrend:
     declination_deg: float
     altitude_deg: float
     azimuth_deg: float
+    bend_sigmas: float
     noise_arcsec: float
     correlation_time_s: float
     rejected: Flags
@@ -51,7 +53,7 @@ class LegTrend:
 @dataclass(frozen=True, eq=False)
 class LegFit:
     """A leg's normal matrices for every noise candidate. Columns: origins, minutes, azimuth and
-    altitude sensitivity (arcsec/rad), unexplained offset, offset as read (arcsec)."""
+    altitude sensitivity (arcsec/rad), unexplained offset, offset as read (arcsec), minutes²."""
 
     prepared: PreparedLeg
     groups: Groups
@@ -81,6 +83,7 @@ def fit_leg(prepared: PreparedLeg, axis_rad: Floats, grid: NoiseGrid) -> LegFit:
             prepared.track.sensitivity(groups.utc_s, axis_rad),
             groups.north_arcsec - predicted,
             groups.north_arcsec,
+            minutes_about_middle(groups) ** 2,
         ]
     )
     gram = Gram.of(groups, columns, grid)
@@ -111,6 +114,7 @@ def trend(fit: LegFit, weight: Floats, grid: NoiseGrid) -> LegTrend:
         declination_deg=float(np.rad2deg(track.declination_rad)),
         altitude_deg=float(np.rad2deg(altitude)),
         azimuth_deg=float(np.rad2deg(azimuth)),
+        bend_sigmas=_bend(fit, weight),
         noise_arcsec=_reading_noise(fit, weight, readings_per_group),
         correlation_time_s=float(weight @ grid.correlation_time_s),
         rejected=~fit.prepared.kept,
@@ -135,6 +139,17 @@ def _drift(fit: LegFit, weight: Floats) -> tuple[float, float]:
     variances = fit.noise.variance_arcsec2 * line.covariance[:, -1, -1]
     rate, variance = average(weight, line.coefficients[:, -1], variances)
     return rate, float(np.sqrt(variance))
+
+
+def _bend(fit: LegFit, weight: Floats) -> float:
+    """The curvature the exact model leaves over, against its error; 0 for too few readings."""
+    design = [*fit.origins, fit.first_free, fit.first_free + 5]
+    if fit.groups.utc_s.size < len(design) + 3:
+        return 0.0
+    curve = fit.gram.fit(design, fit.first_free + 3)
+    variances = fit.noise.variance_arcsec2 * curve.covariance[:, -1, -1]
+    bend, variance = average(weight, curve.coefficients[:, -1], variances)
+    return abs(bend) / float(np.sqrt(variance))
 
 
 def _band(fit: LegFit, weight: Floats) -> tuple[Floats, Floats, float]:

@@ -14,6 +14,7 @@ _ALIKE_CORRELATION = 0.9
 _LOW_ALTITUDE_DEG = 20.0
 _POLAR_DECLINATION_DEG = 75.0
 _POLAR_SITE_DEG = 85.0
+_BENT_SIGMAS = 5.0
 _EQUATORIAL_SITE_DEG = 5.0
 
 
@@ -79,6 +80,12 @@ def _of_star(leg: LegTrend) -> Iterator[Note]:
 
 
 def _of_readings(leg: LegTrend) -> Iterator[Note]:
+    if leg.bend_sigmas > _BENT_SIGMAS:
+        yield Note(
+            "bends",
+            f"Leg “{leg.label}” bends in a way this star should not at that time: check star, time "
+            "(UTC?) and site; if they are right, something in the mount or telescope is yielding.",
+        )
     for step in leg.steps:
         way = "north" if step.size_arcsec > 0.0 else "south"
         after = (step.utc_s - float(leg.curve_utc_s[0])) / 60.0

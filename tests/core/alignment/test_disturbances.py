@@ -84,3 +84,12 @@ def test_readings_rounded_to_whole_divisions_are_kept():
     utc_s = np.arange(0.0, 600.0, 10.0)
     north = np.round(0.02 * utc_s / 5.0) * 5.0
     assert not set_aside(utc_s, north).any()
+
+
+def test_a_leg_that_bends_against_its_star_is_said(make_leg, air):
+    legs = [make_leg(SITE, 2.0, 10.0, 10.0), make_leg(SITE, -80.0, 10.0, 10.0, seed=2)]
+    assert not any(note.code == "bends" for note in solve(legs, SITE, air).notes)
+    minutes = (legs[1].utc_s - legs[1].utc_s.mean()) / 60.0
+    bent = with_north(legs[1], legs[1].north_arcsec + 0.6 * minutes**2)
+    notes = solve([legs[0], bent], SITE, air).notes
+    assert any(note.code == "bends" and legs[1].label in note.text for note in notes)
