@@ -1,0 +1,160 @@
+"""Where in the night we are: the light, the next step, the alignment against its budget."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass
+from enum import Enum
+
+from core.night.checklist import Checklist
+from core.night.checklistmarks import Mark, open_steps
+from core.night.checkliststeps import Fact
+from core.night.checklisttimes import Planned, ready_utc_s
+from core.night.plannight import Night
+from core.sky.almanac import Light
+
+
+class AlignmentState(Enum):
+    """The axis error with its ± against the largest error allowed tonight."""
+
+    NOT_NEEDED = "not needed"
+    NO_BUDGET = "no budget yet"
+    NOT_MEASURED = "not measured yet"
+    NOT_CLEAR = "not clear yet"
+    WITHIN = "within the budget"
+    BEYOND = "beyond the budget"
+
+
+@dataclass(frozen=True)
+class AxisNow:
+    """What is known of the axis, arcminutes on the sky: its error from the pole aimed at, the
+    half-width of the error's 95 % interval, the largest error allowed; None for not known.
+
+    `is_needed`: False for mounts without a polar axis.
+    """
+
+    error_arcmin: float | None = None
+    half_width_arcmin: float | None = None
+    budget_arcmin: float | None = None
+    is_needed: bool = True
+
+
+@dataclass(frozen=True)
+class NightNow:
+    """The state of the night at one instant.
+
+    `darker_in_s`: time until the darkest light of tonight begins, None when it has begun, is over
+    or never comes. `next_in_s`: time until the next step has to begin, negative when it is late.
+    `behind_s`: how much later than planned the target can begin with what is left to do.
+    """
+
+    light: Light
+    darker_in_s: float | None
+    darkest: Light
+    light_sentence: str
+    next: Planned | None
+    next_in_s: float | None
+    steps_left: int
+    behind_s: float
+    alignment: AlignmentState
+    alignment_sentence: str
+
+
+def night_now(
+    night: Night,
+    checklist: Checklist,
+    marks: Mapping[str, Mark],
+    facts: Collection[Fact],
+    axis: AxisNow,
+    utc_s: float,
+) -> NightNow:
+    """Everything the first page shows, from what is known at `utc_s`."""
+    light = _light_at(night, utc_s)
+    darkest = night.light.darkest
+    darker_in_s = _darker_in_s(night, darkest, utc_s)
+    left = open_steps(checklist, marks, facts)
+    begin_utc_s = left[0].begin_utc_s if left else None
+    state = alignment_state(axis)
+    return NightNow(
+        light=light,
+        darker_in_s=darker_in_s,
+        darkest=darkest,
+        light_sentence=_light_sentence(night, light, darkest, darker_in_s),
+        next=left[0] if left else None,
+        next_in_s=None if begin_utc_s is None else begin_utc_s - utc_s,
+        steps_left=len(left),
+        behind_s=_behind_s(checklist, left, utc_s),
+        alignment=state,
+        alignment_sentence=_alignment_sentence(state, axis),
+    )
+
+
+def alignment_state(axis: AxisNow) -> AlignmentState:
+    """Within only when the whole 95 % interval is within, beyond only when all of it is beyond."""
+    if not axis.is_needed:
+        return AlignmentState.NOT_NEEDED
+    if axis.error_arcmin is None or axis.half_width_arcmin is None:
+        return AlignmentState.NOT_MEASURED
+    if axis.budget_arcmin is None:
+        return AlignmentState.NO_BUDGET
+    if axis.error_arcmin + axis.half_width_arcmin <= axis.budget_arcmin:
+        return AlignmentState.WITHIN
+    if axis.error_arcmin - axis.half_width_arcmin > axis.budget_arcmin:
+        return AlignmentState.BEYOND
+    return AlignmentState.NOT_CLEAR
+
+
+def _light_at(night: Night, utc_s: float) -> Light:
+    light = night.light.at_start
+    for change in night.light.changes:
+        if change.utc_s <= utc_s:
+            light = change.light
+    return light
+
+
+def _darker_in_s(night: Night, darkest: Light, utc_s: float) -> float | None:
+    spans = night.spans_of(darkest)
+    if not spans or utc_s >= spans[0][0]:
+        return None
+    return spans[0][0] - utc_s
+
+
+def _light_sentence(night: Night, light: Light, darkest: Light, darker_in_s: float | None) -> str:
+    if light is Light.DAY and night.sun.stays_up:
+        return "The Sun does not set tonight."
+    if darker_in_s is None:
+        return f"It is {_in_words(light)}."
+    return f"It is {_in_words(light)}; {_in_words(darkest)} begins in {_span(darker_in_s)}."
+
+
+def _in_words(light: Light) -> str:
+    return "dark" if light is Light.NIGHT else light.value
+
+
+def _span(seconds: float) -> str:
+    hours, minutes = divmod(max(round(seconds / 60.0), 1), 60)
+    return f"{hours} h {minutes:02d} min" if hours else f"{minutes} min"
+
+
+def _behind_s(checklist: Checklist, left: tuple[Planned, ...], utc_s: float) -> float:
+    """Nothing when the target's time has no meaning or all that leads to it is done."""
+    steps = [one.step for one in left]
+    if checklist.starts_utc_s is None or not any(step.when.at is None for step in steps):
+        return 0.0
+    return max(0.0, ready_utc_s(steps, checklist.moments, utc_s) - checklist.starts_utc_s)
+
+
+def _alignment_sentence(state: AlignmentState, axis: AxisNow) -> str:
+    if state is AlignmentState.NOT_NEEDED:
+        return "This mount has no polar axis to align."
+    if state is AlignmentState.NOT_MEASURED:
+        return "The axis error has not been measured since the bolts were last turned."
+    size = f"The axis is {axis.error_arcmin:.1f}′ ± {axis.half_width_arcmin:.1f}′ off"
+    if state is AlignmentState.NO_BUDGET:
+        return f"{size}; how much is allowed follows from the equipment and the target."
+    allowed = f"{axis.budget_arcmin:.1f}′ is allowed tonight"
+    if state is AlignmentState.WITHIN:
+        return f"{size}: good enough, {allowed}."
+    if state is AlignmentState.BEYOND:
+        return f"{size}, {allowed}: turn the bolts again."
+    return f"{size}, {allowed}: watch longer to be sure."
