@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import Enum
 
 import numpy as np
 from numpy.typing import NDArray
 
+from core.mount.equipment import MountKind
 from core.mount.meridian import Crossing, Limits, Side, crossings
 from core.sky import place
 from core.sky.site import Air, Site
@@ -24,24 +24,18 @@ CAUTIONS = (
 )
 
 
-class Carrying(Enum):
-    """How a mount carries its tube; the value is its name."""
-
-    GERMAN_EQUATORIAL = "German equatorial"
-    EQUATORIAL_FORK = "fork on a wedge"
-    ALT_AZIMUTH = "alt-azimuth"
-
-
+_UPRIGHT = (
+    "An alt-azimuth mount turns about the vertical and passes the meridian like any other "
+    "direction: no flip. Watch for cables winding up over the night, and for the zone about the "
+    "zenith that it cannot follow."
+)
 _NO_FLIP = {
-    Carrying.EQUATORIAL_FORK: (
+    MountKind.FORK_ON_WEDGE: (
         "A fork carries the tube between its arms and passes the meridian without changing sides: "
         "no flip. Near the pole see that the camera clears the base of the fork."
     ),
-    Carrying.ALT_AZIMUTH: (
-        "An alt-azimuth mount turns about the vertical and passes the meridian like any other "
-        "direction: no flip. Watch for cables winding up over the night, and for the zone about "
-        "the zenith that it cannot follow."
-    ),
+    MountKind.ALT_AZIMUTH: _UPRIGHT,
+    MountKind.DOBSONIAN: _UPRIGHT,
 }
 
 
@@ -94,7 +88,7 @@ def flip_plan(
     site: Site,
     air: Air,
     session_utc_s: tuple[float, float],
-    carrying: Carrying,
+    kind: MountKind,
     limits: Limits,
     series: Series,
 ) -> FlipPlan:
@@ -104,9 +98,9 @@ def flip_plan(
     session that ends before it begins and for impossible limits or exposures.
     """
     _check(session_utc_s, limits, series)
-    if carrying is not Carrying.GERMAN_EQUATORIAL:
+    if kind is not MountKind.GERMAN_EQUATORIAL:
         exposures, _ = _arranged(session_utc_s, (), limits, series)
-        return FlipPlan(_NO_FLIP[carrying], (), (), exposures, None, ())
+        return FlipPlan(_NO_FLIP[kind], (), (), exposures, None, ())
     found = crossings(ra_deg, dec_deg, site, air, session_utc_s, limits)
     to_come = tuple(one for one in found if one.earliest_utc_s > session_utc_s[0])
     needed = tuple(one for one in to_come if one.latest_utc_s < session_utc_s[1])

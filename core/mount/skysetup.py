@@ -10,7 +10,7 @@ import erfa
 import numpy as np
 from numpy.typing import NDArray
 
-from core.mount.flip import Carrying
+from core.mount.equipment import MountKind
 from core.mount.meridian import Side
 from core.mount.pointing import (
     Uncertainty,
@@ -20,6 +20,7 @@ from core.mount.pointing import (
     mean_error_arcmin,
 )
 from core.mount.recognise import apart_deg, recognise
+from core.sky.almanac import Light, light_at
 from core.sky.bodies import Body, BodyNow
 from core.sky.catalogue import Catalogue, StarNow
 from core.sky.site import Air, Site
@@ -99,7 +100,7 @@ def choose(
     site: Site,
     air: Air,
     utc_s: float,
-    carrying: Carrying,
+    kind: MountKind,
     count: int = 3,
     *,
     bodies: Sequence[BodyNow] = (),
@@ -108,15 +109,16 @@ def choose(
 ) -> SkySetup:
     """The best two or three stars for this moment. Raises NoReferenceStars.
 
-    `bodies`: the Moon, to stay away from, and planets, not to be mistaken for stars; all as
-    `bodies_now` gives them. `clear`: tells for azimuths and altitudes in degrees whether nothing
-    stands in the way. `known`: what is known beforehand.
+    `bodies` as `bodies_now` gives them: the Sun, which must be down; the Moon, to stay away from;
+    planets, not to be mistaken for stars. `clear`: tells for azimuths and altitudes in degrees
+    whether nothing stands in the way. `known`: what is known beforehand.
     """
     if count not in (2, 3):
         raise ValueError("Two or three reference stars can be chosen.")
+    _check_darkness(bodies)
     known = known or Uncertainty()
     sky = catalogue.up_now(site, air, utc_s, _CARELESS_LOWEST_DEG, _EVERYTHING_UP)
-    candidates = _candidates(sky, carrying, bodies, clear)
+    candidates = _candidates(sky, kind, bodies, clear)
     if len(candidates) < count:
         raise NoReferenceStars(
             f"Only {len(candidates)} fit stars are up: not enough clear sky between "
@@ -124,16 +126,16 @@ def choose(
             "a wider view."
         )
     grid_azimuth, grid_altitude = _grid()
-    places = _effects(grid_azimuth, grid_altitude, site, carrying)
-    chosen, notes = _best(candidates, count, places, site, carrying, known)
+    places = _effects(grid_azimuth, grid_altitude, site, kind)
+    chosen, notes = _best(candidates, count, places, site, kind, known)
     careless = _careless(sky, count)
     errors, others = (
-        error_arcmin(places, covariance(_of_stars(stars, site, carrying), known))
+        error_arcmin(places, covariance(_of_stars(stars, site, kind), known))
         for stars in (chosen, careless)
     )
     return SkySetup(
         stars=tuple(
-            ReferenceStar(now, _side(now, carrying), recognise(now, sky, bodies)) for now in chosen
+            ReferenceStar(now, _side(now, kind), recognise(now, sky, bodies)) for now in chosen
         ),
         error_arcmin=_rms(errors),
         worst_arcmin=float(np.max(errors)),
@@ -148,15 +150,24 @@ def choose(
     )
 
 
+def _check_darkness(bodies: Sequence[BodyNow]) -> None:
+    sun = next((body for body in bodies if body.body is Body.SUN), None)
+    if sun is not None and light_at(sun.true_altitude_deg) is Light.DAY:
+        raise NoReferenceStars(
+            "The Sun is up: no star can be used, and no optic may come near the Sun. Choose a time "
+            "after sunset."
+        )
+
+
 def _candidates(
     sky: Sequence[StarNow],
-    carrying: Carrying,
+    kind: MountKind,
     bodies: Sequence[BodyNow],
     clear: Clear | None,
 ) -> list[StarNow]:
     """Fit stars, brightest first, no fainter than needed to have a choice."""
     moon = next((body for body in bodies if body.body is Body.MOON), None)
-    fit = [now for now in sky if _fits(now, carrying, moon)]
+    fit = [now for now in sky if _fits(now, kind, moon)]
     if clear is not None and fit:
         where = np.array([(now.azimuth_deg, now.altitude_deg) for now in fit]).T
         fit = [now for now, free in zip(fit, clear(where[0], where[1]), strict=True) if free]
@@ -168,14 +179,14 @@ def _candidates(
     return bright[:_MOST]
 
 
-def _fits(now: StarNow, carrying: Carrying, moon: BodyNow | None) -> bool:
+def _fits(now: StarNow, kind: MountKind, moon: BodyNow | None) -> bool:
     if now.star.name.startswith("HIP ") or not LOWEST_DEG <= now.altitude_deg <= HIGHEST_DEG:
         return False
     if abs(now.star.dec_deg) > 90.0 - NEAREST_POLE_DEG:
         return False
     if moon is not None and moon.altitude_deg > 0.0 and apart_deg(now, moon) < NEAREST_MOON_DEG:
         return False
-    return carrying is not Carrying.GERMAN_EQUATORIAL or _from_meridian(now) > NEAREST_MERIDIAN_DEG
+    return kind is not MountKind.GERMAN_EQUATORIAL or _from_meridian(now) > NEAREST_MERIDIAN_DEG
 
 
 def _from_meridian(now: StarNow) -> float:
@@ -189,27 +200,27 @@ def _best(
     count: int,
     places: Floats,
     site: Site,
-    carrying: Carrying,
+    kind: MountKind,
     known: Uncertainty,
 ) -> tuple[list[StarNow], tuple[str, ...]]:
     """Of the choices well apart (of all where none is) that point best, the brightest stars."""
     groups = list(combinations(range(len(candidates)), count))
-    apart = [group for group in groups if _are_apart([candidates[i] for i in group], carrying)]
-    notes = [LEVEL_FIRST] if carrying is Carrying.ALT_AZIMUTH else []
+    apart = [group for group in groups if _are_apart([candidates[i] for i in group], kind)]
+    notes = [LEVEL_FIRST] if not kind.is_equatorial else []
     if not apart:
         notes.append(
             "No stars stand as far apart as they should now; these are the best there are. Take a "
             "third or fourth once the sky has turned."
         )
     table = np.array(apart or groups)
-    stars = _of_stars(candidates, site, carrying)
+    stars = _of_stars(candidates, site, kind)
     errors = mean_error_arcmin(places, covariance(stars[table], known))
     nearly_best = table[errors <= _NEARLY * np.min(errors)]
     faintest = [max(candidates[i].star.magnitude for i in group) for group in nearly_best]
     chosen = [candidates[i] for i in nearly_best[int(np.argmin(faintest))]]
-    if carrying is Carrying.GERMAN_EQUATORIAL:
+    if kind is MountKind.GERMAN_EQUATORIAL:
         chosen.sort(key=lambda now: (now.hour_angle_deg > 0.0, now.star.magnitude))
-        if len({_side(now, carrying) for now in chosen}) == 2:
+        if len({_side(now, kind) for now in chosen}) == 2:
             notes.append(
                 "One side of the meridian after the other, with one flip between: stars on both "
                 "sides tell a tube that is not square to its axis from an axis that is off."
@@ -219,17 +230,17 @@ def _best(
     return chosen, tuple(notes)
 
 
-def _are_apart(stars: Sequence[StarNow], carrying: Carrying) -> bool:
+def _are_apart(stars: Sequence[StarNow], kind: MountKind) -> bool:
     turns = [
         abs((one.azimuth_deg - other.azimuth_deg + 180.0) % 360.0 - 180.0)
         for one, other in combinations(stars, 2)
     ]
     heights = [now.altitude_deg for now in stars]
-    both_sides = len({_side(now, carrying) for now in stars}) == 2
+    both_sides = len({_side(now, kind) for now in stars}) == 2
     return (
         min(turns) >= APART_DEG
         and max(heights) - min(heights) >= HEIGHTS_APART_DEG
-        and (both_sides or carrying is not Carrying.GERMAN_EQUATORIAL)
+        and (both_sides or kind is not MountKind.GERMAN_EQUATORIAL)
     )
 
 
@@ -241,8 +252,8 @@ def _careless(sky: Sequence[StarNow], count: int) -> list[StarNow]:
     return [first, *(near if len(near) >= count - 1 else named[1:])[: count - 1]]
 
 
-def _side(now: StarNow, carrying: Carrying) -> Side | None:
-    if carrying is not Carrying.GERMAN_EQUATORIAL:
+def _side(now: StarNow, kind: MountKind) -> Side | None:
+    if kind is not MountKind.GERMAN_EQUATORIAL:
         return None
     return Side.EAST if now.hour_angle_deg > 0.0 else Side.WEST
 
@@ -255,18 +266,18 @@ def _grid() -> tuple[Floats, Floats]:
     return azimuth.ravel(), height.ravel()
 
 
-def _of_stars(stars: Sequence[StarNow], site: Site, carrying: Carrying) -> Floats:
+def _of_stars(stars: Sequence[StarNow], site: Site, kind: MountKind) -> Floats:
     azimuth, altitude = np.array([(now.azimuth_deg, now.altitude_deg) for now in stars]).T
-    return _effects(azimuth, altitude, site, carrying)
+    return _effects(azimuth, altitude, site, kind)
 
 
-def _effects(azimuth_deg: Floats, altitude_deg: Floats, site: Site, carrying: Carrying) -> Floats:
+def _effects(azimuth_deg: Floats, altitude_deg: Floats, site: Site, kind: MountKind) -> Floats:
     """Effects (m, 2, 6) in the mount's own frame; refraction is nothing here."""
     azimuth, altitude = np.radians(azimuth_deg), np.radians(altitude_deg)
-    if carrying is Carrying.ALT_AZIMUTH:
+    if not kind.is_equatorial:
         return effects(azimuth, altitude)
     hour_angle, declination = erfa.ae2hd(azimuth, altitude, np.radians(site.latitude_deg))
-    german = carrying is Carrying.GERMAN_EQUATORIAL
+    german = kind is MountKind.GERMAN_EQUATORIAL
     side = np.where(hour_angle > 0.0, 1.0, -1.0) if german else 1.0
     return effects(-hour_angle, declination, side)
 

@@ -7,7 +7,7 @@ from itertools import combinations
 import numpy as np
 import pytest
 
-from core.mount.flip import Carrying
+from core.mount.equipment import MountKind
 from core.mount.meridian import Side
 from core.mount.recognise import recognise
 from core.mount.skysetup import (
@@ -33,18 +33,18 @@ SITES = [Site(48.0, 11.0, 500.0), Site(-33.0, 18.0), Site(0.0, 0.0), Site(70.0, 
 
 
 @pytest.mark.parametrize("site", SITES)
-@pytest.mark.parametrize("carrying", list(Carrying))
+@pytest.mark.parametrize("kind", list(MountKind))
 @pytest.mark.parametrize("count", [2, 3])
-def test_stars_stand_where_they_should(site: Site, carrying: Carrying, count: int) -> None:
+def test_stars_stand_where_they_should(site: Site, kind: MountKind, count: int) -> None:
     moon = BodyNow(Body.MOON, 200.0, 40.0, 40.0, 0.0)
-    done = choose(catalogue.load(), site, AIR, UTC_S, carrying, count, bodies=[moon])
+    done = choose(catalogue.load(), site, AIR, UTC_S, kind, count, bodies=[moon])
     assert len(done.stars) == count
     for one in done.stars:
         assert LOWEST_DEG <= one.now.altitude_deg <= HIGHEST_DEG
         assert abs(one.now.star.dec_deg) <= 90.0 - NEAREST_POLE_DEG
         place = one.now.azimuth_deg, one.now.altitude_deg
         assert separation_deg(200.0, 40.0, *place) > NEAREST_MOON_DEG
-        if carrying is Carrying.GERMAN_EQUATORIAL:
+        if kind is MountKind.GERMAN_EQUATORIAL:
             assert abs(one.now.hour_angle_deg) > NEAREST_MERIDIAN_DEG
             assert one.side is (Side.EAST if one.now.hour_angle_deg > 0.0 else Side.WEST)
         else:
@@ -57,12 +57,12 @@ def test_stars_stand_where_they_should(site: Site, carrying: Carrying, count: in
     assert done.error_arcmin < done.careless_arcmin / 1.14 or by_chance_as_good
     assert site.latitude_deg == 0.0 or not by_chance_as_good
     assert done.worst_arcmin == pytest.approx(np.max(done.map_error_arcmin))
-    assert (LEVEL_FIRST in done.notes) is (carrying is Carrying.ALT_AZIMUTH)
+    assert (LEVEL_FIRST in done.notes) is (not kind.is_equatorial)
 
 
 def test_german_mount_takes_one_side_after_the_other() -> None:
     for site in SITES:
-        done = choose(catalogue.load(), site, AIR, UTC_S, Carrying.GERMAN_EQUATORIAL)
+        done = choose(catalogue.load(), site, AIR, UTC_S, MountKind.GERMAN_EQUATORIAL)
         sides = [one.side for one in done.stars]
         assert sides == sorted(sides, key=lambda side: side is Side.EAST)
         assert len(set(sides)) == 2
@@ -72,7 +72,7 @@ def test_obstructed_sky_is_left_out() -> None:
     def clear(azimuth: np.ndarray, altitude: np.ndarray) -> np.ndarray:
         return (azimuth < 180.0) & (altitude > 0.0)
 
-    done = choose(catalogue.load(), SITES[0], AIR, UTC_S, Carrying.ALT_AZIMUTH, clear=clear)
+    done = choose(catalogue.load(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH, clear=clear)
     assert all(one.now.azimuth_deg < 180.0 for one in done.stars)
 
 
@@ -81,11 +81,17 @@ def test_no_clear_sky_is_a_sentence() -> None:
         return np.zeros_like(azimuth + altitude, dtype=bool)
 
     with pytest.raises(NoReferenceStars, match="Only 0 fit stars are up"):
-        choose(catalogue.load(), SITES[0], AIR, UTC_S, Carrying.ALT_AZIMUTH, clear=clear)
+        choose(catalogue.load(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH, clear=clear)
+
+
+def test_by_day_no_star_is_chosen() -> None:
+    sun = BodyNow(Body.SUN, 180.0, 10.0, 10.0, 0.0)
+    with pytest.raises(NoReferenceStars, match="The Sun is up"):
+        choose(catalogue.load(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH, bodies=[sun])
 
 
 def test_sentence_names_both_choices() -> None:
-    done = choose(catalogue.load(), SITES[0], AIR, UTC_S, Carrying.ALT_AZIMUTH)
+    done = choose(catalogue.load(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH)
     for name in (*(one.now.star.name for one in done.stars), *done.careless_names):
         assert name in done.sentence
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.mount.flip import Carrying, Series, flip_plan
+from core.mount.equipment import MountKind
+from core.mount.flip import Series, flip_plan
 from core.mount.meridian import Limits
 from core.mount.rotationtrack import track
 from core.mount.rotationzenith import losses
@@ -178,7 +179,7 @@ def test_time_line(night: Night) -> None:
     session = night.usable_spans[0]
     plan = flip_plan(
         galaxy.ra_deg, galaxy.dec_deg, SITE, AIR, session,
-        Carrying.GERMAN_EQUATORIAL, Limits(5.0), Series(300.0),
+        MountKind.GERMAN_EQUATORIAL, Limits(5.0), Series(300.0),
     )  # fmt: skip
     zenith = losses(track(20.0, 47.9, SITE, AIR, times), 0.5)
     steps = [Step("set up", 30.0), Step("level and balance", 20.0)]
