@@ -139,7 +139,7 @@ class SitePage(QWidget):
         reading = self._read()
         for name, field in self._fields.items():
             if name not in reading.wrong:
-                field.note(reading.understood.get(name, ""))
+                field.note(_unlike(reading.understood.get(name, ""), field.text()))
 
     def _share_pair(self) -> None:
         """Both coordinates pasted into one field go where they belong."""
@@ -174,4 +174,9 @@ class SitePage(QWidget):
             if name in reading.wrong:
                 field.complain(reading.wrong[name])
             else:
-                field.note(reading.understood.get(name, ""))
+                field.note(_unlike(reading.understood.get(name, ""), field.text()))
+
+
+def _unlike(understood: str, typed: str) -> str:
+    """What is understood, unless it says the same as what was typed."""
+    return "" if understood == typed else understood

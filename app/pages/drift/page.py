@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
 from app.pages.drift.parts import DriftParts
+from app.pages.drift.readings import PRACTICE
 from app.pages.drift.ways import Ways
 from app.pages.drift.waysin import WaysIn
 from app.pages.drift.work import Work
@@ -36,6 +37,7 @@ class DriftPage(QWidget):
         super().__init__(parent)
         self._session = session
         self._ways = Ways(session, theme, parts, self)
+        self._meadow = parts.meadow[0]
         self._ways_in = WaysIn(theme)
         self._work = Work(theme, session.snapshot, self._ways.panel)
         self._problem = Text("", "alarm")
@@ -94,15 +96,26 @@ class DriftPage(QWidget):
     def _show(self, snapshot: Snapshot) -> None:
         is_empty = not snapshot.legs and not self._ways.panel.way()
         self._ways_in.setVisible(is_empty)
-        self._ways_in.show_site_known(snapshot.site is not None)
+        needs_site = snapshot.site is None or self._is_on_meadow(snapshot)
+        self._ways_in.show_site_known(not needs_site)
         self._work.setVisible(not is_empty)
-        self._problem.say(snapshot.problem or "")
-        self._to_site.setVisible(not is_empty and snapshot.site is None)
+        self._problem.say(self._problem_of(snapshot))
+        self._to_site.setVisible(not is_empty and needs_site)
         if snapshot.site != self._site:
             self._site = snapshot.site
             self._ways.site_changed()
         if not is_empty:
             self._work.show_snapshot(snapshot)
+
+    def _is_on_meadow(self, snapshot: Snapshot) -> bool:
+        """The invented site is good for practice alone."""
+        return snapshot.site == self._meadow and self._ways.panel.way() != PRACTICE
+
+    def _problem_of(self, snapshot: Snapshot) -> str:
+        said = [snapshot.problem or ""]
+        if self._is_on_meadow(snapshot):
+            said.append(self.tr("The site is still the invented practice meadow: enter your own."))
+        return " ".join(said).strip()
 
     def _reading_added(self) -> None:
         self._work.mark_readings()

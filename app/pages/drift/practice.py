@@ -153,10 +153,15 @@ class Practice(QWidget):
 
     def _watch(self, star: Suggestion) -> None:
         # The order matters: readings that come belong to the leg that has begun.
-        self._session.begin_leg(star.name, star.ra_deg, star.dec_deg)
+        self._begin_leg(star)
         self._source.set_star(star.name, star.ra_deg, star.dec_deg)
         self._star = star
         self.refresh()
+
+    def _begin_leg(self, star: Suggestion) -> None:
+        """The name says for ever that these readings are made up, in the log of nights too."""
+        name = self.tr("{star}, practice").format(star=star.name)
+        self._session.begin_leg(name, star.ra_deg, star.dec_deg)
 
     def _turn_azimuth(self, arcmin: float) -> None:
         self._source.turn_azimuth(arcmin)
@@ -171,7 +176,7 @@ class Practice(QWidget):
         self._truth.say("")
         self._session.bolts_turned()
         if self._star is not None:
-            self._session.begin_leg(self._star.name, self._star.ra_deg, self._star.dec_deg)
+            self._begin_leg(self._star)
 
     def _tell(self) -> None:
         azimuth, altitude = self._source.reveal()

@@ -190,9 +190,12 @@ def test_leaving_practice_takes_its_readings_out_of_the_night(page, session, qtb
     controls.set_speed("60")
     controls.star_buttons()[0].click()
     qtbot.waitUntil(lambda: len(session.snapshot().legs[0].utc_s) > 2)
+    assert "practice" in session.snapshot().legs[0].label
+    assert page.problem() == ""
     page.take_way("hand")
     assert session.snapshot().legs == ()
     assert page.ways().panel.controls("practice") is None
+    assert "invented practice meadow" in page.problem()
 
 
 def test_a_leg_is_discarded_only_when_asked_twice(page, session) -> None:
