@@ -9,7 +9,7 @@ import sys
 import time
 from collections.abc import Sequence
 
-from core.commands import drift, pole, rotation
+from core.commands import budget, drift, pole, rotation
 
 INTERRUPTED = 130  # what a shell reports of a program stopped by Ctrl-C
 
@@ -20,6 +20,7 @@ def main(arguments: Sequence[str], now_utc_s: float) -> int:
         prog="python -m core", description="What Poleward computes, without its screen."
     )
     commands = parser.add_subparsers(title="commands", metavar="COMMAND", required=True)
+    budget.add_to(commands)
     drift.add_to(commands)
     pole.add_to(commands)
     rotation.add_to(commands)

@@ -1,0 +1,149 @@
+"""`python -m core budget`: how good the alignment must be, and whether it is good enough."""
+
+from __future__ import annotations
+
+import argparse
+from typing import TextIO
+
+from core.alignment.budget import (
+    Alignment,
+    Optics,
+    Target,
+    Task,
+    UnusableTask,
+    Vantage,
+    best_aim,
+    judge,
+    longest_exposure,
+    tolerance,
+)
+from core.alignment.driftlog import Header
+from core.alignment.driftlog.numerals import number
+from core.commands.budget_result import BudgetResult
+from core.commands.whereabouts import Unplaceable, add_options, site_and_air
+from core.sky.site import Air
+
+UNUSABLE_INPUT = 2
+_DEG_PER_HOUR = 15.0
+
+# option: destination, unit, meaning, default (None: must be given)
+_TASK = {
+    "--declination": ("declination_deg", "DEGREES", "of the target, of date", None),
+    "--from-hours": ("from_hours", "HOURS", "first hour angle, west positive (default −3)", -3.0),
+    "--to-hours": ("to_hours", "HOURS", "last hour angle (default 3)", 3.0),
+    "--focal-length": ("focal_length_mm", "MM", "of the telescope", None),
+    "--pixel": ("pixel_um", "UM", "size of a (binned) pixel", None),
+    "--width": ("width_px", "PIXELS", "of the sensor", None),
+    "--height": ("height_px", "PIXELS", "of the sensor", None),
+    "--exposure": ("exposure_s", "SECONDS", "of one exposure", None),
+    "--smear": ("limit_px", "PIXELS", "smear allowed (default 0.5)", 0.5),
+    "--tracking-rate": ("tracking_rate", "RATE", "in sidereal rates (default 1)", 1.0),
+}
+_ALIGNMENT = {
+    "--azimuth-error": ("azimuth_error_arcmin", "ARCMIN", "towards greater azimuth positive"),
+    "--altitude-error": ("altitude_error_arcmin", "ARCMIN", "from the true pole, up positive"),
+}
+
+
+def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    """Adds the sub-command."""
+    parser = commands.add_parser(
+        "budget",
+        help="how good the alignment must be tonight",
+        description="The largest error of the polar axis that keeps stars sharp enough, the aim "
+        "that serves the target best, and the smear a given error makes.",
+    )
+    task = parser.add_argument_group("what is taken")
+    for option, (name, unit, meaning, usual) in _TASK.items():
+        task.add_argument(
+            option,
+            dest=name,
+            metavar=unit,
+            type=_number,
+            help=meaning,
+            default=usual,
+            required=usual is None,
+        )
+    task.add_argument(
+        "--guide-star",
+        dest="guide_star_arcmin",
+        metavar="ARCMIN",
+        type=_number,
+        help="from the guide star to the farthest corner of the field; unguided without",
+    )
+    found = parser.add_argument_group("the alignment, when it is known")
+    for option, (name, unit, meaning) in _ALIGNMENT.items():
+        found.add_argument(option, dest=name, metavar=unit, type=_number, help=meaning)
+    add_options(parser)
+    parser.add_argument("--json", action="store_true", help="print JSON instead of text")
+    parser.set_defaults(run=run)
+
+
+def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: TextIO) -> int:
+    """Prints the result to `out`, or a sentence on what is wrong to `err`. Exit code."""
+    try:
+        result = _result(arguments)
+    except (Unplaceable, UnusableTask) as sentence:
+        print(sentence, file=err)
+        return UNUSABLE_INPUT
+    print(result.as_json() if arguments.json else result.as_text(), file=out)
+    return 0
+
+
+def _result(arguments: argparse.Namespace) -> BudgetResult:
+    if arguments.longitude_deg is None and abs(arguments.latitude_deg or 0.0) <= 90.0:
+        arguments.longitude_deg = 0.0  # hour angles do not depend on it
+    site, air = site_and_air(arguments, Header())
+    vantage, task, alignment = Vantage.of(site, air), _task(arguments), _alignment(arguments)
+    axis = None if alignment is None else alignment.axis_rad
+    return BudgetResult(
+        tolerance=tolerance(task, vantage),
+        aim=best_aim(task, vantage),
+        smear=None if alignment is None else judge(task, vantage, alignment),
+        longest=None if axis is None else longest_exposure(task, vantage, axis),
+        notes=_notes(air),
+    )
+
+
+def _notes(air: Air) -> tuple[str, ...]:
+    if not air.pressure_is_assumed:
+        return ()
+    return (f"The pressure is not known; {air.pressure_hpa:.0f} hPa was assumed.",)
+
+
+def _task(arguments: argparse.Namespace) -> Task:
+    return Task(
+        target=Target(
+            arguments.declination_deg,
+            arguments.from_hours * _DEG_PER_HOUR,
+            arguments.to_hours * _DEG_PER_HOUR,
+        ),
+        optics=Optics(
+            arguments.focal_length_mm,
+            arguments.pixel_um,
+            round(arguments.width_px),
+            round(arguments.height_px),
+        ),
+        exposure_s=arguments.exposure_s,
+        guide_star_to_far_corner_arcmin=arguments.guide_star_arcmin,
+        limit_px=arguments.limit_px,
+        tracking_rate=arguments.tracking_rate,
+    )
+
+
+def _alignment(arguments: argparse.Namespace) -> Alignment | None:
+    azimuth, altitude = arguments.azimuth_error_arcmin, arguments.altitude_error_arcmin
+    if azimuth is None and altitude is None:
+        return None
+    if azimuth is None or altitude is None:
+        raise UnusableTask("--azimuth-error and --altitude-error belong together: give both.")
+    if max(abs(azimuth), abs(altitude)) > 1800.0:
+        raise UnusableTask("An axis error is at most 1800′ here; align roughly first.")
+    return Alignment(azimuth, altitude)
+
+
+def _number(text: str) -> float:
+    try:
+        return number(text, decimal_comma=True)
+    except ValueError as error:
+        raise argparse.ArgumentTypeError(str(error)) from None
