@@ -20,6 +20,7 @@ ARCSEC_PER_SECOND = 15.041
 # Columns of finals2000A.all, counted from 0 (IERS, readme.finals2000A: columns 8-15 and 59-68).
 _MJD = slice(7, 15)
 _UT1_MINUS_UTC = slice(58, 68)
+_KIND = slice(57, 58)  # of UT1−UTC: "I" as measured, "P" as predicted
 
 
 def tai_minus_utc_s(utc_s: ArrayLike) -> Floats:
@@ -39,11 +40,13 @@ def tai_minus_utc_s(utc_s: ArrayLike) -> Floats:
 class EarthOrientation:
     """UT1 by days: `utc_s` (n,) Unix time, increasing; `ut1_minus_tai_s` (n,), seconds.
 
-    UT1−TAI is kept because it has no leap seconds and may be interpolated.
+    UT1−TAI is kept because it has no leap seconds and may be interpolated. Up to `measured_to_s`
+    the values are measured, later ones predicted; None when the table does not say.
     """
 
     utc_s: Floats
     ut1_minus_tai_s: Floats
+    measured_to_s: float | None = None
 
     @staticmethod
     def read(path: Path) -> EarthOrientation:
@@ -56,12 +59,14 @@ class EarthOrientation:
             rows = [line for line in lines if line[_UT1_MINUS_UTC].strip()]
             mjd = np.array([float(line[_MJD]) for line in rows])
             ut1_minus_utc_s = np.array([float(line[_UT1_MINUS_UTC]) for line in rows])
+            measured = sum(line[_KIND] == "I" for line in rows)
         except (OSError, ValueError) as error:
             raise RuntimeError(_unusable(path, str(error))) from error
         if mjd.size < 2 or np.any(np.diff(mjd) <= 0):
             raise RuntimeError(_unusable(path, "its days are missing or out of order"))
         utc_s = (mjd - UNIX_EPOCH_MJD) * SECONDS_PER_DAY
-        return EarthOrientation(utc_s, ut1_minus_utc_s - tai_minus_utc_s(utc_s))
+        measured_to_s = float(utc_s[measured - 1]) if measured else None
+        return EarthOrientation(utc_s, ut1_minus_utc_s - tai_minus_utc_s(utc_s), measured_to_s)
 
     def ut1_minus_utc_s(self, utc_s: ArrayLike) -> Floats:
         """UT1−UTC in seconds, shaped as `utc_s`; outside the table its nearest value is carried."""
@@ -95,6 +100,19 @@ class EarthOrientation:
             f"{error_s:.1f} s and hour angles by {error_s * ARCSEC_PER_SECOND:.0f}″, which changes "
             f"the axis error by less than {_share_percent(error_s)} % of its size."
         )
+
+    def age_sentence(self, utc_s: float) -> str:
+        """How old the table is at a time, in a sentence; outside it, what is lost."""
+        lost = self.loss_sentence(utc_s)
+        if lost is not None:
+            return lost
+        reach = f"predicted up to {_day(self.utc_s[-1])}"
+        if self.measured_to_s is None:
+            return f"The Earth's rotation is known or {reach}."
+        days = round((utc_s - self.measured_to_s) / SECONDS_PER_DAY)
+        age = f", {days} days ago," if days > 1 else ""
+        measured = f"measured up to {_day(self.measured_to_s)}{age}"
+        return f"The Earth's rotation is {measured} and {reach}."
 
 
 @cache

@@ -105,3 +105,13 @@ def test_unusable_table_is_said_in_a_sentence(tmp_path: Path, content: str) -> N
 def test_missing_table_is_said_in_a_sentence(tmp_path: Path) -> None:
     with pytest.raises(RuntimeError, match="Install Poleward again"):
         EarthOrientation.read(tmp_path / "absent")
+
+
+def test_its_age_is_told_from_the_last_measured_day():
+    table = bundled()
+    assert table.measured_to_s is not None
+    sentence = table.age_sentence(table.measured_to_s + 20 * DAY)
+    assert "20 days ago" in sentence
+    assert "predicted up to" in sentence
+    past = table.utc_s[-1] + 400 * DAY
+    assert table.age_sentence(past) == table.loss_sentence(past)
