@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
 
-from core.mount.equipment import Counterweight, Mount, Part
+from core.mount.equipment import Counterweight, Mount, MountKind, Part
 from core.mount.leverage import (
     GRAVITY_M_PER_S2,
     Lever,
@@ -58,6 +58,9 @@ def polar_balance(
     mount: Mount, parts: Sequence[Part], weights: Sequence[Counterweight]
 ) -> PolarBalance:
     """Balance of what the axes carry by the given weights, pushed together on the bar."""
+    if mount.kind is not MountKind.GERMAN_EQUATORIAL:
+        sentence = f"“{mount.name}” is {mount.kind.value}: it has no counterweight bar to balance."
+        return PolarBalance(PolarState.NOT_NEEDED, (), None, None, None, None, None, sentence)
     load, unknown = about_polar_axis(mount, parts)
     missing = [*unknown, *_missing_bar(mount)]
     missing += [f"the mass of “{one.name}”" for one in weights if one.mass_kg is None]

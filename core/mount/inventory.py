@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any, TypeVar
 
 from core.mount.equipment import Counterweight, Mount, Part, Purpose, Record
@@ -63,6 +63,25 @@ class Inventory:
         """All records of exactly this kind."""
         return tuple(one for one in self.records if type(one) is kind)
 
+    def planned(self) -> tuple[Record, ...]:
+        """What is still to be bought."""
+        return tuple(one for one in self.records if one.is_planned)
+
+    def with_record(self, record: Record) -> Inventory:
+        """The record put in the place of the one with its key, or at the end."""
+        if self.find(record.key) is None:
+            return replace(self, records=(*self.records, record))
+        changed = (record if one.key == record.key else one for one in self.records)
+        return replace(self, records=tuple(changed))
+
+    def without(self, key: str) -> Inventory:
+        """The record or set taken out, and the record out of all sets."""
+        return replace(
+            self,
+            records=tuple(one for one in self.records if one.key != key),
+            sets=tuple(_set_without(one, key) for one in self.sets if one.key != key),
+        )
+
     def find(self, key: str) -> Record | None:
         """None when there is no such thing."""
         return next((one for one in self.records if one.key == key), None)
@@ -89,6 +108,11 @@ class Inventory:
 
     def _named(self, chosen: EquipmentSet) -> Iterable[Record]:
         return (found for key in chosen.parts if (found := self.find(key)) is not None)
+
+
+def _set_without(chosen: EquipmentSet, key: str) -> EquipmentSet:
+    mount = "" if chosen.mount == key else chosen.mount
+    return replace(chosen, mount=mount, parts=tuple(one for one in chosen.parts if one != key))
 
 
 def _wanted(records: Iterable[Record], kind: type[Kind], with_planned: bool) -> Iterable[Kind]:

@@ -41,7 +41,10 @@ def carried(parts: Iterable[Part]) -> tuple[Part, ...]:
 def about_polar_axis(
     mount: Mount, parts: Iterable[Part]
 ) -> tuple[tuple[Lever, ...], tuple[str, ...]]:
-    """Levers of what is carried, along the declination axis; and in words what is not known."""
+    """Levers of what is carried, along the declination axis; and in words what is not known.
+
+    For German equatorial mounts; a fork or alt-azimuth mount holds its load between its axes.
+    """
     levers, unknown = [], []
     if mount.saddle_distance_mm is None:
         unknown.append(f"the distance from the polar axis to the saddle of “{mount.name}”")

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import Enum
 
-from core.mount.equipment import Mount, Part, Purpose
+from core.mount.equipment import Mount, MountKind, Part, Purpose
 from core.mount.leverage import about_polar_axis, carried, inertia_kg_m2
 
 OVERLOAD_WARNING = (
@@ -94,9 +94,10 @@ def judge_load(
     mass = sum(part.mass_kg for part in held if part.mass_kg is not None)
     unweighed = [part.name for part in held if part.mass_kg is None]
     levers, unknown = about_polar_axis(mount, parts)
-    moment = None if unknown else sum(one.mass_kg * one.arm_mm for one in levers) / 1000.0
+    is_told = not unknown and mount.kind is MountKind.GERMAN_EQUATORIAL
+    moment = sum(one.mass_kg * one.arm_mm for one in levers) / 1000.0 if is_told else None
     lumps = sum(one.mass_kg * one.arm_mm**2 for one in levers) / 1e6
-    inertia = None if unknown else inertia_kg_m2(mount.saddle_distance_mm or 0.0, held)
+    inertia = inertia_kg_m2(mount.saddle_distance_mm or 0.0, held) if is_told else None
     capacity, moment_capacity = mount.capacity_kg, _moment_capacity(mount)
     standing = _standing(mass, unweighed, capacity, practice.share(purpose))
     too_far = moment is not None and moment_capacity is not None and moment > moment_capacity
@@ -170,7 +171,9 @@ def _not_judged(
         said.append("The load against the capacity: the data sheet's figure is missing.")
     if unweighed:
         said.append(f"The whole load: no mass is entered for {', '.join(unweighed)}.")
-    if unknown:
+    if mount.kind is not MountKind.GERMAN_EQUATORIAL:
+        said.append("The moment about the axes: it is judged for German equatorial mounts only.")
+    elif unknown:
         said.append(f"The moment about the polar axis: missing {', '.join(unknown)}.")
     elif mount.capacity_distance_mm is None:
         said.append(

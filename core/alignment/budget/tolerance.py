@@ -20,6 +20,7 @@ Floats = NDArray[np.float64]
 
 LARGEST_RAD = np.deg2rad(10.0)  # beyond, nobody would call the axis aligned
 _WAYS = 12  # directions in which the axis may lie wrong
+_FINE_WAYS = 5  # about the worst of them, 7.5° apart
 _SURVEY_RAD = np.deg2rad(0.1)
 
 
@@ -58,9 +59,10 @@ def tolerance(
     alone = smear.at(np.zeros(2))
     if alone >= task.limit_px:
         return Tolerance(0.0, 0.0, 0.0, alone, task.limit_px, _hopeless(task, alone, place))
-    azimuth = smear.reach(np.array([[1.0, 0.0], [-1.0, 0.0]])) / to_sky(vantage.latitude_rad)[0]
-    altitude = smear.reach(np.array([[0.0, 1.0], [0.0, -1.0]]))
-    largest = min(smear.reach(_all_ways()), altitude)
+    azimuth, _ = smear.reach(np.array([[1.0, 0.0], [-1.0, 0.0]]))
+    altitude, _ = smear.reach(np.array([[0.0, 1.0], [0.0, -1.0]]))
+    largest = min(smear.narrowest(), azimuth, altitude)
+    azimuth /= float(to_sky(vantage.latitude_rad)[0])
     return Tolerance(
         largest_error_arcmin=_arcmin(largest),
         azimuth_arcmin=_arcmin(azimuth),
@@ -85,20 +87,28 @@ class _Smear:
         centre, corner = trails(self._seen, axis, self._task, self._vantage).smear_px()
         return max(float(centre.max()), float(corner.max()))
 
-    def reach(self, ways: Floats) -> float:
-        """How far one may go in any of `ways` (w, 2); infinite beyond `LARGEST_RAD`.
+    def narrowest(self) -> float:
+        """How far one may go whichever the way: coarsely all round, then finely about the worst."""
+        coarse: Floats = np.asarray(np.arange(_WAYS) * (2.0 * np.pi / _WAYS))
+        size, worst = self.reach(_ways(coarse))
+        apart = np.linspace(-0.5, 0.5, _FINE_WAYS) * (2.0 * np.pi / _WAYS)
+        finer, _ = self.reach(_ways(coarse[worst] + apart))
+        return min(size, finer)
+
+    def reach(self, ways: Floats) -> tuple[float, int]:
+        """How far one may go in any of `ways` (w, 2), and the narrowest; infinite beyond 10°.
 
         The limit along the way that looks worst is found; if another is worse there, that one is
         next. The distance only shrinks, so it ends with the narrowest way.
         """
-        size, settled = _SURVEY_RAD, None
+        size, settled, limit = _SURVEY_RAD, -1, float("inf")
         for _ in range(len(ways)):
             worst = int(np.argmax([self.at(size * way) for way in ways]))
             if worst == settled:
                 break
             settled, limit = worst, self._along(ways[worst])
-            size = min(limit, LARGEST_RAD)
-        return limit
+            size = min(limit, float(LARGEST_RAD))
+        return limit, settled
 
     def _along(self, way: Floats) -> float:
         def beyond(size: float) -> float:
@@ -117,9 +127,8 @@ def _crossing(beyond: Callable[[float], float], largest: float) -> float:
     return float(brentq(beyond, 0.0, high, xtol=1e-9, rtol=1e-4))
 
 
-def _all_ways() -> Floats:
-    around = np.arange(_WAYS) * (2.0 * np.pi / _WAYS)
-    return np.stack([np.cos(around), np.sin(around)], axis=-1)
+def _ways(around_rad: Floats) -> Floats:
+    return np.stack([np.cos(around_rad), np.sin(around_rad)], axis=-1)
 
 
 def _arcmin(size_rad: float) -> float:

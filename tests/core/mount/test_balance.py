@@ -7,7 +7,7 @@ import pytest
 
 from core.mount import handling
 from core.mount.balance import PolarState, polar_balance
-from core.mount.equipment import Accessory, Place, Purpose
+from core.mount.equipment import Accessory, MountKind, Place, Purpose
 from core.mount.leverage import about_polar_axis, head_lever, inertia_kg_m2, total_torque_n_m
 from core.mount.payload import Practice, Standing, judge_load
 from core.mount.tubebalance import TubeState, tube_balance
@@ -82,6 +82,17 @@ def test_the_head_counts_where_its_imbalance_is_known():
     # 200 kg mm more on the telescope's side: (1040 + 200) / 5 = 248 mm.
     assert polar_balance(mount, LOAD, (WEIGHT,)).position_mm == pytest.approx(248.0)
     assert total_torque_n_m(head_lever(mount)) == pytest.approx(0.2 * 9.80665)
+
+
+def test_a_fork_has_no_counterweight_to_place():
+    fork = replace(MOUNT, kind=MountKind.FORK_ON_WEDGE, bar_mass_kg=None)
+    found = polar_balance(fork, LOAD, ())
+    assert found.state is PolarState.NOT_NEEDED
+    assert "no counterweight bar" in found.sentence
+    load = judge_load(fork, LOAD, Purpose.DEEP_SKY)
+    assert load.standing is Standing.FITS
+    assert load.moment_kg_m is None
+    assert any("German equatorial mounts only" in one for one in load.not_judged)
 
 
 def test_missing_figures_are_named():

@@ -56,6 +56,19 @@ def test_planned_things_count_on_demand_only():
     assert INVENTORY.missing_from(replace(SET, parts=("tube-1", "gone"))) == ("gone",)
 
 
+def test_records_are_changed_added_and_taken_out_of_sets_too():
+    heavier = replace(TUBE, mass_kg=9.0)
+    changed = INVENTORY.with_record(heavier)
+    assert changed.find(TUBE.key) is heavier
+    assert [one.key for one in changed.records] == [one.key for one in INVENTORY.records]
+    assert INVENTORY.without(TUBE.key).with_record(TUBE).records[-1] is TUBE
+    fewer = INVENTORY.without(TUBE.key).without(MOUNT.key)
+    assert fewer.find(TUBE.key) is None
+    assert (fewer.sets[0].mount, TUBE.key in fewer.sets[0].parts) == ("", False)
+    assert INVENTORY.without(SET.key).sets == ()
+    assert INVENTORY.planned() == (WHEEL,)
+
+
 def test_a_file_gives_back_what_was_written():
     found = read(write(INVENTORY).encode())
     assert found.inventory == INVENTORY
