@@ -10,31 +10,28 @@ SEEDS = range(1, 81)
 
 
 def summary(name, nights):
-    reached = np.array(
-        [np.inf if n.first_within_min is None else n.first_within_min for n in nights]
-    )
-    total = np.array([night.watched_min for night in nights])
+    reached = np.array([night.first_within_min or np.inf for night in nights])
+    median, late = np.percentile(reached, [50, 95], method="lower")
+    ends = np.median([night.watched_min for night in nights])
     within = np.mean([night.sky_error_arcmin < TARGET_ARCMIN for night in nights])
-    wrong = sum(night.wrong_ways for night in nights)
-    turns = 2 * sum(night.turns for night in nights)
+    wrong, turns = sum(n.wrong_ways for n in nights), 2 * sum(n.turns for n in nights)
     print(
-        f"{name}: within {TARGET_ARCMIN:g}′ after {np.median(reached):.1f} min (median), "
-        f"{np.percentile(reached, 95, method='lower'):.1f} min (95 %); ends after {np.median(total):.1f} min, "
-        f"within then {within:.0%}; wrong way {wrong} of {turns}"
+        f"{name}: within {TARGET_ARCMIN:g}′ after {median:.1f} min (median), {late:.1f} (95 %); "
+        f"ends after {ends:.1f} min, within then {within:.0%}; wrong way {wrong} of {turns}"
     )
-    return float(np.median(reached)), float(np.percentile(reached, 95, method="lower")), wrong
+    return float(median), float(late), wrong / turns
 
 
 def test_the_guided_procedure_beats_the_classical_method():
-    steered = [guided(seed, steered=True) for seed in SEEDS]
-    blind = [guided(seed, steered=False) for seed in SEEDS]
-    by_hand = [classical(seed) for seed in SEEDS]
-    median, late, _ = summary("guided, star in view while turning", steered)
-    blind_median, _, _ = summary("guided, turning blind", blind)
-    classical_median, _, _ = summary("classical", by_hand)
+    median, late, wrong = summary(
+        "guided, star in view while turning", [guided(seed, steered=True) for seed in SEEDS]
+    )
+    summary("guided, turning blind", [guided(seed, steered=False) for seed in SEEDS])
+    by_hand, _, _ = summary("classical", [classical(seed) for seed in SEEDS])
+    summary("classical, were there no air", [classical(seed, 0.0) for seed in SEEDS])
     floors = [floor_minutes(chance) for chance in (0.5, 0.95)]
     print(f"Cramér-Rao floor: {floors[0]:.1f} min (even chance), {floors[1]:.1f} min (95 %)")
     assert median <= 8.0
     assert late <= 12.0
-    assert classical_median >= 4.0 * median
-    assert blind_median < classical_median
+    assert by_hand >= 4.0 * median
+    assert wrong < 0.01  # a 95 % claim of a side may be wrong in 2.5 % where the error is nil
