@@ -15,6 +15,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy.linalg import cho_solve_banded, cholesky_banded
 
 from core.alignment.groups import Groups
 
@@ -25,6 +26,7 @@ _INDEPENDENT_FRACTIONS = np.array([0.0, 0.5])
 _LONGEST_SHARE = (
     1.0 / 8.0
 )  # a correlation time longer than this share of a leg would pass for drift
+_SHORTEST_LAG_S = 1e-3  # readings of the same moment must not make the inverse infinite
 STATED_ERROR_WEIGHT = 4.0  # a stated reading error counts as this many degrees of freedom
 
 
@@ -43,15 +45,56 @@ class NoiseGrid:
         time, fraction = np.meshgrid(times, _INDEPENDENT_FRACTIONS, indexing="ij")
         return cls(np.append(0.0, time.ravel()), np.append(1.0, fraction.ravel()))
 
-    def correlation(self, groups: Groups) -> Floats:
-        """Covariance (g, k, k) of group means for unit variance of an average group."""
-        lag_s = np.abs(groups.utc_s[:, np.newaxis] - groups.utc_s)
-        time_s = np.where(self.correlation_time_s > 0.0, self.correlation_time_s, 1.0)
-        fraction = self.independent_fraction[:, np.newaxis, np.newaxis]
-        matrix = (1.0 - fraction) * np.exp(-lag_s / time_s[:, np.newaxis, np.newaxis])
-        diagonal = np.arange(lag_s.shape[0])
-        matrix[:, diagonal, diagonal] += self.independent_fraction[:, np.newaxis] * _spread(groups)
-        return matrix
+    def inverse_times(self, groups: Groups, columns: Floats) -> tuple[Floats, Floats]:
+        """R⁻¹D (g, k, c) and log det R (g,) for columns D (k, c), per unit variance of a group.
+
+        The inverse of exp(−Δt/τ) on ordered times is tridiagonal, so both cost O(k); independent
+        noise is added by Woodbury's identity.
+        """
+        spread = _spread(groups)
+        lag_s = np.maximum(np.diff(groups.utc_s), _SHORTEST_LAG_S)
+        results = [
+            _inverse_times(lag_s, spread, columns, float(time_s), float(fraction))
+            for time_s, fraction in zip(
+                self.correlation_time_s, self.independent_fraction, strict=True
+            )
+        ]
+        products, log_dets = zip(*results, strict=True)
+        return np.stack(products), np.array(log_dets)
+
+
+def _inverse_times(
+    lag_s: Floats, spread: Floats, columns: Floats, time_s: float, fraction: float
+) -> tuple[Floats, float]:
+    """R⁻¹D (k, c) and log det R for one candidate."""
+    if time_s == 0.0:
+        return columns / spread[:, np.newaxis], float(np.log(spread).sum())
+    diagonal, off_diagonal, log_det = _memory_inverse(lag_s, time_s)
+    share = 1.0 - fraction
+    diagonal, off_diagonal = diagonal / share, off_diagonal / share
+    log_det += spread.size * float(np.log(share))
+    if fraction == 0.0:
+        product = diagonal[:, np.newaxis] * columns
+        product[:-1] += off_diagonal[:, np.newaxis] * columns[1:]
+        product[1:] += off_diagonal[:, np.newaxis] * columns[:-1]
+        return product, log_det
+    own = 1.0 / (fraction * spread)
+    banded = np.vstack([np.append(0.0, off_diagonal), diagonal + own])
+    factor = cholesky_banded(banded, check_finite=False)
+    weighted = own[:, np.newaxis] * columns
+    inner = cho_solve_banded((factor, False), weighted, check_finite=False)
+    log_det += 2.0 * float(np.log(factor[1]).sum()) - float(np.log(own).sum())
+    return weighted - own[:, np.newaxis] * inner, log_det
+
+
+def _memory_inverse(lag_s: Floats, time_s: float) -> tuple[Floats, Floats, float]:
+    """Diagonal (k,) and off-diagonal (k−1,) of the inverse of exp(−Δt/τ), and its log det."""
+    kept = np.exp(-lag_s / time_s)
+    lost = -np.expm1(-2.0 * lag_s / time_s)
+    diagonal = np.ones(lag_s.size + 1)
+    diagonal[1:] = 1.0 / lost
+    diagonal[:-1] += kept**2 / lost
+    return diagonal, -kept / lost, float(np.log(lost).sum())
 
 
 def _spread(groups: Groups) -> Floats:
@@ -73,9 +116,8 @@ class Gram:
     @classmethod
     def of(cls, groups: Groups, columns: Floats, grid: NoiseGrid) -> Gram:
         """`columns` (k, c): design columns and data side by side."""
-        correlation = grid.correlation(groups)
-        whitened = np.linalg.solve(correlation, columns[np.newaxis])
-        return cls(columns.T @ whitened, np.linalg.slogdet(correlation)[1], columns.shape[0])
+        product, log_det = grid.inverse_times(groups, columns)
+        return cls(columns.T @ product, log_det, columns.shape[0])
 
     def fit(self, design: Sequence[int], data: int) -> GramFit:
         """Least squares of column `data` on the columns `design`, for every candidate."""
