@@ -99,8 +99,9 @@ class Program(QObject):
     def _drift_page(self, session: Session) -> DriftPage:
         from app.driftparts import drift_parts
         from app.pages.drift.page import DriftPage
+        from app.session.shown import Shown
 
-        page = DriftPage(session, self.theme, drift_parts(session, self._now))
+        page = DriftPage(Shown(session, parent=self), self.theme, drift_parts(session, self._now))
         page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page
 

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from app.storage.records import Night
 
 SLOW = (
-    "app.session.session",
+    "app.session.shown",
     "app.pages.drift.page",
     "app.driftparts",
     "app.pages.site",

@@ -46,5 +46,12 @@ class Choice(QWidget):
     def show_choice(self, option: str) -> None:
         self._keys[option].setChecked(True)
 
+    def show_none(self) -> None:
+        """All keys up."""
+        self._group.setExclusive(False)
+        for key in self._keys.values():
+            key.setChecked(False)
+        self._group.setExclusive(True)
+
     def button(self, option: str) -> Key:
         return self._keys[option]

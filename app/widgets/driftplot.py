@@ -97,6 +97,13 @@ class DriftPlot(QWidget):
         self._follow.setEnabled(False)
         self._redraw.mark()
 
+    def begin_anew(self) -> None:
+        """What is fed from now on is another night's."""
+        for curves in self._curves.values():
+            curves.remove()
+        self._curves = {}
+        self.follow()
+
     def is_following(self) -> bool:
         return self._is_following
 

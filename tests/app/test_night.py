@@ -69,7 +69,7 @@ def test_every_way_in_is_red_alone(program: Program, qtbot, way: str) -> None:
         controls = page.ways().panel.controls(way)
         controls.set_speed("60")
         controls.star_buttons()[0].click()
-        qtbot.waitUntil(lambda: program.session.snapshot().solution is not None, timeout=20_000)
+        qtbot.waitUntil(lambda: page.shown().snapshot().solution is not None, timeout=20_000)
         qtbot.waitUntil(lambda: "a minute" in _texts(page), timeout=5_000)
         controls.set_speed("0")
     assert _green_and_blue(program.window) == 0

@@ -8,7 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
 from app.pages.drift.parts import DriftParts
-from app.pages.drift.readings import PRACTICE
+from app.pages.drift.practiceband import PracticeBand
 from app.pages.drift.ways import Ways
 from app.pages.drift.waysin import WaysIn
 from app.pages.drift.work import Work
@@ -19,12 +19,12 @@ from app.widgets.text import Text
 from core.alignment.driftlog import Header, write
 
 if TYPE_CHECKING:
-    from app.session.session import Session
+    from app.session.shown import Shown
     from app.session.snapshot import Snapshot
 
 
 class DriftPage(QWidget):
-    """Shows the session and passes on what the person does.
+    """Shows tonight's session or the practice one, and passes on what the person does.
 
     `site_wanted`: the person wants to say where they are.
     """
@@ -32,20 +32,20 @@ class DriftPage(QWidget):
     site_wanted = Signal()
 
     def __init__(
-        self, session: Session, theme: Theme, parts: DriftParts, parent: QWidget | None = None
+        self, shown: Shown, theme: Theme, parts: DriftParts, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self._session = session
-        self._ways = Ways(session, theme, parts, self)
-        self._meadow = parts.meadow[0]
+        self._shown = shown
+        self._ways = Ways(shown, theme, parts, self)
+        self._practice = PracticeBand()
         self._ways_in = WaysIn(theme)
-        self._work = Work(theme, session.snapshot, self._ways.panel)
+        self._work = Work(theme, shown.snapshot, self._ways.panel)
         self._problem = Text("", "alarm")
         self._to_site = Key(self.tr("Enter your site"))
         self._site: object = None
         self._arrange()
         self._connect()
-        self._show(session.snapshot())
+        self._show(shown.snapshot())
         self.setFocusProxy(self._ways_in.button("practice"))
 
     def _arrange(self) -> None:
@@ -53,7 +53,7 @@ class DriftPage(QWidget):
         column = QVBoxLayout(content)
         column.setContentsMargins(16, 12, 16, 12)
         column.setSpacing(12)
-        for part in (self._problem, self._to_site, self._ways_in):
+        for part in (self._practice, self._problem, self._to_site, self._ways_in):
             column.addWidget(part, 1 if part is self._ways_in else 0)
         column.addWidget(self._work, 1)
         outer = QVBoxLayout(self)
@@ -61,25 +61,33 @@ class DriftPage(QWidget):
         outer.addWidget(Scrolled(content))
 
     def _connect(self) -> None:
-        self._session.changed.connect(self._show)
-        self._session.reading_added.connect(self._reading_added)
+        self._shown.changed.connect(self._show)
+        self._shown.reading_added.connect(self._reading_added)
+        self._shown.switched.connect(self._switched)
+        self._practice.back.connect(self._back)
         self._ways_in.chosen.connect(self.take_way)
         self._ways_in.site_wanted.connect(self.site_wanted)
         self._to_site.clicked.connect(self.site_wanted)
-        self._work.discard.connect(self._session.discard_leg)
-        self._work.bolts_turned.connect(self._session.bolts_turned)
+        self._work.discard.connect(lambda label: self._shown.session.discard_leg(label))
+        self._work.bolts_turned.connect(lambda: self._shown.session.bolts_turned())
         self._work.copy_wanted.connect(self._copy)
-        self._work.goal().aim_chosen.connect(self._session.set_aim)
-        self._work.goal().target_chosen.connect(self._session.set_target)
+        goal = self._work.goal()
+        goal.aim_chosen.connect(lambda aim: self._shown.session.set_aim(aim))
+        goal.target_chosen.connect(lambda arcmin: self._shown.session.set_target(arcmin))
 
     def take_way(self, way: str) -> None:
         """One of "practice", "hand" and "log"."""
         self._ways.panel.take(way)
-        self._show(self._session.snapshot())
+        self._show(self._shown.snapshot())
 
     def stop(self) -> None:
-        """No more readings come from this page."""
+        """No more readings come from this page, and a practice night ends."""
         self._ways.stop()
+        self._shown.close()
+
+    def shown(self) -> Shown:
+        """Which session is in view."""
+        return self._shown
 
     def ways(self) -> Ways:
         return self._ways
@@ -90,16 +98,20 @@ class DriftPage(QWidget):
     def work(self) -> Work:
         return self._work
 
+    def practice_band(self) -> PracticeBand:
+        return self._practice
+
     def problem(self) -> str:
         return self._problem.text()
 
     def _show(self, snapshot: Snapshot) -> None:
         is_empty = not snapshot.legs and not self._ways.panel.way()
+        self._practice.show_practice(snapshot.site if self._shown.is_practice else None)
         self._ways_in.setVisible(is_empty)
-        needs_site = snapshot.site is None or self._is_on_meadow(snapshot)
+        needs_site = snapshot.site is None
         self._ways_in.show_site_known(not needs_site)
         self._work.setVisible(not is_empty)
-        self._problem.say(self._problem_of(snapshot))
+        self._problem.say(snapshot.problem or "")
         self._to_site.setVisible(not is_empty and needs_site)
         if snapshot.site != self._site:
             self._site = snapshot.site
@@ -107,22 +119,20 @@ class DriftPage(QWidget):
         if not is_empty:
             self._work.show_snapshot(snapshot)
 
-    def _is_on_meadow(self, snapshot: Snapshot) -> bool:
-        """The invented site is good for practice alone."""
-        return snapshot.site == self._meadow and self._ways.panel.way() != PRACTICE
+    def _switched(self) -> None:
+        self._work.begin_anew()
+        self._show(self._shown.snapshot())
 
-    def _problem_of(self, snapshot: Snapshot) -> str:
-        said = [snapshot.problem or ""]
-        if self._is_on_meadow(snapshot):
-            said.append(self.tr("The site is still the invented practice meadow: enter your own."))
-        return " ".join(said).strip()
+    def _back(self) -> None:
+        self._ways.back_to_tonight()
+        self._show(self._shown.snapshot())
 
     def _reading_added(self) -> None:
         self._work.mark_readings()
         self._ways.tick()
 
     def _copy(self) -> None:
-        snapshot = self._session.snapshot()
+        snapshot = self._shown.snapshot()
         QApplication.clipboard().setText(write(_header(snapshot), snapshot.legs))
 
 

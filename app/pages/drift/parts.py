@@ -22,7 +22,8 @@ class DriftParts:
     """`now`: seconds since 1970-01-01 UTC. `stars_up`: brightest first; none without a site.
 
     `place_tonight`: ICRS place of a star at this time, degrees. `practice`: a source with a fresh
-    hidden error at a site. `meadow`: the invented site for whoever has given none.
+    hidden error at a site. `meadow`: the invented site to practise on for
+    whoever has given none.
     """
 
     now: Callable[[], float]

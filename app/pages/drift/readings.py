@@ -14,10 +14,9 @@ PRACTICE, HAND, LOG = "practice", "hand", "log"
 
 
 class ReadingsPanel(Panel):
-    """Builds the controls of a way when it is first taken. `left`, `taken` carry its key."""
+    """Builds the controls of a way when it is first taken. `left` carries its key."""
 
     left = Signal(str)
-    taken = Signal(str)
 
     def __init__(
         self, builders: dict[str, Callable[[], QWidget]], parent: QWidget | None = None
@@ -44,16 +43,21 @@ class ReadingsPanel(Panel):
         """Leaves the way in use and takes another; the same again changes nothing."""
         if way == self._way:
             return
-        if self._way:
-            self._controls[self._way].hide()
-            self.left.emit(self._way)  # whoever listens may drop the controls
+        self.leave()
         self._way = way
         self._ways.show_choice(way)
-        self.taken.emit(way)
         if way not in self._controls:
             self._controls[way] = self._builders[way]()
             self.column.addWidget(self._controls[way])
         self._controls[way].show()
+
+    def leave(self) -> None:
+        """No way is in use any more."""
+        way, self._way = self._way, ""
+        if way:
+            self._controls[way].hide()
+            self._ways.show_none()
+            self.left.emit(way)  # whoever listens may drop the controls
 
     def drop(self, way: str) -> None:
         """Forgets the controls of a way, so that they are built afresh."""
@@ -62,8 +66,6 @@ class ReadingsPanel(Panel):
             self.column.removeWidget(controls)
             controls.setParent(None)
             controls.deleteLater()
-        if way == self._way:
-            self._way = ""
 
     def controls(self, way: str) -> QWidget | None:
         return self._controls.get(way)

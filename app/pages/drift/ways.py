@@ -1,4 +1,4 @@
-"""Builds the controls of each way in and joins its readings to the session."""
+"""Builds the controls of each way in and joins its readings to the session they belong to."""
 
 from __future__ import annotations
 
@@ -19,24 +19,31 @@ from app.widgets.filepicker import log_dialog
 
 if TYPE_CHECKING:
     from app.session.session import Session
+    from app.session.shown import Shown
     from app.sources.source import Source
     from core.sky.site import Air, Site
 
 
 class Ways(QObject):
-    """Owns the sources in use. A made-up mount never mixes with a real one: going in or out of
-    practice begins a new axis state."""
+    """Owns the sources in use. A made-up mount never mixes with a real one: practice has a session
+    of its own, which goes when the practice sky is left."""
 
-    def __init__(self, session: Session, theme: Theme, parts: DriftParts, parent: QObject) -> None:
+    def __init__(self, shown: Shown, theme: Theme, parts: DriftParts, parent: QObject) -> None:
         super().__init__(parent)
-        self._session = session
+        self._shown = shown
         self._theme = theme
         self._parts = parts
         self._sources: dict[str, Source] = {}
+        self._way_tonight = ""
         builders = {PRACTICE: self._practice, HAND: self._by_hand, LOG: self._importing}
         self.panel = ReadingsPanel(builders)
         self.panel.left.connect(self._left)
-        self.panel.taken.connect(self._taken)
+
+    def back_to_tonight(self) -> None:
+        """Practice ends; the way that was in use before it is taken again."""
+        self.panel.leave()
+        if self._way_tonight:
+            self.panel.take(self._way_tonight)
 
     def stop(self) -> None:
         """No way delivers any more."""
@@ -58,40 +65,32 @@ class Ways(QObject):
         if isinstance(by_hand, ByHand):
             by_hand.stars().refresh()
 
-    def _taken(self, way: str) -> None:
-        if way == PRACTICE:
-            self._forget_legs()
-
     def _left(self, way: str) -> None:
-        if way in self._sources:
-            self._sources[way].stop()
-        self._session.end_leg()
-        if way == PRACTICE:
-            self._forget_legs()
-            self._drop_practice()
+        """What is measured by hand stays under way while one looks elsewhere."""
+        if way != PRACTICE:
+            self._way_tonight = way
+            return
+        self._drop_practice()
+        self._shown.end_practice()
 
-    def _forget_legs(self) -> None:
-        if self._session.snapshot().legs:
-            self._session.bolts_turned()
-
-    def _join(self, way: str, source: Source) -> None:
-        source.reading.connect(self._session.add_reading)
+    def _join(self, way: str, source: Source, session: Session) -> None:
+        source.reading.connect(session.add_reading)
         self._sources[way] = source
 
     def _practice(self) -> QWidget:
         site, air = self._site_or_meadow()
+        session = self._shown.begin_practice(site, air)
         source = self._parts.practice(site, air, self)
-        self._join(PRACTICE, source)
-        controls = Practice(self._session, source, site.latitude_deg)
+        self._join(PRACTICE, source, session)
+        controls = Practice(session, source, site.latitude_deg)
         controls.again.connect(self._another_mount)
         return controls
 
     def _site_or_meadow(self) -> tuple[Site, Air]:
-        """Whoever has given no site practises on an invented meadow, which the strip then names."""
-        snapshot = self._session.snapshot()
+        """Whoever has given no site practises on an invented meadow."""
+        snapshot = self._shown.tonight.snapshot()
         if snapshot.site is not None and snapshot.air is not None:
             return snapshot.site, snapshot.air
-        self._session.set_site(*self._parts.meadow)
         return self._parts.meadow
 
     def _drop_practice(self) -> None:
@@ -102,20 +101,19 @@ class Ways(QObject):
         self.panel.drop(PRACTICE)
 
     def _another_mount(self) -> None:
-        self._session.end_leg()
-        self._forget_legs()
-        self._drop_practice()
+        self.panel.leave()
         self.panel.take(PRACTICE)
 
     def _by_hand(self) -> QWidget:
         source = self._parts.manual(self)
-        self._join(HAND, source)
+        tonight = self._shown.tonight
+        self._join(HAND, source, tonight)
         stars = StarChoice(self._parts.stars_up, self._parts.place_tonight)
-        return ByHand(self._session, source, stars, self._parts.now)
+        return ByHand(tonight, source, stars, self._parts.now)
 
     def _importing(self) -> QWidget:
         controls = Importing(self._parts.log_file)
-        controls.log_read.connect(self._session.take_log)
+        controls.log_read.connect(self._shown.tonight.take_log)
         controls.file_wanted.connect(lambda: self._pick(controls))
         return controls
 

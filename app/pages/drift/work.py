@@ -107,6 +107,13 @@ class Work(QWidget):
     def turned_button(self) -> Key:
         return self._turned
 
+    def begin_anew(self) -> None:
+        """Another night is in view: nothing of the one before stays."""
+        self._shapes = Shapes()
+        self._step = None
+        self._legs.show_legs([], None)
+        self._plot.begin_anew()
+
     def mark_readings(self) -> None:
         """Readings have come; pictures follow soon, words a little later."""
         self._plot.mark_stale()

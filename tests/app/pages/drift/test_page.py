@@ -13,6 +13,7 @@ from app.pages.drift.importing import Importing
 from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
 from app.session.session import Session
+from app.session.shown import Shown
 from app.widgets.key import Key
 from app.widgets.verdict import VerdictBand
 from core.alignment.advice import Aim
@@ -33,9 +34,14 @@ def session() -> Iterator[Session]:
 
 
 @pytest.fixture
-def page(qtbot, theme, session: Session) -> Iterator[DriftPage]:
+def shown(session: Session) -> Shown:
+    return Shown(session)
+
+
+@pytest.fixture
+def page(qtbot, theme, session: Session, shown: Shown) -> Iterator[DriftPage]:
     seconds = itertools.count()
-    made = DriftPage(session, theme, drift_parts(session, lambda: NOW_S + next(seconds)))
+    made = DriftPage(shown, theme, drift_parts(session, lambda: NOW_S + next(seconds)))
     made.resize(1150, 740)
     qtbot.addWidget(made)
     with qtbot.waitExposed(made):
@@ -166,17 +172,22 @@ def test_one_drift_tells_the_combination_and_the_second_star(page, session, qtbo
     qtbot.waitUntil(lambda: "second star" in band.finding())
 
 
-def test_practice_runs_turns_and_reveals(page, session, qtbot) -> None:
+def _practise(page: DriftPage) -> Practice:
     page.take_way("practice")
-    assert "invented" in session.snapshot().site.name
     controls = page.ways().panel.controls("practice")
     assert isinstance(controls, Practice)
     controls.set_speed("60")
     controls.star_buttons()[0].click()
-    _wait_for_answer(page, session, qtbot)
-    before = session.snapshot().axis_state
+    return controls
+
+
+def test_practice_runs_turns_and_reveals(page, shown, qtbot) -> None:
+    controls = _practise(page)
+    assert "invented" in shown.snapshot().site.name
+    _wait_for_answer(page, shown, qtbot)
+    before = shown.snapshot().axis_state
     controls.bolts().button("east").click()
-    snapshot = session.snapshot()
+    snapshot = shown.snapshot()
     assert snapshot.axis_state == before + 1
     assert len(snapshot.legs) == 1  # the same star, watched afresh
     controls.set_speed("0")
@@ -184,18 +195,47 @@ def test_practice_runs_turns_and_reveals(page, session, qtbot) -> None:
     assert "of the pole and is" in controls.truth()
 
 
-def test_leaving_practice_takes_its_readings_out_of_the_night(page, session, qtbot) -> None:
-    page.take_way("practice")
-    controls = page.ways().panel.controls("practice")
-    controls.set_speed("60")
-    controls.star_buttons()[0].click()
-    qtbot.waitUntil(lambda: len(session.snapshot().legs[0].utc_s) > 2)
-    assert "practice" in session.snapshot().legs[0].label
-    assert page.problem() == ""
+def test_practice_leaves_the_real_night_alone(page, session, shown, qtbot) -> None:
+    session.set_site(HILL, AIR)
+    session.take_log(read(_drifting_log()))
     page.take_way("hand")
-    assert session.snapshot().legs == ()
+    page.ways().panel.controls("hand").stars().watch_button().click()
+    before = session.snapshot()
+    controls = _practise(page)
+    qtbot.waitUntil(lambda: len(shown.snapshot().legs[0].utc_s) > 2)
+    assert "practice" in shown.snapshot().legs[0].label
+    assert "nothing here is kept" in page.practice_band().said()
+    controls.bolts().button("raise").click()
+    page.work().goal().targets().button("5").click()
+    controls.again.emit()
+    assert shown.snapshot().legs == ()
+    page.practice_band().back_button().click()
+    after = session.snapshot()
+    assert not page.practice_band().isVisible()
+    assert [leg.label for leg in after.legs] == [leg.label for leg in before.legs]
+    assert (after.site, after.target_arcmin) == (before.site, before.target_arcmin)
+    assert (after.axis_state, after.watching) == (before.axis_state, before.watching)
     assert page.ways().panel.controls("practice") is None
-    assert "invented practice meadow" in page.problem()
+
+
+def test_what_is_watched_by_hand_goes_on_after_practice(page, session) -> None:
+    session.set_site(HILL, AIR)
+    page.take_way("hand")
+    controls = page.ways().panel.controls("hand")
+    controls.stars().watch_button().click()
+    page.take_way("practice")
+    page.practice_band().back_button().click()
+    controls.pad().offset().show_text("3")
+    controls.pad().press()
+    (leg,) = session.snapshot().legs
+    assert leg.north_arcsec.tolist() == [3.0]
+
+
+def test_practice_without_a_site_gives_the_real_night_none(page, session) -> None:
+    page.take_way("practice")
+    assert session.snapshot().site is None
+    page.practice_band().back_button().click()
+    assert page.ways_in().site_button().isVisible()
 
 
 def test_a_leg_is_discarded_only_when_asked_twice(page, session) -> None:
