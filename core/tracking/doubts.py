@@ -1,0 +1,143 @@
+"""What in a run cannot be as it was meant, in sentences."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.stats import chi2
+
+from core.alignment.usable import Note
+from core.tracking.run import Run
+
+Floats = NDArray[np.float64]
+
+GUIDING_LEFT_ON = "guiding left on"
+EAST_SIGN = "sign of east"
+NORTH_SIGN = "sign of north"
+DRIVE_RATE = "drive rate"
+MINUTES_FOR_SECONDS = "seconds and minutes"
+COARSE = "coarse readings"
+
+_SIDEREAL_ARCSEC_PER_MIN = 902.46  # 15.041 arcsec a second
+_RATES = {  # lead of the drive when set to another rate, arcsec a minute, lowest and highest
+    "solar": (-2.7, -2.2),  # 15.000 arcsec a second: −2.46
+    "lunar": (-40.0, -18.0),  # the Moon's mean 13.18° a day: −32.9; drives differ in what they take
+}
+_BLOCKS = 60
+_FINER = 8  # short blocks in a long one
+_CHANCE = 1e-3
+
+
+def guiding_left_on(utc_s: Floats, residual_arcsec: Floats, period_s: float) -> Note | None:
+    """Means over long spans agree better than chance allows: something steered them back.
+
+    Noise that forgets makes means of eight times the span scatter by 1/√8 or more; only a
+    correction makes them scatter less. `residual_arcsec` (n,): without trend and periodic curve.
+    """
+    long_s = float(np.clip(np.ptp(utc_s) / _BLOCKS, 40.0, 80.0))
+    fine = _block_means(utc_s, residual_arcsec, long_s / _FINER)
+    coarse = _block_means(utc_s, residual_arcsec, long_s)
+    if coarse.size < 12 or fine.size < 4 * coarse.size:
+        return None
+    blocks = coarse.size - 3 - 2.0 * np.ceil(period_s / long_s / 3.0)  # what trend and curve took
+    if blocks < 8:
+        return None
+    ratio = _FINER * float(np.var(coarse)) * coarse.size / blocks / max(float(np.var(fine)), 1e-12)
+    if ratio > 0.6 or chi2.cdf(ratio * blocks, blocks) > _CHANCE:
+        return None
+    return Note(
+        GUIDING_LEFT_ON,
+        "The star was held in place more steadily than air and drive alone could leave it: guiding "
+        "corrections were probably left on. This shows what guiding leaves over, not the drive; "
+        "switch the corrections off and record again.",
+    )
+
+
+def _block_means(utc_s: Floats, values: Floats, span_s: float) -> Floats:
+    block = np.floor((utc_s - utc_s[0]) / span_s).astype(np.intp)
+    count = np.bincount(block)
+    total = np.bincount(block, values)
+    return np.asarray(total[count > 0] / count[count > 0])
+
+
+def doubts(run: Run, slope_arcsec_per_min: float, sigma_arcsec_per_min: float) -> list[Note]:
+    """Doubts about signs, rates and sampling; the slope is the drive's lead without the model."""
+    found = [
+        _reversed_east(run, slope_arcsec_per_min, sigma_arcsec_per_min),
+        _reversed_north(run),
+        _rate(run, slope_arcsec_per_min, sigma_arcsec_per_min),
+    ]
+    return [note for note in found if note is not None]
+
+
+def period_note(given_s: float, found_s: float) -> Note | None:
+    """The period entered against the one in the run."""
+    for factor, text in ((60.0, "minutes taken for seconds"), (1 / 60.0, "seconds for minutes")):
+        if abs(found_s / given_s / factor - 1.0) < 0.05:
+            return Note(
+                MINUTES_FOR_SECONDS,
+                f"The worm's period was entered as {given_s:g} s but {found_s:.0f} s stands in the "
+                f"run: {text}?",
+            )
+    return None
+
+
+def _trend(utc_s: Floats, values: Floats) -> float:
+    """Slope per minute."""
+    return float(np.polyfit((utc_s - utc_s[0]) / 60.0, values, 1)[0])
+
+
+def _is_reversed(measured: float, expected: float, floor: float) -> bool:
+    """A measured slope that is minus the expected one, not by chance."""
+    return abs(expected) > floor and abs(measured + expected) < 0.25 * abs(expected)
+
+
+def _reversed_east(run: Run, slope: float, sigma: float) -> Note | None:
+    if not run.axis_is_known:
+        return None
+    expected = _trend(run.utc_s, run.modelled_lead_arcsec)
+    if not _is_reversed(slope + expected, expected, max(8.0 * sigma, 0.3)):
+        return None
+    return Note(
+        EAST_SIGN,
+        f"The star drifted {_way(slope + expected, 'east', 'west')} where the alignment says "
+        f"{_way(expected, 'east', 'west')}: the sign of the east offsets may be reversed (east on "
+        "the sky is positive).",
+    )
+
+
+def _reversed_north(run: Run) -> Note | None:
+    if not run.axis_is_known or run.north_arcsec is None:
+        return None
+    expected = _trend(run.utc_s, run.modelled_north_arcsec)
+    measured = _trend(run.utc_s, run.north_arcsec) + expected
+    if not _is_reversed(measured, expected, 0.3):
+        return None
+    return Note(
+        NORTH_SIGN,
+        f"The star drifted {_way(measured, 'north', 'south')} where the alignment says "
+        f"{_way(expected, 'north', 'south')}: the sign of the north offsets may be reversed.",
+    )
+
+
+def _way(rate: float, positive: str, negative: str) -> str:
+    return positive if rate > 0.0 else negative
+
+
+def _rate(run: Run, slope: float, sigma: float) -> Note | None:
+    if not run.axis_is_known or abs(slope) < max(6.0 * sigma, 0.5):
+        return None
+    for name, (low, high) in _RATES.items():
+        if low <= slope <= high:
+            return Note(
+                DRIVE_RATE,
+                f"The drive falls behind the stars by {-slope:.1f}″ a minute, as it does at the "
+                f"{name} rate; choose the sidereal rate.",
+            )
+    share = 100.0 * slope / _SIDEREAL_ARCSEC_PER_MIN
+    way = "ahead of" if slope > 0.0 else "behind"
+    return Note(
+        DRIVE_RATE,
+        f"The drive runs {way} the stars by {abs(slope):.1f}″ a minute ({abs(share):.2f} %) beyond "
+        "what the axis explains; check the tracking rate and the balance.",
+    )

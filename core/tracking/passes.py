@@ -1,0 +1,140 @@
+"""Fits a run again and again as gusts, bumps and a lost phase come to light."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.gusts import set_aside
+from core.alignment.usable import Note
+from core.tracking.bins import Counts
+from core.tracking.flip import phase_break
+from core.tracking.pieces import bumps, long_gaps, piece_numbers
+from core.tracking.progress import KeepGoing, ask
+from core.tracking.run import FEWEST_READINGS, Run, UnusableRun
+from core.tracking.wormfit import Readings, WormFit, fit_worm, smooth_part
+from core.tracking.wormperiod import check_length, find_period_s
+
+Floats = NDArray[np.float64]
+
+_MERIDIAN_DEG = 20.0  # a flip is made within an hour or so of the meridian
+
+
+@dataclass(frozen=True, eq=False)
+class Settled:
+    """The readings kept, their pieces, and the fit through them."""
+
+    readings: Readings
+    fit: WormFit
+    notes: tuple[Note, ...]
+
+
+def settle(
+    run: Run, worm_period_s: float | None, orders: int, keep_going: KeepGoing | None
+) -> Settled:
+    """The fit once everything that is not tracking has been set apart. Raises UnusableRun."""
+    order = 1 if run.axis_is_known else 2
+    gaps = long_gaps(run.utc_s)
+    readings = Readings.of(run.utc_s, run.lead_arcsec, _pieces(run.utc_s, gaps), order)
+    period_s = worm_period_s if worm_period_s is not None else find_period_s(readings)
+    ask(keep_going, 0.2)
+    chosen, notes = _one_phase(run, readings, period_s, gaps)
+    part = slice(*chosen)
+    utc_s, lead = run.utc_s[part], run.lead_arcsec[part]
+    _check_part(utc_s, period_s)
+    inner = tuple(gap - chosen[0] for gap in gaps if chosen[0] < gap < chosen[1])
+    readings = Readings.of(utc_s, lead, _pieces(utc_s, inner), order)
+    fit = fit_worm(readings, period_s, orders, worm_period_s is not None)
+    ask(keep_going, 0.4)
+    readings, more = _cleaned(readings, fit, inner)
+    if more:
+        fit = fit_worm(readings, period_s, orders, worm_period_s is not None)
+    return Settled(readings, fit, (*_gap_notes(utc_s, inner), *notes, *more))
+
+
+def _pieces(utc_s: Floats, breaks: tuple[int, ...]) -> Counts:
+    return piece_numbers(utc_s.size, breaks)
+
+
+def _check_part(utc_s: Floats, period_s: float) -> None:
+    if utc_s.size < FEWEST_READINGS:
+        raise UnusableRun("The stretch without a break holds too few readings; track longer.")
+    check_length(float(utc_s[-1] - utc_s[0]), period_s)
+
+
+def _one_phase(
+    run: Run, readings: Readings, period_s: float, gaps: tuple[int, ...]
+) -> tuple[tuple[int, int], list[Note]]:
+    """The stretch (first reading, one past the last) over which the curve keeps its phase."""
+    found = phase_break(readings, period_s, np.asarray(gaps, dtype=np.intp))
+    size = run.utc_s.size
+    if found is None:
+        return (0, size), []
+    before_s = float(run.utc_s[found.reading - 1] - run.utc_s[0])
+    after_s = float(run.utc_s[-1] - run.utc_s[found.reading])
+    is_first = before_s >= after_s
+    chosen = (0, found.reading) if is_first else (found.reading, size)
+    return chosen, [_break_note(run, found.reading, found.is_reversed, is_first)]
+
+
+def _break_note(run: Run, reading: int, is_reversed: bool, is_first: bool) -> Note:
+    used = f"Only the part {'before' if is_first else 'after'} it is used."
+    if is_reversed:
+        return Note(
+            "meridian flip",
+            "After the break in the run the curve is upside down: the mount flipped and the camera "
+            f"with it, so that east offsets read as west. {used}",
+        )
+    if run.hour_angle_deg is not None and abs(run.hour_angle_deg[reading]) < _MERIDIAN_DEG:
+        return Note(
+            "meridian flip",
+            f"The worm lost its phase at a break near the meridian: the mount flipped there. "
+            f"{used}",
+        )
+    return Note(
+        "phase lost",
+        "The worm does not keep its phase across a break in the run: the mount was moved, parked "
+        f"or flipped. {used}",
+    )
+
+
+def _gap_notes(utc_s: Floats, gaps: tuple[int, ...]) -> list[Note]:
+    if not gaps:
+        return []
+    lost_min = sum(float(utc_s[gap] - utc_s[gap - 1]) for gap in gaps) / 60.0
+    many = "a gap" if len(gaps) == 1 else f"{len(gaps)} gaps"
+    return [
+        Note(
+            "gaps",
+            f"The run has {many} of together {lost_min:.0f} minutes; the star may have been "
+            "centred anew, so each stretch counts from an origin of its own.",
+        )
+    ]
+
+
+def _cleaned(
+    readings: Readings, fit: WormFit, gaps: tuple[int, ...]
+) -> tuple[Readings, list[Note]]:
+    """Gusts set aside and bumps given origins of their own; notes on both, none if none."""
+    residual = readings.lead_arcsec - smooth_part(readings, fit)
+    residual -= fit.curve_arcsec(readings.utc_s)
+    kept = ~set_aside(readings.utc_s, residual)
+    jumps = bumps(readings.utc_s, residual, kept)
+    notes = []
+    if not kept.all():
+        lost = int((~kept).sum())
+        notes.append(Note("gusts", f"{lost} readings far off their neighbours were set aside."))
+    if jumps:
+        many = "once" if len(jumps) == 1 else f"{len(jumps)} times"
+        notes.append(
+            Note(
+                "bumps",
+                f"The star jumped {many} (a bump, a re-centring, a slipping clutch); both sides "
+                "are used with origins of their own.",
+            )
+        )
+    pieces = _pieces(readings.utc_s, (*gaps, *jumps))[kept]
+    utc_s, lead = readings.utc_s[kept], readings.lead_arcsec[kept]
+    return Readings.of(utc_s, lead, pieces, readings.trend_order), notes

@@ -1,0 +1,213 @@
+"""The periodic error of a drive from a run of unguided tracking."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.usable import Note
+from core.tracking.bins import SHORTEST_S
+from core.tracking.doubts import doubts, guiding_left_on, period_note
+from core.tracking.otherperiods import OtherPeriod, other_periods
+from core.tracking.passes import Settled, settle
+from core.tracking.progress import KeepGoing, ask
+from core.tracking.run import Run, UnusableRun
+from core.tracking.spectrum import Spectrum, spectrum
+from core.tracking.turns import FoldedCurve, fold, widening
+from core.tracking.waves import CurveSize, Harmonic, curve_size, harmonics, wave_columns
+from core.tracking.wormfit import piece_of_readings, smooth_part
+from core.tracking.wormperiod import check_length, find_period_s
+
+__all__ = ["PeriodicError", "UnusableRun", "analyse"]
+
+Floats = NDArray[np.float64]
+
+INTERVAL_FACTOR = 1.96  # the noise is weighed over many readings
+_ORDERS = 8
+_READINGS_PER_WAVE = 4.0
+_SHORTEST_S = 3.0 * SHORTEST_S
+
+
+@dataclass(frozen=True, eq=False)
+class PeriodicError:
+    """What the worm does, in arcseconds of the drive's lead (at the equator); sigmas one standard
+    deviation, `INTERVAL_FACTOR` of them half the 95 % interval.
+
+    `coefficients` (2·orders,): sine and cosine of each harmonic believed, phase zero at
+    `epoch_utc_s`. `utc_s`, `lead_arcsec`, `residual_arcsec` (n,): the readings used, less origins
+    and trend; then less the curve too. `drift_arcsec_per_min`: the drive's steady lead beyond the
+    axis model. `spectrum`: for a plot, before the curve is taken out.
+    """
+
+    period_s: float
+    period_sigma_s: float
+    period_is_given: bool
+    turns: float
+    size: CurveSize
+    harmonics: tuple[Harmonic, ...]
+    other_periods: tuple[OtherPeriod, ...]
+    folded: FoldedCurve
+    spectrum: Spectrum
+    drift_arcsec_per_min: float
+    drift_sigma_arcsec_per_min: float
+    noise_arcsec: float
+    correlation_time_s: float
+    epoch_utc_s: float
+    coefficients: Floats
+    utc_s: Floats
+    lead_arcsec: Floats
+    residual_arcsec: Floats
+    piece: NDArray[np.intp]
+    declination_deg: float
+    notes: tuple[Note, ...]
+    sentence: str
+
+    def curve_arcsec(self, utc_s: Floats) -> Floats:
+        """The periodic lead (n,) at any time, made of the harmonics that stand out."""
+        orders = self.coefficients.size // 2
+        columns = wave_columns(utc_s, self.period_s, orders, self.epoch_utc_s)
+        return np.asarray(columns @ self.coefficients)
+
+
+def analyse(
+    run: Run, worm_period_s: float | None = None, keep_going: KeepGoing | None = None
+) -> PeriodicError:
+    """Periodic error of `run`. `worm_period_s`: from the data sheet, None to find it.
+
+    `keep_going(share)` is asked now and then; AnalysisCancelled when it says no. Raises
+    UnusableRun with a sentence when nothing honest can be said.
+    """
+    check_period(worm_period_s, run.duration_s)
+    if worm_period_s is not None:
+        check_length(run.duration_s, worm_period_s)
+    ask(keep_going, 0.0)
+    settled = settle(run, worm_period_s, _orders(run, worm_period_s), keep_going)
+    ask(keep_going, 0.7)
+    result = _result(run, settled, worm_period_s)
+    ask(keep_going, 1.0)
+    return result
+
+
+def check_period(worm_period_s: float | None, duration_s: float) -> None:
+    """Raises UnusableRun for a period no worm has; minutes taken for seconds are named."""
+    if worm_period_s is None or 30.0 <= worm_period_s <= 7200.0:
+        return
+    if 0.5 <= worm_period_s < 30.0:
+        raise UnusableRun(
+            f"A worm period of {worm_period_s:g} s is too short; were minutes meant? "
+            f"{worm_period_s:g} minutes are {60.0 * worm_period_s:g} s. Enter it in seconds."
+        )
+    raise UnusableRun(
+        f"A worm period of {worm_period_s:g} s cannot be; enter the seconds of one turn, usually "
+        f"between 120 and 1200. This run lasts {duration_s:.0f} s."
+    )
+
+
+def _orders(run: Run, period_s: float | None) -> int:
+    """As many harmonics as the readings can show."""
+    longest_s = 240.0 if period_s is None else period_s
+    shortest_s = max(_SHORTEST_S, _READINGS_PER_WAVE * run.interval_s)
+    orders = int(min(_ORDERS, longest_s // shortest_s))
+    if orders < 1:
+        raise UnusableRun(
+            f"The readings are {run.interval_s:.0f} s apart, too far to follow the worm; take one "
+            "at least every ten seconds."
+        )
+    return orders
+
+
+def _result(run: Run, settled: Settled, given_s: float | None) -> PeriodicError:
+    readings, fit = settled.readings, settled.fit
+    without_trend = readings.lead_arcsec - smooth_part(readings, fit)
+    residual = without_trend - fit.curve_arcsec(readings.utc_s)
+    factor = widening(fit, readings.utc_s, residual)
+    covariance = fit.covariance * np.outer(factor, factor)
+    waves = harmonics(fit.coefficients, covariance, fit.period_s)
+    believed = np.repeat([wave.stands_out for wave in waves], 2)
+    coefficients = np.where(believed, fit.coefficients, 0.0)
+    size = curve_size(coefficients, np.where(np.outer(believed, believed), covariance, 0.0))
+    result = PeriodicError(
+        period_s=fit.period_s,
+        period_sigma_s=fit.period_sigma_s,
+        period_is_given=given_s is not None,
+        turns=readings.duration_s / fit.period_s,
+        size=size,
+        harmonics=waves,
+        other_periods=other_periods(readings, fit, residual),
+        folded=fold(readings.utc_s, without_trend, fit.period_s, fit.epoch_s),
+        spectrum=spectrum(
+            readings.bins.utc_s, readings.bins.means(without_trend), _finest_s(settled)
+        ),
+        drift_arcsec_per_min=fit.slope_arcsec_per_min,
+        drift_sigma_arcsec_per_min=fit.slope_sigma_arcsec_per_min,
+        noise_arcsec=float(np.std(residual)),
+        correlation_time_s=fit.estimate.correlation_time_s,
+        epoch_utc_s=fit.epoch_s,
+        coefficients=coefficients,
+        utc_s=readings.utc_s,
+        lead_arcsec=without_trend,
+        residual_arcsec=residual,
+        piece=piece_of_readings(readings.bins),
+        declination_deg=run.declination_deg,
+        notes=(*run.notes, *settled.notes, *_notes(run, settled, residual, given_s)),
+        sentence="",
+    )
+    return replace(result, sentence=_sentence(result))
+
+
+def _finest_s(settled: Settled) -> float:
+    """The shortest period the bins can show."""
+    return 3.0 * settled.readings.duration_s / settled.readings.bins.count.size
+
+
+def _notes(run: Run, settled: Settled, residual: Floats, given_s: float | None) -> list[Note]:
+    fit = settled.fit
+    found = doubts(run, fit.slope_arcsec_per_min, fit.slope_sigma_arcsec_per_min)
+    guided = guiding_left_on(settled.readings.utc_s, residual, fit.period_s)
+    if guided is not None:
+        found.append(guided)
+    if given_s is not None:
+        found += _given_period_notes(settled, given_s)
+    return found
+
+
+def _given_period_notes(settled: Settled, given_s: float) -> list[Note]:
+    """Whether the run itself holds the period that was entered."""
+    try:
+        found_s = find_period_s(settled.readings)
+    except UnusableRun:
+        return []
+    mistaken = period_note(given_s, found_s)
+    if mistaken is not None:
+        return [mistaken]
+    ratio = given_s / found_s
+    whole = max(round(ratio), 1)
+    tolerance = max(0.02, found_s / settled.readings.duration_s)
+    if abs(ratio / whole - 1.0) < tolerance:
+        return []
+    return [
+        Note(
+            "another period",
+            f"The strongest period in the run is {found_s:.0f} s, not the {given_s:g} s entered or "
+            "a part of it; check the data sheet, or let the period be found.",
+        )
+    ]
+
+
+def _sentence(result: PeriodicError) -> str:
+    size, half = result.size, INTERVAL_FACTOR * result.size.peak_to_peak_sigma_arcsec
+    if not any(wave.stands_out for wave in result.harmonics):
+        limit = 2.0 * INTERVAL_FACTOR * max(w.amplitude_sigma_arcsec for w in result.harmonics[:2])
+        return (
+            f"No periodic error stands out of the noise in {result.turns:.1f} turns of "
+            f"{result.period_s:.0f} s; peak to peak it is below about {limit:.1f}″."
+        )
+    around = INTERVAL_FACTOR * result.period_sigma_s
+    origin = "" if result.period_is_given else f" ± {max(around, 0.1):.1f}"
+    return (
+        f"The drive swings {size.peak_to_peak_arcsec:.1f}″ ± {max(half, 0.1):.1f}″ peak to peak "
+        f"({size.rms_arcsec:.1f}″ rms) in each turn of {result.period_s:.1f}{origin} s, measured "
+        f"over {result.turns:.1f} turns."
+    )

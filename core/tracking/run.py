@@ -1,0 +1,160 @@
+"""A stretch of unguided tracking, with the drift of axis error and refraction taken out."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.budget.alignment import Alignment
+from core.alignment.driftlog import Leg
+from core.alignment.geometry import offsets_arcsec
+from core.alignment.track import Track
+from core.alignment.usable import Note
+from core.sky.site import Air, Site
+
+Floats = NDArray[np.float64]
+
+NEAREST_THE_POLE_DEG = 80.0  # beyond, a second of arc on the sky is more than six of the drive
+FEWEST_READINGS = 60
+
+
+class UnusableRun(ValueError):
+    """Nothing honest can be said from a run; the text is a sentence for the person."""
+
+
+@dataclass(frozen=True, eq=False)
+class Run:
+    """Readings of one star, the model of the axis removed; arrays (n,).
+
+    `lead_arcsec`: the drive's lead, east offset over cos declination. `north_arcsec`: likewise
+    freed of the model; None where never read. `modelled_lead_arcsec` and `modelled_north_arcsec`
+    are what was removed. `hour_angle_deg`: west positive, None without a place. `axis_is_known`:
+    otherwise the drift of the axis is still inside, and a curved trend has to take it.
+    """
+
+    utc_s: Floats
+    lead_arcsec: Floats
+    north_arcsec: Floats | None
+    declination_deg: float
+    hour_angle_deg: Floats | None
+    modelled_lead_arcsec: Floats
+    modelled_north_arcsec: Floats
+    axis_is_known: bool
+    notes: tuple[Note, ...] = ()
+
+    @property
+    def duration_s(self) -> float:
+        """From the first reading to the last."""
+        return float(self.utc_s[-1] - self.utc_s[0])
+
+    @property
+    def cos_declination(self) -> float:
+        """Turns arcseconds of the drive into arcseconds on the sky."""
+        return math.cos(math.radians(self.declination_deg))
+
+    @property
+    def interval_s(self) -> float:
+        """The usual time from one reading to the next."""
+        return float(np.median(np.diff(self.utc_s)))
+
+
+def run_of(leg: Leg, site: Site, air: Air, alignment: Alignment | None = None) -> Run:
+    """The run of a leg at a place. `alignment`: None while the axis error is unknown.
+
+    Raises UnusableRun when the leg has no east offsets, or too few.
+    """
+    leg = _with_east(leg)
+    track = Track.of(leg, site, air)
+    hour_angle = track.hour_angle_at(leg.utc_s)
+    axis = np.zeros(2) if alignment is None else alignment.axis_rad
+    north, east = offsets_arcsec(
+        hour_angle,
+        track.declination_rad,
+        track.latitude_rad,
+        float(axis[0]),
+        float(axis[1]),
+        track.refraction,
+    )
+    wrapped = hour_angle - 2.0 * np.pi * np.round(np.mean(hour_angle) / (2.0 * np.pi))
+    return _run(leg, np.rad2deg(wrapped), (north, east), alignment is not None)
+
+
+def run_without_place(leg: Leg) -> Run:
+    """The run of a leg watched nobody knows where: nothing is removed. Raises UnusableRun."""
+    leg = _with_east(leg)
+    nothing = np.zeros_like(leg.utc_s)
+    return _run(leg, None, (nothing, nothing), axis_is_known=False)
+
+
+def _run(
+    leg: Leg, hour_angle_deg: Floats | None, model: tuple[Floats, Floats], axis_is_known: bool
+) -> Run:
+    assert leg.east_arcsec is not None
+    cosine = math.cos(math.radians(leg.dec_deg))
+    north, east = model
+    has_north = bool(np.ptp(leg.north_arcsec) > 0.0)
+    return Run(
+        utc_s=leg.utc_s,
+        lead_arcsec=(leg.east_arcsec - east) / cosine,
+        north_arcsec=leg.north_arcsec - north if has_north else None,
+        declination_deg=leg.dec_deg,
+        hour_angle_deg=hour_angle_deg,
+        modelled_lead_arcsec=east / cosine,
+        modelled_north_arcsec=north,
+        axis_is_known=axis_is_known,
+        notes=_notes(leg, axis_is_known),
+    )
+
+
+def _with_east(leg: Leg) -> Leg:
+    """The readings that have an east offset, in order."""
+    name = f"Leg “{leg.label}”"
+    if leg.east_arcsec is None:
+        raise UnusableRun(
+            f"{name} has no east offsets, and the drive shows in these alone; record them, or add "
+            "the column east_arcsec."
+        )
+    if abs(leg.dec_deg) > NEAREST_THE_POLE_DEG:
+        raise UnusableRun(
+            f"{name} watches a star at declination {leg.dec_deg:.0f}°, where the drive hardly "
+            "moves it; choose a star nearer the celestial equator."
+        )
+    good = np.isfinite(leg.east_arcsec) & np.isfinite(leg.north_arcsec) & np.isfinite(leg.utc_s)
+    utc_s = leg.utc_s[good]
+    if utc_s.size < FEWEST_READINGS:
+        raise UnusableRun(
+            f"{name} has {utc_s.size} readings with an east offset; at least {FEWEST_READINGS} "
+            "over three turns of the worm are needed."
+        )
+    if np.any(np.diff(utc_s) <= 0.0):
+        raise UnusableRun(
+            f"The times of {name[0].lower()}{name[1:]} do not increase; was the clock set while it "
+            "was watched? Put the readings in order of time."
+        )
+    east, north = leg.east_arcsec[good], leg.north_arcsec[good]
+    return Leg(leg.label, leg.ra_deg, leg.dec_deg, utc_s, north, east)
+
+
+def _notes(leg: Leg, axis_is_known: bool) -> tuple[Note, ...]:
+    notes = []
+    if not axis_is_known:
+        notes.append(
+            Note(
+                "axis unknown",
+                "The axis error is not known yet, so a smooth curve was taken for its drift; with "
+                "a finished alignment the drift is computed instead.",
+            )
+        )
+    if abs(leg.dec_deg) > 60.0:
+        notes.append(
+            Note(
+                "far from the equator",
+                f"At declination {leg.dec_deg:.0f}° the air counts "
+                f"{1.0 / math.cos(math.radians(leg.dec_deg)):.1f} times as much as at the "
+                "equator; a star nearer the equator shows the drive better.",
+            )
+        )
+    return tuple(notes)

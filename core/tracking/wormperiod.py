@@ -1,0 +1,93 @@
+"""The worm's period, found in the run itself, and the refusal when the run is too short for it."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.stats import chi2
+
+from core.tracking.run import UnusableRun
+from core.tracking.spectrum import FEWEST_TURNS, SHORTEST_WORM_S, likeliest_period_s
+from core.tracking.wormfit import Readings, WormFit, fit_worm
+
+Floats = NDArray[np.float64]
+
+_LONGEST_WORM_S = 3600.0
+_ORDERS = 6
+_DIVISORS = (6, 5, 4, 3, 2)
+_CHANCE = 1e-3
+_BINS_PER_WAVE = 6.0
+
+
+def check_length(duration_s: float, period_s: float) -> None:
+    """Raises UnusableRun when the run holds fewer than three turns of a worm of this period."""
+    turns = duration_s / period_s
+    if turns < FEWEST_TURNS:
+        raise UnusableRun(
+            f"The run lasts {duration_s / 60.0:.0f} minutes, {turns:.1f} turns of a worm of "
+            f"{period_s:.0f} s: too short to tell what repeats from what happened once. Track one "
+            f"star unguided for at least {np.ceil(FEWEST_TURNS * period_s / 60.0):.0f} minutes."
+        )
+
+
+def find_period_s(readings: Readings) -> float:
+    """The shortest period whose harmonics hold all that repeats. Raises UnusableRun."""
+    longest_s = min(readings.duration_s / FEWEST_TURNS, _LONGEST_WORM_S)
+    shortest_s = max(
+        SHORTEST_WORM_S, _BINS_PER_WAVE * readings.duration_s / readings.bins.count.size
+    )
+    if longest_s < 1.5 * shortest_s:
+        raise UnusableRun(
+            f"The run lasts {readings.duration_s / 60.0:.0f} minutes; a worm usually turns once in "
+            "four to ten minutes and three turns are needed. Track one star unguided for half an "
+            "hour or more."
+        )
+    lead = readings.without_trend()
+    found_s = likeliest_period_s(readings.bins.utc_s, lead, longest_s, shortest_s)
+    fit = fit_worm(readings, found_s, _ORDERS, period_is_known=False)
+    _check_significance(readings, fit, longest_s, shortest_s)
+    _check_edge(readings, fit.period_s, longest_s)
+    return _shortest_sufficient(readings, fit, shortest_s)
+
+
+def _shortest_sufficient(readings: Readings, fit: WormFit, shortest_s: float) -> float:
+    """The period itself, or a part of it whose harmonics leave nothing significant out."""
+    for divisor in _DIVISORS:
+        if fit.period_s / divisor < shortest_s:
+            continue
+        order = np.arange(1, fit.orders + 1)
+        left_out = np.repeat(order % divisor != 0, 2)
+        if _chance(fit, left_out) > _CHANCE:
+            shorter = fit_worm(readings, fit.period_s / divisor, _ORDERS // 2, False)
+            return shorter.period_s
+    return fit.period_s
+
+
+def _chance(fit: WormFit, chosen: NDArray[np.bool_]) -> float:
+    """Probability that noise alone gives coefficients as large as the chosen ones."""
+    part = fit.coefficients[chosen]
+    block = fit.covariance[np.ix_(chosen, chosen)]
+    return float(chi2.sf(part @ np.linalg.solve(block, part), part.size))
+
+
+def _check_significance(
+    readings: Readings, fit: WormFit, longest_s: float, shortest_s: float
+) -> None:
+    tried = readings.duration_s * (1.0 / shortest_s - 1.0 / longest_s)
+    if _chance(fit, np.ones(fit.coefficients.size, dtype=bool)) * tried > 0.01:
+        size = float(np.hypot(*np.sqrt(np.diag(fit.covariance))[:2]))
+        raise UnusableRun(
+            f"No period stands out of the noise in {readings.duration_s / 60.0:.0f} minutes: any "
+            f"periodic error is below about {3.0 * size:.1f}″, or guiding was left on. Enter the "
+            "worm's period to have it measured anyway."
+        )
+
+
+def _check_edge(readings: Readings, period_s: float, longest_s: float) -> None:
+    """A best period at the very end of what the run can show is the slope of something slower."""
+    if period_s > 0.98 * longest_s and longest_s < _LONGEST_WORM_S:
+        raise UnusableRun(
+            "What repeats in this run is slower than a third of its "
+            f"{readings.duration_s / 60.0:.0f} minutes: the worm turns more slowly, or "
+            "the star drifts unevenly. Track longer, or enter the worm's period."
+        )
