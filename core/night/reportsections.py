@@ -1,0 +1,252 @@
+"""What a night's report shows, in order: paragraphs, tables, plots and pictures, no markup."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+import numpy as np
+
+from core.alignment.driftlog import Leg
+from core.night.checklistmarks import Mark, State, newest
+from core.night.reportnight import AxisState, Entry, Kind, NightRecord, Purpose, WatchedLeg
+from core.night.reportplot import Plot, Series
+from core.night.reportresult import EntryOfNight, NightFigures, figures
+from core.night.reportwords import SayTime, figure, rows, said, site_rows, when
+
+_SENTENCES = frozenset({"sentence", "sentences"})
+_LINKS = frozenset({"axis_state", "leg", "aim"})
+
+
+@dataclass(frozen=True)
+class Table:
+    """Rows of texts; without a header the first column names what the second says."""
+
+    header: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    title: str = ""
+
+
+@dataclass(frozen=True)
+class Picture:
+    """A picture dropped into the night."""
+
+    name: str
+    caption: str
+    media_type: str
+    data: bytes
+
+
+@dataclass(frozen=True, eq=False)
+class Section:
+    """A heading and what stands under it, in this order."""
+
+    title: str
+    paragraphs: tuple[str, ...] = ()
+    tables: tuple[Table, ...] = ()
+    plots: tuple[Plot, ...] = ()
+    pictures: tuple[Picture, ...] = ()
+
+
+def sections(night: NightRecord, say_time: SayTime = when) -> tuple[Section, ...]:
+    """All of a night that says something; `say_time` writes a Unix time for the reader."""
+    made = [
+        _summary(night, say_time),
+        *_listed(night, say_time),
+        _checklist(night, say_time),
+        *_alignment(night, say_time),
+        *_tracking(night, say_time),
+        _pictures(night),
+    ]
+    return tuple(one for one in made if one is not None)
+
+
+def figures_of(night: NightRecord) -> NightFigures:
+    """What the night comes to."""
+    began = [leg.began_utc_s for leg in night.legs if leg.purpose == Purpose.ALIGNMENT]
+    entries = [EntryOfNight(one.kind, one.utc_s, one.content) for one in night.entries]
+    return figures(min(began, default=None), [state.key for state in night.axis_states], entries)
+
+
+def drift_arcsec_per_min(leg: Leg) -> float | None:
+    """Slope of a straight line through the north offsets; None for fewer than two times."""
+    if leg.utc_s.size < 2 or np.ptp(leg.utc_s) == 0.0:
+        return None
+    minutes = (leg.utc_s - leg.utc_s[0]) / 60.0
+    return float(np.polynomial.Polynomial.fit(minutes, leg.north_arcsec, 1).convert().coef[-1])
+
+
+def _summary(night: NightRecord, say_time: SayTime) -> Section:
+    found = figures_of(night)
+    facts = [
+        ["begun", say_time(night.started_utc_s)],
+        ["last entry", say_time(night.active_utc_s)],
+        *site_rows(night.site, night.air),
+    ]
+    if night.aim_name is not None:
+        facts.append(["aimed at", night.aim_name.replace("_", " ").lower()])
+    if found.error_arcmin is not None:
+        reached = f"{figure(found.error_arcmin, 3)}′ ± {figure(found.half_width_arcmin, 2)}′ (95 %)"
+        facts.append(["axis error reached", reached])
+    if found.minutes is not None:
+        facts.append(["time spent on the alignment", f"{found.minutes:.0f} min"])
+    for name, values in (
+        ("azimuth bolt, moved over meant", found.azimuth_bolt_scales),
+        ("altitude bolt, moved over meant", found.altitude_bolt_scales),
+        ("periodic error, peak to peak (″)", found.periodic_error_arcsec),
+    ):
+        if values:
+            facts.append([name, ", ".join(figure(value, 3) for value in values)])
+    return Section("The night", tables=(_facts(facts),))
+
+
+def _listed(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
+    """Equipment and plan as they last stood; weather and notes in order of time."""
+    for kind, title in ((Kind.EQUIPMENT, "Equipment"), (Kind.PLAN, "Plan")):
+        entries = night.of_kind(kind)
+        if entries:
+            yield _section_of(title, entries[-1], say_time)
+    for kind, title in ((Kind.WEATHER, "Weather"), (Kind.NOTE, "Notes")):
+        entries = night.of_kind(kind)
+        if entries:
+            told = tuple((say_time(one.utc_s), _told(one)) for one in entries)
+            yield Section(title, tables=(Table(("time", "what"), told),))
+
+
+def _section_of(title: str, entry: Entry, say_time: SayTime) -> Section:
+    facts = _facts(rows(entry.content, _SENTENCES | _LINKS, say_time))
+    return Section(title, _sentences(entry), (facts,) if facts.rows else ())
+
+
+def _told(entry: Entry) -> str:
+    text = entry.content.get("text")
+    rest = rows(entry.content, _SENTENCES | {"text"})
+    parts = [said(text), *_sentences(entry), *(f"{what}: {how}" for what, how in rest)]
+    return "; ".join(part for part in parts if part)
+
+
+def _checklist(night: NightRecord, say_time: SayTime) -> Section | None:
+    read = [Mark.from_object(one.content, one.utc_s) for one in night.of_kind(Kind.TICK)]
+    marks = newest([mark for mark in read if mark is not None])
+    lines = tuple(
+        (say_time(mark.utc_s), mark.text or mark.key, mark.state.value, mark.reason)
+        for mark in sorted(marks.values(), key=lambda one: one.utc_s)
+        if mark.state is not State.OPEN
+    )
+    header = ("time", "step", "state", "reason")
+    return Section("Checklist", tables=(Table(header, lines),)) if lines else None
+
+
+def _alignment(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
+    for number, state in enumerate(night.axis_states, 1):
+        legs = [leg for leg in state.legs if leg.purpose == Purpose.ALIGNMENT]
+        results = _entries_of(night, Kind.RESULT, state)
+        turns = _entries_of(night, Kind.ADJUSTMENT, state)
+        if not (legs or results or turns):
+            continue
+        kept = [
+            *(("found", one) for one in results[-1:]),
+            *(("bolts turned", one) for one in turns),
+        ]
+        tables = [_legs_table(legs, say_time)] if legs else []
+        tables += [_facts_of(one, title) for title, one in kept]
+        told = [text for _, one in kept for text in _sentences(one)]
+        yield Section(
+            f"Alignment {number}",
+            tuple(told),
+            tuple(table for table in tables if table.rows),
+            tuple(_north_plot(leg) for leg in legs if leg.leg.utc_s.size > 1),
+        )
+
+
+def _entries_of(night: NightRecord, kind: Kind, state: AxisState) -> list[Entry]:
+    return [one for one in night.of_kind(kind) if one.content.get("axis_state") == state.key]
+
+
+def _legs_table(legs: list[WatchedLeg], say_time: SayTime) -> Table:
+    header = ("leg", "star", "begun", "minutes", "readings", "drift ″/min", "used")
+    lines = []
+    for one in legs:
+        leg = one.leg
+        minutes = float(np.ptp(leg.utc_s)) / 60.0 if leg.utc_s.size else 0.0
+        lines.append(
+            (
+                leg.label,
+                one.star_name,
+                say_time(one.began_utc_s),
+                f"{minutes:.1f}",
+                str(leg.utc_s.size),
+                figure(drift_arcsec_per_min(leg), 3),
+                "left out" if one.is_discarded else "yes",
+            )
+        )
+    return Table(header, tuple(lines))
+
+
+def _north_plot(watched: WatchedLeg) -> Plot:
+    leg = watched.leg
+    minutes = (leg.utc_s - leg.utc_s[0]) / 60.0
+    series = [Series(minutes, leg.north_arcsec, "readings")]
+    if np.ptp(minutes) > 0.0:
+        line = np.polynomial.Polynomial.fit(minutes, leg.north_arcsec, 1)
+        ends = np.array([minutes.min(), minutes.max()])
+        series.append(Series(ends, line(ends), "straight line through them", is_line=True))
+    return Plot(
+        f"leg-{watched.key}",
+        f"{leg.label}: declination drift",
+        "minutes",
+        "north offset (″)",
+        tuple(series),
+    )
+
+
+def _tracking(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
+    legs = [leg for leg in night.legs if leg.purpose == Purpose.TRACKING]
+    found = night.of_kind(Kind.TRACKING)
+    if not (legs or found):
+        return
+    tables = (_legs_table(legs, say_time),) if legs else ()
+    facts = tuple(_facts_of(one, "found") for one in found)
+    told = tuple(text for one in found for text in _sentences(one))
+    plots = tuple(_east_plot(leg) for leg in legs if _has_east(leg.leg))
+    yield Section("Tracking", told, (*tables, *(one for one in facts if one.rows)), plots)
+
+
+def _has_east(leg: Leg) -> bool:
+    return leg.east_arcsec is not None and bool(np.isfinite(leg.east_arcsec).any())
+
+
+def _east_plot(watched: WatchedLeg) -> Plot:
+    leg = watched.leg
+    assert leg.east_arcsec is not None
+    readings = Series((leg.utc_s - leg.utc_s[0]) / 60.0, leg.east_arcsec, "readings")
+    title = f"{leg.label}: tracking in right ascension"
+    return Plot(f"run-{watched.key}", title, "minutes", "east offset (″)", (readings,))
+
+
+def _pictures(night: NightRecord) -> Section | None:
+    entries = [one for one in night.of_kind(Kind.PICTURE) if one.attachment is not None]
+    pictures = tuple(
+        Picture(
+            said(one.content.get("name")),
+            said(one.content.get("caption")),
+            said(one.content.get("media_type")),
+            one.attachment or b"",
+        )
+        for one in entries
+    )
+    return Section("Pictures", pictures=pictures) if pictures else None
+
+
+def _sentences(entry: Entry) -> tuple[str, ...]:
+    single, many = entry.content.get("sentence"), entry.content.get("sentences")
+    texts = [single, *(many if isinstance(many, list) else ())]
+    return tuple(text for text in texts if isinstance(text, str) and text.strip())
+
+
+def _facts_of(entry: Entry, title: str) -> Table:
+    return _facts(rows(entry.content, _SENTENCES | _LINKS), title)
+
+
+def _facts(facts: list[list[str]], title: str = "") -> Table:
+    return Table((), tuple((what, how) for what, how in facts), title)
