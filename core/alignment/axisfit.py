@@ -42,8 +42,8 @@ def rough_axis(legs: Sequence[PreparedLeg], scale: Floats, before: AxisKnowledge
         normal = before.information
         right = normal @ (before.sky_rad - axis * scale)
         for leg in legs:
-            residual = leg.groups.north_arcsec - leg.track.north_arcsec(leg.groups.utc_s, axis)
-            slopes = leg.track.sensitivity(leg.groups.utc_s, axis) / scale
+            residual = leg.groups.north_arcsec - leg.path.north_arcsec(axis)
+            slopes = leg.path.sensitivity(axis) / scale
             clear = _without_origins(leg.groups, np.column_stack([slopes, residual]))
             normal = normal + clear[:, :2].T @ clear[:, :2] / variance
             right = right + clear[:, :2].T @ clear[:, 2] / variance

@@ -109,13 +109,20 @@ def offsets_rad(
     """
     seen = observed_direction(hour_angle_rad, declination_rad, latitude_rad, refraction)
     axis = axis_north_end(latitude_rad, azimuth_error_rad, altitude_error_rad)
+    return offsets_of_seen_rad(seen, np.asarray(hour_angle_rad) - hour_angle_rad[0], axis)
+
+
+def offsets_of_seen_rad(seen: Floats, turned_rad: Floats, axis: Floats) -> tuple[Floats, Floats]:
+    """North and east offsets (n,) of directions `seen` (n, 3) from a mount that was on the first.
+
+    `turned_rad` (n,): how far the mount has turned westward since, about `axis` (3,), the north end.
+    """
     outward = seen[0] - (seen[0] @ axis) * axis
     cos_dec = float(np.linalg.norm(outward))
     outward /= cos_dec
     east = np.cross(outward, axis)  # north, east, up is left-handed
     sin_dec = float(seen[0] @ axis)
-    turned = np.asarray(hour_angle_rad) - hour_angle_rad[0]
-    equatorial = (seen @ outward + 1j * (seen @ east)) * np.exp(1j * turned)
+    equatorial = (seen @ outward + 1j * (seen @ east)) * np.exp(1j * turned_rad)
     poleward = seen @ axis
     depth = sin_dec * poleward + cos_dec * equatorial.real
     north = (cos_dec * poleward - sin_dec * equatorial.real) / depth

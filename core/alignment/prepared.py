@@ -11,7 +11,7 @@ from core.alignment.driftlog import Leg
 from core.alignment.groups import Groups, group
 from core.alignment.gusts import set_aside
 from core.alignment.steps import Step, find_breaks, measure
-from core.alignment.track import Track
+from core.alignment.track import Path, Track
 from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]
@@ -25,13 +25,15 @@ class PreparedLeg:
     track: Track
     kept: NDArray[np.bool_]
     groups: Groups
+    path: Path  # at the groups
     steps: tuple[Step, ...] = ()
 
     @classmethod
     def of(cls, leg: Leg, site: Site, air: Air) -> PreparedLeg:
         """Gusts set aside; steps wait until the drift is roughly known."""
         kept = ~set_aside(leg.utc_s, leg.north_arcsec)
-        return cls(leg, Track.of(leg, site, air), kept, group(leg, kept, ()))
+        track, groups = Track.of(leg, site, air), group(leg, kept, ())
+        return cls(leg, track, kept, groups, track.path(groups.utc_s))
 
     def with_steps(self, axis_rad: Floats) -> PreparedLeg:
         """Steps found in what the drift of this axis leaves over."""
@@ -40,4 +42,5 @@ class PreparedLeg:
         if not breaks:
             return self
         steps = measure(self.leg, self.kept, predicted, breaks)
-        return replace(self, groups=group(self.leg, self.kept, breaks), steps=steps)
+        groups = group(self.leg, self.kept, breaks)
+        return replace(self, groups=groups, path=self.track.path(groups.utc_s), steps=steps)

@@ -8,7 +8,13 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.driftlog import Leg
-from core.alignment.geometry import altitude_azimuth_rad, observed_direction, offsets_arcsec
+from core.alignment.geometry import (
+    ARCSEC_PER_RAD,
+    altitude_azimuth_rad,
+    axis_north_end,
+    observed_direction,
+    offsets_of_seen_rad,
+)
 from core.sky.place import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
@@ -16,6 +22,31 @@ from core.sky.site import Air, Site
 Floats = NDArray[np.float64]
 
 _DERIVATIVE_STEP_RAD = 1e-4  # the model is so smooth that the central difference errs by 1e-9
+
+
+@dataclass(frozen=True, eq=False)
+class Path:
+    """Directions (n + 1, 3) in which the star is seen, the leg's start first, and the mount's turn
+    (n + 1,) since then, radians."""
+
+    seen: Floats
+    turned_rad: Floats
+    latitude_rad: float
+
+    def north_arcsec(self, axis_rad: Floats) -> Floats:
+        """North offsets (n,) since the leg's start for `axis_rad`: azimuth, altitude error."""
+        axis = axis_north_end(self.latitude_rad, float(axis_rad[0]), float(axis_rad[1]))
+        north, _ = offsets_of_seen_rad(self.seen, self.turned_rad, axis)
+        return north[1:] * ARCSEC_PER_RAD
+
+    def sensitivity(self, axis_rad: Floats) -> Floats:
+        """Derivatives (n, 2) of the north offset, arcsec per radian of azimuth, altitude error."""
+        columns = []
+        for step in _DERIVATIVE_STEP_RAD * np.eye(2):
+            ahead = self.north_arcsec(axis_rad + step)
+            behind = self.north_arcsec(axis_rad - step)
+            columns.append((ahead - behind) / (2.0 * _DERIVATIVE_STEP_RAD))
+        return np.stack(columns, axis=-1)
 
 
 @dataclass(frozen=True, eq=False)
@@ -53,27 +84,17 @@ class Track:
         elapsed_s = np.asarray(utc_s, dtype=float) - self.start_utc_s
         return np.asarray(self.hour_angle_rad + self.rate_rad_per_s * elapsed_s)
 
+    def path(self, utc_s: Floats) -> Path:
+        """The star's path at these times (n,), ready for any axis."""
+        hour_angle = np.append(self.hour_angle_rad, self.hour_angle_at(utc_s))
+        seen = observed_direction(
+            hour_angle, self.declination_rad, self.latitude_rad, self.refraction
+        )
+        return Path(seen, hour_angle - self.hour_angle_rad, self.latitude_rad)
+
     def north_arcsec(self, utc_s: Floats, axis_rad: Floats) -> Floats:
         """North offsets (n,) since the leg's start for `axis_rad`: azimuth, altitude error."""
-        hour_angle = np.append(self.hour_angle_rad, self.hour_angle_at(utc_s))
-        north, _ = offsets_arcsec(
-            hour_angle,
-            self.declination_rad,
-            self.latitude_rad,
-            float(axis_rad[0]),
-            float(axis_rad[1]),
-            self.refraction,
-        )
-        return north[1:]
-
-    def sensitivity(self, utc_s: Floats, axis_rad: Floats) -> Floats:
-        """Derivatives (n, 2) of the north offset, arcsec per radian of azimuth, altitude error."""
-        columns = []
-        for step in _DERIVATIVE_STEP_RAD * np.eye(2):
-            ahead = self.north_arcsec(utc_s, axis_rad + step)
-            behind = self.north_arcsec(utc_s, axis_rad - step)
-            columns.append((ahead - behind) / (2.0 * _DERIVATIVE_STEP_RAD))
-        return np.stack(columns, axis=-1)
+        return self.path(utc_s).north_arcsec(axis_rad)
 
     def middle(self) -> tuple[float, float, float]:
         """Hour angle (−π…π), observed altitude and azimuth, radians, at the middle of the leg."""
