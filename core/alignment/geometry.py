@@ -115,7 +115,7 @@ def offsets_rad(
 def offsets_of_seen_rad(seen: Floats, turned_rad: Floats, axis: Floats) -> tuple[Floats, Floats]:
     """North and east offsets (n,) of directions `seen` (n, 3) from a mount that was on the first.
 
-    `turned_rad` (n,): how far the mount has turned westward since, about `axis` (3,), the north end.
+    `turned_rad` (n,): how far the mount has turned westward since; `axis` (3,): its north end.
     """
     outward = seen[0] - (seen[0] @ axis) * axis
     cos_dec = float(np.linalg.norm(outward))
