@@ -1,0 +1,158 @@
+"""Draws masses on a beam about a pivot, distances to scale and areas as the masses are."""
+
+from __future__ import annotations
+
+import math
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from app.theme.theme import Theme
+from app.widgets.beam import Beam, Block, stacked
+
+SIDE_PX = 46.0  # of the heaviest block at the usual text size
+LEAST_PX = 16.0
+MARGIN_PX = 14.0
+RULER_MM = (10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0)
+
+
+class BeamDrawing(QWidget):
+    """Blocks carry numbers; the names belong to the list beside the drawing."""
+
+    def __init__(self, theme: Theme, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self._beam = Beam((), "", "", "")
+        self._levels: dict[str, int] = {}
+        self._zero = QPointF()
+        self._px_per_mm = 1.0
+        self.setAccessibleName(name)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        theme.changed.connect(self.updateGeometry)
+
+    def show_beam(self, beam: Beam) -> None:
+        self._beam = beam
+        self.setAccessibleDescription(beam.told)
+        self._place()
+        self.updateGeometry()
+        self.update()
+
+    def beam(self) -> Beam:
+        return self._beam
+
+    def sizeHint(self) -> QSize:
+        storeys = max(self._levels.values(), default=0) + 1
+        line = self.fontMetrics().height()
+        side = SIDE_PX * self._theme.scale
+        return QSize(480, round(storeys * (side + 4) + side + 3.4 * line + 2 * MARGIN_PX))
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(240, self.sizeHint().height())
+
+    def place_px(self, arm_mm: float) -> float:
+        """Where in the widget a place along the beam lies, from the left."""
+        self._place()
+        return self._zero.x() + arm_mm * self._px_per_mm
+
+    def _side_px(self, block: Block) -> float:
+        share = math.sqrt(block.mass_kg / self._beam.heaviest_kg)
+        return max(SIDE_PX * self._theme.scale * share, LEAST_PX * self._theme.scale)
+
+    def _place(self) -> None:
+        low, high = self._beam.span_mm
+        edge = SIDE_PX * self._theme.scale / 2.0 + MARGIN_PX
+        room = max(self.width() - 2.0 * edge, 60.0)
+        self._px_per_mm = room / max(high - low, 50.0)
+        widths = {one.name: self._side_px(one) / self._px_per_mm for one in self._beam.blocks}
+        self._levels = stacked(self._beam.blocks, widths)
+        line = self.fontMetrics().height()
+        base = self.height() - 3.4 * line - MARGIN_PX - 10.0
+        self._zero = QPointF(edge - low * self._px_per_mm, base)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        self._place()
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self._draw_beam(painter)
+        for number, block in enumerate(self._beam.blocks, start=1):
+            self._draw_block(painter, number, block)
+        self._draw_words(painter)
+        self._draw_ruler(painter)
+        painter.end()
+
+    def _at(self, arm_mm: float, up_px: float = 0.0) -> QPointF:
+        return QPointF(self._zero.x() + arm_mm * self._px_per_mm, self._zero.y() - up_px)
+
+    def _draw_beam(self, painter: QPainter) -> None:
+        look, beam = self._theme.look, self._beam
+        low, high = beam.span_mm
+        painter.setPen(QPen(QColor(look.quiet), 2))
+        painter.drawLine(self._at(low), self._at(high))
+        if beam.rail_mm is not None:
+            begin, end = beam.rail_mm
+            painter.setPen(QPen(QColor(look.edge), 1))
+            painter.setBrush(QColor(look.well))
+            painter.drawRect(QRectF(self._at(begin, 5.0), self._at(end, -5.0)))
+        foot = 16.0 * self._theme.scale
+        zero = self._at(0.0, -6.0)
+        corners = [zero, zero + QPointF(-foot * 0.6, foot), zero + QPointF(foot * 0.6, foot)]
+        painter.setPen(QPen(QColor(look.text), 2))
+        painter.setBrush(QColor(look.panel))
+        painter.drawPolygon(QPolygonF(corners))
+
+    def _draw_block(self, painter: QPainter, number: int, block: Block) -> None:
+        look, side = self._theme.look, self._side_px(block)
+        up = self._levels[block.name] * (SIDE_PX * self._theme.scale + 4.0) + 6.0
+        corner = self._at(block.arm_mm, up + side) - QPointF(side / 2.0, 0.0)
+        box = QRectF(corner.x(), corner.y(), side, side)
+        painter.setPen(QPen(QColor(look.text), 2))
+        painter.setBrush(QColor(look.accent if block.is_weight else look.panel))
+        if block.is_weight:
+            painter.drawRect(box)
+        else:
+            painter.drawRoundedRect(box, 5.0, 5.0)
+        painter.setPen(QColor(look.on_accent if block.is_weight else look.text))
+        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, str(number))
+
+    def _draw_words(self, painter: QPainter) -> None:
+        beam, metrics = self._beam, self.fontMetrics()
+        line = self._zero.y() + 10.0 + 16.0 * self._theme.scale + metrics.ascent()
+        painter.setPen(QColor(self._theme.look.quiet))
+        middle = metrics.horizontalAdvance(beam.pivot) / 2.0
+        x = min(max(self._zero.x() - middle, 0.0), self.width() - 2.0 * middle)
+        painter.drawText(QPointF(x, line), beam.pivot)
+        base = line + metrics.height()
+        painter.drawText(QPointF(MARGIN_PX, base), f"← {beam.left}")
+        right = f"{beam.right} →"
+        place = self.width() - MARGIN_PX - metrics.horizontalAdvance(right)
+        painter.drawText(QPointF(place, base), right)
+        if beam.slide_mm:
+            self._draw_slide(painter, beam.slide_mm)
+
+    def _draw_slide(self, painter: QPainter, slide_mm: float) -> None:
+        """An arrow to scale, at least as long as can be seen."""
+        length = slide_mm * self._px_per_mm
+        length = math.copysign(max(abs(length), 14.0), length)
+        start = QPointF(self._zero.x(), MARGIN_PX / 2.0 + 4.0)
+        end = start + QPointF(length, 0.0)
+        back = math.copysign(8.0, length)
+        painter.setPen(QPen(QColor(self._theme.look.accent), 3))
+        painter.drawLine(start, end)
+        for side in (-5.0, 5.0):
+            painter.drawLine(end, end + QPointF(-back, side))
+
+    def _draw_ruler(self, painter: QPainter) -> None:
+        """A length to measure the drawing with."""
+        fitting = [one for one in RULER_MM if one * self._px_per_mm <= self.width() / 3.0]
+        length = fitting[-1] if fitting else RULER_MM[0]
+        metrics = self.fontMetrics()
+        words = self.tr("{mm:g} mm").format(mm=length)
+        base = self.height() - MARGIN_PX / 2.0 - metrics.descent()
+        start = QPointF((self.width() - length * self._px_per_mm) / 2.0, base - 3.0)
+        end = start + QPointF(length * self._px_per_mm, 0.0)
+        painter.setPen(QPen(QColor(self._theme.look.quiet), 1))
+        painter.drawLine(start, end)
+        for place in (start, end):
+            painter.drawLine(place - QPointF(0.0, 4.0), place + QPointF(0.0, 4.0))
+        painter.drawText(end + QPointF(8.0, 4.0), words)

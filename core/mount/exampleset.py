@@ -1,0 +1,112 @@
+"""An invented set of equipment to try everything with: no products, and all figures made up."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from core.mount.equipment import (
+    Accessory,
+    Camera,
+    Counterweight,
+    Guider,
+    Place,
+    Purpose,
+    Record,
+    Telescope,
+)
+from core.mount.examples import INVENTED_MOUNTS
+from core.mount.inventory import EquipmentSet, Inventory
+
+_NOTE = "Invented; no real product."
+_MEADOW, *_OTHERS = INVENTED_MOUNTS
+
+_MEADOW_MEASURED = replace(
+    _MEADOW,
+    capacity_distance_mm=230.0,
+    past_meridian_deg=10.0,
+    azimuth_bolt_arcmin_per_turn=42.0,
+    altitude_bolt_arcmin_per_turn=55.0,
+    saddle_distance_mm=165.0,
+    saddle_length_mm=120.0,
+    bar_start_mm=90.0,
+    bar_length_mm=300.0,
+    bar_mass_kg=1.4,
+)
+_CARRIED: tuple[Record, ...] = (
+    Telescope(
+        key="example-tube",
+        name="Example: 100 mm refractor",
+        is_invented=True,
+        note=_NOTE,
+        mass_kg=5.2,
+        along_mm=35.0,
+        height_mm=75.0,
+        aperture_mm=100.0,
+        focal_length_mm=600.0,
+        length_mm=640.0,
+        diameter_mm=110.0,
+        dovetail_length_mm=300.0,
+    ),
+    Camera(
+        key="example-camera",
+        name="Example: camera",
+        is_invented=True,
+        note=_NOTE,
+        mass_kg=0.7,
+        along_mm=-360.0,
+        height_mm=75.0,
+        pixel_um=3.8,
+        width_px=5200,
+        height_px=3500,
+    ),
+    Guider(
+        key="example-guider",
+        name="Example: guide telescope",
+        is_invented=True,
+        note=_NOTE,
+        mass_kg=0.8,
+        along_mm=20.0,
+        height_mm=170.0,
+        pixel_um=3.0,
+        width_px=1300,
+        height_px=1000,
+        focal_length_mm=160.0,
+    ),
+    Accessory(
+        key="example-computer",
+        name="Example: small computer",
+        is_invented=True,
+        note=_NOTE,
+        mass_kg=0.5,
+        place=Place.SADDLE,
+        along_mm=0.0,
+        height_mm=30.0,
+    ),
+    Accessory(
+        key="example-second-tube",
+        name="Example: second tube, to be bought",
+        is_invented=True,
+        is_planned=True,
+        note=_NOTE,
+        mass_kg=3.0,
+        along_mm=60.0,
+        height_mm=190.0,
+    ),
+    Counterweight(
+        key="example-weight",
+        name="Example: 5 kg weight",
+        is_invented=True,
+        note=_NOTE,
+        mass_kg=5.0,
+        thickness_mm=60.0,
+    ),
+)
+
+INVENTED_SET = EquipmentSet(
+    key="example-set",
+    name="Example: imaging on the meadow",
+    purpose=Purpose.DEEP_SKY,
+    mount=_MEADOW_MEASURED.key,
+    parts=tuple(one.key for one in _CARRIED),
+)
+INVENTED_INVENTORY = Inventory((_MEADOW_MEASURED, *_OTHERS, *_CARRIED), (INVENTED_SET,))
