@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
-import argparse
 import os
+
+# Before anything imports numpy. The solver works on many small matrices, for which one thread is
+# the fastest: with more, they spin on the cores the window needs (100 ms at a time were seen).
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+
+import argparse
 import signal
 import sys
 from collections.abc import Sequence
@@ -14,9 +19,11 @@ from PySide6.QtWidgets import QApplication
 
 from app.compose import Program
 from app.faults import Faults
+from app.session.clockwatch import steady_s
 
 LOG_NAME = "nights.sqlite"
 CHECK_LIMIT_MS = 60_000
+SWITCH_INTERVAL_S = 0.001  # how long the window may wait for Python while a thread computes
 
 
 def main(argv: Sequence[str]) -> int:
@@ -24,6 +31,7 @@ def main(argv: Sequence[str]) -> int:
     wanted = _arguments(argv)
     if wanted.check:
         os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    sys.setswitchinterval(SWITCH_INTERVAL_S)
     signal.signal(signal.SIGINT, signal.SIG_DFL)  # Ctrl+C ends it; all is on disk anyway
     app = QApplication([sys.argv[0]])
     app.setApplicationName("Poleward")
@@ -31,7 +39,7 @@ def main(argv: Sequence[str]) -> int:
     faults = Faults(folder)
     faults.install()
     settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
-    program = Program(app, settings, wanted.log or folder / LOG_NAME)
+    program = Program(app, settings, wanted.log or folder / LOG_NAME, steady=steady_s)
     faults.said.connect(program.window.say)
     if wanted.check:
         _end_when_ready(app, program)

@@ -7,20 +7,24 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QSettings, Signal
+from PySide6.QtCore import QObject, QSettings, QTimeZone, Signal
 from PySide6.QtWidgets import QApplication
 
+from app.idle import Idle
+from app.session.clockwatch import ClockWatch
 from app.theme.theme import Theme
-from app.warmup import Warm, WarmUp
+from app.warmup import Warm, WarmUp, spare_what_is_loaded
 from app.window import PageEntry, Window
 
 if TYPE_CHECKING:
     from app.pages.drift.page import DriftPage
-    from app.pages.site import SitePage
+    from app.pages.site.page import SitePage
+    from app.session.places import Places
     from app.session.session import Session
     from app.session.snapshot import Snapshot
 
 SITE, DRIFT = "site", "drift"
+STOPPED = (DRIFT,)  # the pages with work of their own under way
 
 
 class Program(QObject):
@@ -34,8 +38,11 @@ class Program(QObject):
         settings: QSettings,
         log_path: Path,
         now: Callable[[], float] = time.time,
+        steady: Callable[[], float] | None = None,
     ) -> None:
-        """`now`: seconds since 1970-01-01 UTC."""
+        """`now`: seconds since 1970-01-01 UTC. `steady`: a clock that nobody sets, to see when
+        someone sets the other; None when there is none.
+        """
         super().__init__()
         self._now = now
         self.theme = Theme(app, settings)
@@ -43,14 +50,18 @@ class Program(QObject):
         self.session: Session | None = None
         self._is_closed = False
         self._held_trouble: str | None = None
+        self._idle = Idle(self)
         self._warm_up = WarmUp(log_path, now, self)
         self._warm_up.warm.connect(self._build)
         self._warm_up.storage_trouble.connect(self._storage_trouble)
         self._warm_up.notice.connect(self.window.say)
         self.window.closing.connect(self.close)
+        self._clock_watch = ClockWatch(now, steady or now, self)
+        self._clock_watch.jumped.connect(self.window.say)
 
     def start(self) -> None:
         self.window.show()
+        self._clock_watch.start()
         self._warm_up.start()
 
     def close(self) -> None:
@@ -58,16 +69,20 @@ class Program(QObject):
         if self._is_closed:
             return
         self._is_closed = True
+        self._idle.close()
+        self._clock_watch.stop()
         self._warm_up.wait()
-        drift = self.window.page(DRIFT)
-        if drift is not None:
-            drift.stop()  # type: ignore[attr-defined]
+        for name in STOPPED:
+            page = self.window.page(name)
+            if page is not None:
+                page.stop()  # type: ignore[attr-defined]
         if self.session is not None:
             self.session.close()
         if self._warm_up.made is not None:
             self._warm_up.made.log.close()
 
     def _build(self, warm: Warm) -> None:
+        from app.session.places import Places
         from app.session.session import Session
 
         if self._is_closed:  # the window was closed before it was filled
@@ -77,20 +92,39 @@ class Program(QObject):
         session.report_storage(self._held_trouble)
         session.changed.connect(self._show)
         self.session = session
+        places = Places(warm.log)
         self.window.offer(
             [
-                PageEntry(SITE, self.tr("Site"), lambda: self._site_page(session)),
+                PageEntry(SITE, self.tr("Site"), lambda: self._site_page(session, places)),
                 PageEntry(DRIFT, self.tr("Drift"), lambda: self._drift_page(session)),
             ]
         )
-        self.window.show_page(DRIFT)
         self._show(session.snapshot())
-        self.ready.emit()
+        self._idle.do(
+            [
+                lambda: self.window.build_page(DRIFT),
+                lambda: self.window.show_page(DRIFT),
+                spare_what_is_loaded,
+                self.ready.emit,
+                *self.window.unbuilt(),
+                self._prepare_drift,
+            ]
+        )
 
-    def _site_page(self, session: Session) -> SitePage:
-        from app.pages.site import SitePage
+    def _prepare_drift(self) -> None:
+        """What is asked for next on the page that opens first."""
+        from app.pages.drift.page import DriftPage
 
-        page = SitePage()
+        page = self.window.page(DRIFT)
+        if isinstance(page, DriftPage):
+            page.prepare()
+
+    def _site_page(self, session: Session, places: Places) -> SitePage:
+        from app.pages.site.page import SitePage
+        from app.pages.site.parts import SiteParts
+
+        own_zone = bytes(QTimeZone.systemTimeZoneId().data()).decode("ascii", "replace")
+        page = SitePage(self.theme, SiteParts(self._now, places, own_zone))
         snapshot = session.snapshot()
         page.show_site(snapshot.site, snapshot.air)
         page.site_given.connect(session.set_site)

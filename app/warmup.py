@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import contextlib
+import gc
 import importlib
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -18,9 +20,10 @@ SLOW = (
     "app.session.shown",
     "app.pages.drift.page",
     "app.driftparts",
-    "app.pages.site",
+    "app.pages.site.page",
     "core.alignment.solution",
 )
+SOME_TIME_S = 1.8e9  # any will do to load what places of the Sun need
 
 
 @dataclass(frozen=True, eq=False)
@@ -59,10 +62,25 @@ class WarmUp(QThread):
         self.warm.emit(self.made)
 
 
+def spare_what_is_loaded() -> None:
+    """Going through all libraries at every full collection would stop the window for 20-50 ms."""
+    gc.collect()
+    gc.freeze()
+
+
 def _import_the_rest() -> None:
     """What the pages and the solver need, so that neither waits for it later."""
     for name in SLOW:
         importlib.import_module(name)
-    from core.sky import catalogue
+    from core.sky import catalogue, clock, polefield, sunlight, zones
+    from core.sky.magnetic import NoDeclination, declination
+    from core.sky.site import Air, Site
 
     catalogue.load()
+    polefield.load()
+    clock.bundled()
+    zones.names()
+    anywhere = Site(0.0, 0.0)
+    sunlight.sun_check(anywhere, Air(0.0), SOME_TIME_S)
+    with contextlib.suppress(NoDeclination):
+        declination(anywhere, SOME_TIME_S)

@@ -38,16 +38,17 @@ def refusal(step_s: float) -> str:
 def notice(verdict: Verdict, step_s: float, old_label: str, new_label: str) -> str:
     """The sentence for a leg that was cut in two because of the clock."""
     if verdict is Verdict.WENT_BACK:
-        what = f"The clock went back by {_in_words(-step_s)}"
+        what = f"The clock went back by {span_words(-step_s)}"
     else:
-        what = f"No reading came for {_in_words(step_s)}, or the clock was set forward"
+        what = f"No reading came for {span_words(step_s)}, or the clock was set forward"
     return (
         f"{what}: leg “{old_label}” was ended and “{new_label}” begun. If the clock was set, check "
         "the time and date, then discard the leg that was read by the wrong time."
     )
 
 
-def _in_words(seconds: float) -> str:
+def span_words(seconds: float) -> str:
+    """A span of time as one says it: "45 s", "12 min", "2.5 h"."""
     if seconds < 120.0:
         return f"{seconds:.0f} s"
     if seconds < 120.0 * 60.0:

@@ -15,10 +15,14 @@ QMainWindow, QDialog, QScrollArea, QWidget#page, QStackedWidget { background: $g
 QScrollArea { border: none; }
 QWidget#rail, QWidget#strip { background: $panel; }
 QFrame[kind="panel"] { background: $panel; border: 1px solid $line; border-radius: 6px; }
+QFrame[kind="asking"] {
+    background: $well; border: 2px dashed $accent; border-radius: 6px;
+}
 QFrame[kind="rule"] { background: $line; border: none; max-height: 1px; min-height: 1px; }
 QLabel { background: transparent; }
 QLabel[voice="figure"] { font-size: ${figure}px; font-weight: 600; }
 QLabel[voice="side"] { font-size: ${side}px; }
+QLabel[voice="time"] { font-size: ${time}px; font-weight: 600; }
 QLabel[voice="turn"] { font-size: ${turn}px; font-weight: 600; color: $accent; }
 QLabel[voice="title"] { font-size: ${title}px; font-weight: 600; }
 QLabel[voice="question"] { font-size: ${question}px; font-weight: 600; }
@@ -120,7 +124,7 @@ def sheet(look: Look, scale: float) -> str:
 
 def _sizes(scale: float) -> dict[str, int]:
     plain = {"body": 15, "small": 13, "title": 18, "side": 19}
-    large = {"question": 23, "turn": 27, "figure": 46}
+    large = {"question": 23, "turn": 27, "time": 25, "figure": 46}
     sizes = {name: round(size * scale) for name, size in plain.items()}
     # What is large already grows less, so that the answer stays on one screen.
     sizes |= {name: round(size * scale**0.6) for name, size in large.items()}

@@ -54,6 +54,9 @@ class Zone:
         )
 
 
+UTC_ZONE = Zone("UTC", UTC)
+
+
 @cache
 def names() -> tuple[str, ...]:
     """All names of the database, in order; takes some tens of milliseconds the first time."""
@@ -67,7 +70,7 @@ def find(text: str) -> Zone:
     """
     plain = text.strip()
     if plain.upper() in ("UTC", "GMT", "Z"):
-        return Zone("UTC", UTC)
+        return UTC_ZONE
     offset = _OFFSET.fullmatch(plain)
     if offset is not None:
         return _by_offset(plain, *offset.groups())

@@ -1,0 +1,54 @@
+"""Numbers with or without a unit, as typed on the Site page."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from core.sky.pressure import METRES_PER_FOOT, Offer
+
+_NUMBER = re.compile(r"([+\-−]?\d+(?:[.,]\d*)?)\s*(.*)", re.DOTALL)
+FEET = ("ft", "ft.", "feet", "foot", "'")
+FAHRENHEIT = ("f", "°f", "fahrenheit")
+# What may be written behind a pressure; which of them is meant, the size of the number tells.
+OTHER_PRESSURES = ("inhg", "in", '"', "mmhg", "mm", "torr", "kpa")
+_PLAIN = {
+    "m": ("", "m", "m.", "metres", "meters"),
+    "°C": ("", "c", "°c", "celsius"),
+    "hPa": ("", "hpa", "mbar", "mb"),
+}
+
+
+@dataclass(frozen=True)
+class Quantity:
+    """`unit` in small letters, empty when none was typed."""
+
+    value: float
+    unit: str
+
+    def is_in(self, unit: str) -> bool:
+        """Whether it is in that unit of the page, said or not."""
+        return self.unit in _PLAIN[unit]
+
+
+def quantity(text: str) -> Quantity | None:
+    """None when there is no number. A decimal comma is understood."""
+    found = _NUMBER.fullmatch(text.strip())
+    if found is None:
+        return None
+    number, unit = found.groups()
+    return Quantity(float(number.replace(",", ".").replace("−", "-")), unit.strip().casefold())
+
+
+def feet_offer(typed: Quantity) -> Offer:
+    """Feet said outright are asked about all the same."""
+    metres = round(typed.value * METRES_PER_FOOT, 1)
+    question = f"{typed.value:g} feet are {metres:.0f} m. Use {metres:.0f} m?"
+    return Offer(typed.value, metres, question)
+
+
+def fahrenheit_offer(typed: Quantity) -> Offer:
+    """A temperature on the other scale."""
+    celsius = round((typed.value - 32.0) / 1.8, 1)
+    question = f"Is that {typed.value:g} °F? It makes {celsius:.1f} °C."
+    return Offer(typed.value, celsius, question)

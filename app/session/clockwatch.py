@@ -1,0 +1,65 @@
+"""Noticing at any time that the computer's clock was set: wall clock against a steady one."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from app.session.clockcheck import STEP_BACK_S, span_words
+
+LOOK_MS = 1000
+
+
+def steady_s() -> float:
+    """Seconds of a clock that nobody sets and that goes on while the computer sleeps."""
+    # Linux has one of its own for that; elsewhere CLOCK_MONOTONIC (macOS) or the plain call do it.
+    which = getattr(time, "CLOCK_BOOTTIME", getattr(time, "CLOCK_MONOTONIC", None))
+    return time.monotonic() if which is None else time.clock_gettime(which)
+
+
+class ClockWatch(QObject):
+    """`jumped` carries a sentence each time the wall clock leaves the steady one.
+
+    `now`: seconds since 1970-01-01 UTC. Slow corrections by a time service are not jumps.
+    """
+
+    jumped = Signal(str)
+
+    def __init__(
+        self,
+        now: Callable[[], float],
+        steady: Callable[[], float],
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._now = now
+        self._steady = steady
+        self._ahead_s = now() - steady()
+        self._timer = QTimer(self)
+        self._timer.setInterval(LOOK_MS)
+        self._timer.timeout.connect(self.look)
+
+    def start(self) -> None:
+        self._ahead_s = self._now() - self._steady()
+        self._timer.start()
+
+    def stop(self) -> None:
+        self._timer.stop()
+
+    def look(self) -> None:
+        """Compares the two clocks; a small step only moves the mark for the next look."""
+        ahead_s = self._now() - self._steady()
+        step_s, self._ahead_s = ahead_s - self._ahead_s, ahead_s
+        if abs(step_s) > STEP_BACK_S:
+            self.jumped.emit(sentence(step_s))
+
+
+def sentence(step_s: float) -> str:
+    """What happened and what to look at; a positive step is forward."""
+    way = "forward" if step_s > 0 else "back"
+    return (
+        f"The computer's clock jumped {way} by {span_words(abs(step_s))}. Compare the time on the "
+        "Site page with a clock you trust; what was worked out before may be for the wrong time."
+    )

@@ -1,0 +1,47 @@
+"""A Site page with a memory of its own."""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+from app.pages.site.page import SitePage
+from app.pages.site.parts import SiteParts
+from app.session.places import Places
+
+NOW_S = 1_790_000_000.0  # 2026-09-21T14:13:20Z, by `date -u -d @1790000000`
+
+
+class Settings:
+    """Keeps in memory what is put."""
+
+    def __init__(self) -> None:
+        self.kept: dict[str, Any] = {}
+
+    def get_setting(self, key: str, default: Any = None) -> Any:
+        return self.kept.get(key, default)
+
+    def put_setting(self, key: str, value: Any) -> None:
+        self.kept[key] = value
+
+
+@pytest.fixture
+def settings_kept() -> Settings:
+    return Settings()
+
+
+@pytest.fixture
+def make_page(qtbot, theme, settings_kept) -> Callable[[], SitePage]:
+    def make() -> SitePage:
+        made = SitePage(theme, SiteParts(lambda: NOW_S, Places(settings_kept), "Europe/Lisbon"))
+        made.theme = theme  # kept alive as long as the page
+        qtbot.addWidget(made)
+        made.show()
+        return made
+
+    return make
+
+
+@pytest.fixture
+def page(make_page) -> SitePage:
+    return make_page()
