@@ -64,7 +64,6 @@ class WarmUp(QThread):
 
 def spare_what_is_loaded() -> None:
     """Going through all libraries at every full collection would stop the window for 20-50 ms."""
-    gc.collect()
     gc.freeze()
 
 

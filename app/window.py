@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import partial
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QCloseEvent
@@ -25,7 +26,7 @@ from core.sky.site import Site
 
 @dataclass(frozen=True)
 class PageEntry:
-    """`build` makes the page when it is first looked at."""
+    """`build` makes the page, when it is first looked at or before."""
 
     name: str
     title: str
@@ -71,17 +72,25 @@ class Window(QMainWindow):
         self._rail.offer([(entry.name, entry.title) for entry in entries])
 
     def show_page(self, name: str) -> None:
+        self.build_page(name)
+        self._rail.show_choice(name)
+        self._stack.setCurrentWidget(self._pages[name])
+        self._pages[name].setFocus()
+
+    def build_page(self, name: str) -> None:
+        """Makes a page without showing it, unless it is there already."""
         if name not in self._pages:
             page = self._entries[name].build()
             page.setAccessibleName(self._entries[name].title)
             self._pages[name] = page
             self._stack.addWidget(page)
-        self._rail.show_choice(name)
-        self._stack.setCurrentWidget(self._pages[name])
-        self._pages[name].setFocus()
+
+    def unbuilt(self) -> list[Callable[[], None]]:
+        """A step for each page, to be taken when there is time."""
+        return [partial(self.build_page, name) for name in self._entries]
 
     def page(self, name: str) -> QWidget | None:
-        """The page if it has been looked at."""
+        """The page if it is built."""
         return self._pages.get(name)
 
     def show_site(self, site: Site | None) -> None:

@@ -41,7 +41,13 @@ def start(qapp: QApplication, settings: QSettings, tmp_path: Path, qtbot) -> Sta
 def test_it_opens_on_the_drift_page(start: Start) -> None:
     program = start()
     assert program.window.page(DRIFT).isVisible()
-    assert program.window.page(SITE) is None
+    assert not program.window.rail_button(SITE).isChecked()
+
+
+def test_the_other_pages_are_built_when_there_is_time(start: Start, qtbot) -> None:
+    program = start()
+    qtbot.waitUntil(lambda: program.window.page(SITE) is not None)
+    assert program.window.page(DRIFT).isVisible()
 
 
 def test_a_site_given_on_its_page_reaches_the_session_and_the_strip(start: Start) -> None:

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
 from app.pages.drift.parts import DriftParts
 from app.pages.drift.practiceband import PracticeBand
+from app.pages.drift.readings import HAND
 from app.pages.drift.ways import Ways
 from app.pages.drift.waysin import WaysIn
 from app.pages.drift.work import Work
@@ -79,6 +80,10 @@ class DriftPage(QWidget):
         """One of "practice", "hand" and "log"."""
         self._ways.panel.take(way)
         self._show(self._shown.snapshot())
+
+    def prepare(self) -> None:
+        """Builds ahead what is likely to be asked for next, out of sight."""
+        self._ways.panel.prepare(HAND)
 
     def stop(self) -> None:
         """No more readings come from this page, and a practice night ends."""

@@ -46,10 +46,15 @@ class ReadingsPanel(Panel):
         self.leave()
         self._way = way
         self._ways.show_choice(way)
+        self.prepare(way)
+        self._controls[way].show()
+
+    def prepare(self, way: str) -> None:
+        """Builds the controls of a way without showing them, unless they are there already."""
         if way not in self._controls:
             self._controls[way] = self._builders[way]()
+            self._controls[way].hide()
             self.column.addWidget(self._controls[way])
-        self._controls[way].show()
 
     def leave(self) -> None:
         """No way is in use any more."""

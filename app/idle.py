@@ -1,0 +1,36 @@
+"""Work done in slices, one each time the window has nothing else to do."""
+
+from __future__ import annotations
+
+from collections import deque
+from collections.abc import Callable, Iterable
+
+from PySide6.QtCore import QObject, QTimer
+
+
+class Idle(QObject):
+    """Takes steps in order; each must be short, for the person may press a key meanwhile."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._steps: deque[Callable[[], object]] = deque()
+        self._timer = QTimer(self)
+        self._timer.setInterval(0)  # fires when all other events have been seen to
+        self._timer.timeout.connect(self._next)
+
+    def do(self, steps: Iterable[Callable[[], object]]) -> None:
+        """Adds steps to those that wait."""
+        self._steps.extend(steps)
+        if self._steps:
+            self._timer.start()
+
+    def close(self) -> None:
+        """Leaves out what has not begun."""
+        self._steps.clear()
+        self._timer.stop()
+
+    def _next(self) -> None:
+        step = self._steps.popleft()
+        if not self._steps:
+            self._timer.stop()
+        step()
