@@ -1,0 +1,60 @@
+"""Parts of a page of which one is looked at."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from app.widgets.choice import Choice
+
+
+@dataclass(frozen=True)
+class Section:
+    """`build` makes it when it is first looked at."""
+
+    name: str
+    title: str
+    build: Callable[[], QWidget]
+
+
+class Sections(QWidget):
+    """Keys along the top, the section chosen below. `shown` carries its name, each time."""
+
+    shown = Signal(str)
+
+    def __init__(
+        self, name: str, sections: Sequence[Section], parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._sections = {section.name: section for section in sections}
+        self._built: dict[str, QWidget] = {}
+        self._keys = Choice(name, [(section.name, section.title) for section in sections])
+        self._keys.chosen.connect(self.show_section)
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(10)
+        self._column.addWidget(self._keys)
+
+    def show_section(self, name: str) -> None:
+        if name not in self._built:
+            widget = self._sections[name].build()
+            widget.setAccessibleName(self._sections[name].title)
+            self._built[name] = widget
+            self._column.addWidget(widget, 1)
+        for other, widget in self._built.items():
+            widget.setVisible(other == name)
+        self._keys.show_choice(name)
+        self.shown.emit(name)
+
+    def current(self) -> str:
+        return self._keys.choice()
+
+    def section(self, name: str) -> QWidget | None:
+        """The section if it has been looked at."""
+        return self._built.get(name)
+
+    def keys(self) -> Choice:
+        return self._keys
