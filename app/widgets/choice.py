@@ -43,6 +43,10 @@ class Choice(QWidget):
     def choice(self) -> str:
         return next((option for option, key in self._keys.items() if key.isChecked()), "")
 
+    def options(self) -> list[str]:
+        """In the order of the keys."""
+        return list(self._keys)
+
     def show_choice(self, option: str) -> None:
         self._keys[option].setChecked(True)
 

@@ -1,0 +1,172 @@
+"""What is to be photographed tonight, kept at every change, and the task it makes."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, dataclass, fields
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QObject, Signal
+
+from app.session.equipment import Equipment
+from app.session.places import Settings
+from core.mount.equipment import Camera, Telescope
+from core.mount.quantities import ImpossibleValue
+
+if TYPE_CHECKING:  # brings scipy along
+    from core.alignment.budget.task import Optics, Task
+
+KEY = "budget"
+VERSION = 1
+
+
+@dataclass(frozen=True)
+class Wanted:
+    """As typed; None where a figure is missing. `declination_deg` of date.
+
+    `guide_star_arcmin`: guide star to the farthest corner; None takes the middle of the field.
+    The optics are those of the set in use unless `has_own_optics`.
+    """
+
+    name: str = ""
+    declination_deg: float | None = None
+    first_hour_angle_h: float | None = -3.0
+    last_hour_angle_h: float | None = 3.0
+    exposure_s: float | None = 300.0
+    is_guided: bool = True
+    guide_star_arcmin: float | None = None
+    limit_px: float | None = 0.5
+    binning: int = 1
+    focal_factor: float | None = 1.0
+    has_own_optics: bool = False
+    focal_length_mm: float | None = None
+    pixel_um: float | None = None
+    width_px: int | None = None
+    height_px: int | None = None
+
+
+class Budget(QObject):
+    """Raises nothing by itself: `task` says in a sentence what is missing."""
+
+    changed = Signal()
+
+    def __init__(
+        self, settings: Settings, equipment: Equipment, parent: QObject | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._settings = settings
+        self._equipment = equipment
+        self._wanted = _read(settings.get_setting(KEY))
+        equipment.changed.connect(self.changed)
+
+    @property
+    def wanted(self) -> Wanted:
+        return self._wanted
+
+    def want(self, wanted: Wanted) -> None:
+        """Keep what the person typed."""
+        self._wanted = wanted
+        self._settings.put_setting(KEY, {"version": VERSION, **asdict(wanted)})
+        self.changed.emit()
+
+    def optics(self) -> Optics:
+        """Raises `ImpossibleValue` with a sentence that names what is missing."""
+        return optics_of_wanted(self._wanted, self._equipment)
+
+    def task(self) -> Task:
+        """Tonight's task; a ValueError whose text is a sentence when something is missing."""
+        from core.alignment.budget.task import Target, Task
+
+        wanted = self._wanted
+        hours = wanted.first_hour_angle_h, wanted.last_hour_angle_h
+        optics = self.optics()
+        target = Target(
+            _given(wanted.declination_deg, "target"),
+            15.0 * _given(hours[0], "hour angle to begin at"),
+            15.0 * _given(hours[1], "hour angle to end at"),
+            wanted.name,
+        )
+        guide = _half_diagonal_arcmin(optics) if wanted.is_guided else None
+        if wanted.is_guided and wanted.guide_star_arcmin is not None:
+            guide = wanted.guide_star_arcmin
+        return Task(
+            target,
+            optics,
+            _given(wanted.exposure_s, "exposure"),
+            guide,
+            _given(wanted.limit_px, "smear allowed"),
+        )
+
+
+def telescopes_and_cameras(equipment: Equipment) -> tuple[list[Telescope], list[Camera]]:
+    """Those of the set in use, planned ones last; empty without a set."""
+    chosen = equipment.set_in_use()
+    parts = () if chosen is None else equipment.inventory.parts_of(chosen, with_planned=True)
+    ordered = sorted(parts, key=lambda part: part.is_planned)
+    telescopes = [one for one in ordered if isinstance(one, Telescope)]
+    return telescopes, [one for one in ordered if type(one) is Camera]
+
+
+def optics_of_wanted(wanted: Wanted, equipment: Equipment) -> Optics:
+    """Raises `ImpossibleValue` with a sentence."""
+    from core.mount.optics import optics_of
+
+    factor = _given(wanted.focal_factor, "reducer or Barlow factor")
+    if wanted.has_own_optics:
+        typed = _typed_optics(wanted)
+        return optics_of(*typed, binning=wanted.binning, focal_factor=factor)
+    telescopes, cameras = telescopes_and_cameras(equipment)
+    if not telescopes or not cameras:
+        raise ImpossibleValue(
+            "The set in use has no telescope and camera to go with it: choose such a set on the "
+            "Mount page, or type the optics here."
+        )
+    return optics_of(telescopes[0], cameras[0], wanted.binning, factor)
+
+
+def _typed_optics(wanted: Wanted) -> tuple[Telescope, Camera]:
+    return (
+        Telescope(key="typed", name="the optics typed", focal_length_mm=wanted.focal_length_mm),
+        Camera(
+            key="typed",
+            name="the optics typed",
+            pixel_um=wanted.pixel_um,
+            width_px=wanted.width_px,
+            height_px=wanted.height_px,
+        ),
+    )
+
+
+def _half_diagonal_arcmin(optics: Optics) -> float:
+    from core.alignment.geometry import ARCMIN_PER_RAD
+
+    return optics.half_diagonal_rad * ARCMIN_PER_RAD
+
+
+def _given(value: float | None, what: str) -> float:
+    if value is None:
+        raise ImpossibleValue(f"The {what} is not entered yet.")
+    return value
+
+
+def _read(kept: Any) -> Wanted:
+    """The usual figures where what was kept cannot be used."""
+    if not isinstance(kept, dict) or kept.get("version") != VERSION:
+        return Wanted()
+    usual = Wanted()
+    taken = {}
+    for one in fields(Wanted):
+        value = kept.get(one.name, getattr(usual, one.name))
+        if _fits(value, one.name, usual):
+            taken[one.name] = value
+    return Wanted(**taken)
+
+
+def _fits(value: Any, name: str, usual: Wanted) -> bool:
+    default = getattr(usual, name)
+    if isinstance(default, bool | str):
+        return type(value) is type(default)
+    if name == "binning":
+        return type(value) is int and 1 <= value <= 16
+    is_whole = name in ("width_px", "height_px")
+    number = int if is_whole else (int | float)
+    return value is None or (isinstance(value, number) and not isinstance(value, bool))
