@@ -1,0 +1,104 @@
+"""Declination backlash from a reversal: how much is commanded before the star turns back."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.tracking.run import UnusableRun
+
+Floats = NDArray[np.float64]
+
+_FEWEST = 6
+_NOTHING_ARCSEC = 0.5  # common practice, no source: less than this disturbs nobody
+
+
+@dataclass(frozen=True)
+class Backlash:
+    """Play of an axis: `arcsec` with its standard deviation, `seconds` at the guide rate.
+
+    `answer`: star motion over commanded motion once the play is taken up; 1 when the guide rate
+    is as stated.
+    """
+
+    arcsec: float
+    sigma_arcsec: float
+    seconds: float
+    answer: float
+    sentence: str
+
+
+def backlash_of_reversal(
+    commanded_arcsec: Floats, seen_arcsec: Floats, rate_arcsec_per_s: float
+) -> Backlash:
+    """`commanded_arcsec` (n,): motion asked for since the reversal, growing; `seen_arcsec` (n,):
+    how far the star has moved, whichever sign; `rate_arcsec_per_s`: the guide rate.
+
+    Raises UnusableRun when the star never answers or there are too few readings.
+    """
+    if not 0.01 <= rate_arcsec_per_s <= 200.0:
+        raise UnusableRun(
+            "The guide rate is not known; enter arcseconds a second (half the sidereal rate is "
+            "7.5)."
+        )
+    good = np.isfinite(commanded_arcsec) & np.isfinite(seen_arcsec)
+    asked, seen = commanded_arcsec[good] - commanded_arcsec[good][0], seen_arcsec[good]
+    if asked.size < _FEWEST or np.any(np.diff(asked) < 0.0) or asked[-1] <= 0.0:
+        raise UnusableRun(
+            f"A reversal needs at least {_FEWEST} readings while the motion asked for grows in one "
+            "direction; repeat it with short, equal pulses."
+        )
+    play, rate, variance, slope = _broken_line(asked, seen - seen[0])
+    if rate < 0.2 or play > 0.9 * float(asked[-1]):
+        raise UnusableRun(
+            "The star did not turn back within the motion asked for: the backlash is larger than "
+            f"{asked[-1]:.0f}″, or the axis does not answer. Ask for more, and check the cable."
+        )
+    sigma = float(np.sqrt(max(variance, 1e-9)) / max(slope, 1e-9))
+    return Backlash(play, sigma, play / rate_arcsec_per_s, rate, _sentence(play, sigma, rate))
+
+
+def _broken_line(asked: Floats, seen: Floats) -> tuple[float, float, float, float]:
+    """Play, answer, variance about the line, and the play's own weight (root of its information).
+
+    Level until the play is taken up, then straight: least squares over the place of the bend.
+    """
+    bends = np.linspace(0.0, asked[-1], 801)[:-1]
+    beyond = np.maximum(asked - bends[:, np.newaxis], 0.0)
+    beyond_mean = beyond.mean(axis=1, keepdims=True)
+    seen_mean = seen.mean()
+    cross = ((beyond - beyond_mean) * (seen - seen_mean)).sum(axis=1)
+    square = ((beyond - beyond_mean) ** 2).sum(axis=1)
+    rate = cross / np.maximum(square, 1e-12)
+    total = float(((seen - seen_mean) ** 2).sum())
+    best = int(np.argmin(total - rate * cross))
+    left = max(total - float(rate[best] * cross[best]), 0.0)
+    moving = asked > bends[best]
+    columns = np.column_stack([np.ones_like(asked), beyond[best], -rate[best] * moving])
+    inverse = np.linalg.pinv(columns.T @ columns)
+    variance = left / max(asked.size - 3, 1)
+    return (
+        float(bends[best]),
+        abs(float(rate[best])),
+        variance,
+        1.0 / max(float(np.sqrt(inverse[2, 2])), 1e-9),
+    )
+
+
+def _sentence(play: float, sigma: float, rate: float) -> str:
+    if play < max(_NOTHING_ARCSEC, 1.96 * sigma):
+        words = f"No declination backlash beyond {max(1.96 * sigma, _NOTHING_ARCSEC):.1f}″ shows."
+    else:
+        words = (
+            f"Declination has {play:.1f}″ ± {1.96 * sigma:.1f}″ of backlash: each reversal waits "
+            "that long. Leave the axis slightly out of balance or the alignment slightly off, so "
+            "that corrections go one way; or have the worm adjusted."
+        )
+    if not 0.7 <= rate <= 1.4:
+        words += (
+            f" The star moves {rate:.2f} times as far as asked: the guide rate is not the one "
+            "stated, or the calibration was made at another declination."
+        )
+    return words

@@ -1,0 +1,158 @@
+"""The longest exposure, as a chance against the length: unguided, trained, guided."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.budget.words import duration, pixels
+from core.tracking.guideloop import Guiding, guided, step_for
+from core.tracking.motion import Drive, Motion, motion
+from core.tracking.periodic import PeriodicError
+from core.tracking.progress import KeepGoing, ask
+from core.tracking.run import Run, UnusableRun
+from core.tracking.smear import STILL, SteadyDrift, chance_within
+
+Floats = NDArray[np.float64]
+
+LENGTHS_S = np.geomspace(2.0, 1800.0, 40)
+
+
+@dataclass(frozen=True)
+class Limit:
+    """Smear allowed: `part_px` of a pixel at an image scale."""
+
+    scale_arcsec_per_px: float
+    part_px: float = 0.5
+
+    def __post_init__(self) -> None:
+        """Asks for the scale where it is missing or cannot be, in a sentence."""
+        if not 0.01 <= self.scale_arcsec_per_px <= 1000.0:
+            raise UnusableRun(
+                "The image scale is not known; enter arcseconds per pixel (206.265 times the pixel "
+                "size in µm over the focal length in mm)."
+            )
+        if not 0.01 <= self.part_px <= 100.0:
+            raise UnusableRun("The smear allowed lies between 0.01 and 100 pixels.")
+
+    @property
+    def arcsec(self) -> float:
+        """On the sky."""
+        return self.part_px * self.scale_arcsec_per_px
+
+
+@dataclass(frozen=True, eq=False)
+class ChanceCurve:
+    """Chance (n,) that an exposure begun at a random moment keeps the limit, with its 95 % band.
+
+    NaN beyond half the run. `longest_s`: the longest exposure of which nine in ten keep it, 0 when
+    none does.
+    """
+
+    drive: Drive
+    exposure_s: Floats
+    chance: Floats
+    low: Floats
+    high: Floats
+    longest_s: float
+    sentence: str
+
+
+SURE = 0.9
+
+
+def chance_curves(
+    result: PeriodicError,
+    run: Run,
+    limit: Limit,
+    *,
+    declination_deg: float,
+    unguided_drift: SteadyDrift = STILL,
+    guided_drift: SteadyDrift = STILL,
+    guiding: Guiding | None = None,
+    exposure_s: Sequence[float] | Floats = LENGTHS_S,
+    keep_going: KeepGoing | None = None,
+) -> tuple[ChanceCurve, ...]:
+    """Unguided, trained and, with `guiding`, guided. Drifts come from `polarpart.polar_part`.
+
+    Guiding takes out the unguided drift and leaves the guided one, the turning of the field.
+    """
+    lengths = np.asarray(exposure_s, dtype=np.float64)
+    wanted = [Drive.UNGUIDED, Drive.TRAINED, *([Drive.GUIDED] if guiding else [])]
+    curves = []
+    for number, drive in enumerate(wanted):
+        ask(keep_going, number / len(wanted))
+        if drive is Drive.GUIDED and guiding is not None:
+            own = motion(
+                result, run, drive, declination_deg=declination_deg, step_s=step_for(guiding)
+            )
+            path, drift = guided(with_drift(own, unguided_drift), guiding), guided_drift
+        else:
+            path, drift = (
+                motion(result, run, drive, declination_deg=declination_deg),
+                unguided_drift,
+            )
+        curves.append(_curve(path, drift, drive, lengths, limit))
+    ask(keep_going, 1.0)
+    return tuple(curves)
+
+
+def with_drift(path: Motion, drift: SteadyDrift) -> Motion:
+    """The steady drift laid into the motion, for a guider to take out again."""
+    minutes = path.step_s / 60.0 * np.arange(path.east_arcsec.size)
+    return Motion(
+        path.step_s,
+        path.east_arcsec + drift.east_arcsec_per_min * minutes,
+        path.north_arcsec + drift.north_arcsec_per_min * minutes,
+        path.breaks,
+        path.turn,
+    )
+
+
+def _curve(
+    path: Motion, drift: SteadyDrift, drive: Drive, lengths: Floats, limit: Limit
+) -> ChanceCurve:
+    chances = [chance_within(path, float(one), limit.arcsec, drift) for one in lengths]
+    share, low, high = np.array([(one.share, one.low, one.high) for one in chances]).T
+    longest_s = _longest(lengths, share)
+    return ChanceCurve(
+        drive,
+        lengths,
+        share,
+        low,
+        high,
+        longest_s,
+        _sentence(drive, lengths, share, longest_s, limit),
+    )
+
+
+def _longest(lengths: Floats, share: Floats) -> float:
+    """Where the chance first falls below nine in ten, between two lengths computed."""
+    known = np.isfinite(share)
+    lengths, share = lengths[known], share[known]
+    if share.size == 0 or share[0] < SURE:
+        return 0.0
+    below = np.flatnonzero(share < SURE)
+    if below.size == 0:
+        return float(lengths[-1])
+    at = int(below[0])
+    part = (share[at - 1] - SURE) / (share[at - 1] - share[at])
+    return float(np.exp(np.log(lengths[at - 1]) + part * np.log(lengths[at] / lengths[at - 1])))
+
+
+def _sentence(drive: Drive, lengths: Floats, share: Floats, longest_s: float, limit: Limit) -> str:
+    known = lengths[np.isfinite(share)]
+    what, allowed = drive.value.capitalize(), pixels(limit.part_px)
+    if known.size == 0:
+        return f"{what}: the run is too short to say; track longer."
+    if longest_s == 0.0:
+        return f"{what}: no exposure of {duration(float(known[0]))} or more keeps {allowed} surely."
+    if longest_s >= known[-1]:
+        return (
+            f"{what}: nine in ten exposures keep {allowed} up to {duration(longest_s)}, as far as "
+            "this run can tell."
+        )
+    return f"{what}: nine in ten exposures of {duration(longest_s)} keep {allowed}."

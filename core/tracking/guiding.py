@@ -1,0 +1,218 @@
+"""How well guiding holds the star, what is wrong with it, and what to change."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.usable import Note
+from core.tracking.exposure import Limit
+from core.tracking.gls import estimate
+from core.tracking.run import UnusableRun
+from core.tracking.spectrum import FEWEST_TURNS
+from core.tracking.waves import STANDS_OUT, wave_columns
+
+Floats = NDArray[np.float64]
+
+FEWEST_READINGS = 40
+FWHM_PER_SIGMA = 2.3548200450309493  # √(8 ln 2)
+_LAGS = 8
+_SWINGS_BACK = -0.45  # of a correlation; steady guiding of pure noise reaches about −0.3
+_LAGS_BEHIND = 0.6
+_UNEVEN = 1.5  # common practice, no source: axes of a sound mount differ by less
+
+
+@dataclass(frozen=True)
+class AxisResidual:
+    """One axis, arcsec on the sky. `swing`: the lowest correlation at lags of one to eight
+    readings, `lag` that lag; `memory`: the correlation at one reading."""
+
+    rms_arcsec: float
+    mean_arcsec: float
+    drift_arcsec_per_min: float
+    peak_arcsec: float
+    swing: float
+    lag: int
+    memory: float
+
+
+@dataclass(frozen=True)
+class GuidingCheck:
+    """`growth`: part by which the star's width grows under the seeing given; None without it.
+
+    `worm_amplitude_arcsec`: what guiding left of the worm, None when it cannot be told. `findings`
+    are sentences with what to change, the most harmful first; none when all is well.
+    """
+
+    east: AxisResidual
+    north: AxisResidual
+    total_rms_arcsec: float
+    total_rms_px: float
+    ratio: float
+    growth: float | None
+    worm_amplitude_arcsec: float | None
+    interval_s: float
+    findings: tuple[Note, ...]
+    sentence: str
+
+
+def check_guiding(
+    utc_s: Floats,
+    east_arcsec: Floats,
+    north_arcsec: Floats,
+    limit: Limit,
+    *,
+    seeing_fwhm_arcsec: float | None = None,
+    worm_period_s: float | None = None,
+) -> GuidingCheck:
+    """Checks guided offsets (n,) of the guide star from its place, east and north positive.
+
+    Raises UnusableRun when there is too little to judge.
+    """
+    utc_s, east, north = _usable(utc_s, east_arcsec, north_arcsec)
+    axes = _axis(utc_s, east), _axis(utc_s, north)
+    total = math.hypot(axes[0].rms_arcsec, axes[1].rms_arcsec)
+    interval_s = float(np.median(np.diff(utc_s)))
+    worm = _worm_left(utc_s, east, worm_period_s)
+    found = _findings(axes[0], axes[1], interval_s, worm, total)
+    growth = None
+    if seeing_fwhm_arcsec is not None and seeing_fwhm_arcsec > 0.0:
+        one_axis = total / math.sqrt(2.0)
+        growth = math.hypot(1.0, FWHM_PER_SIGMA * one_axis / seeing_fwhm_arcsec) - 1.0
+    return GuidingCheck(
+        axes[0],
+        axes[1],
+        total,
+        total / limit.scale_arcsec_per_px,
+        axes[0].rms_arcsec / max(axes[1].rms_arcsec, 1e-9),
+        growth,
+        None if worm is None else worm[0],
+        interval_s,
+        tuple(found),
+        _sentence(total, limit, growth, bool(found)),
+    )
+
+
+def _usable(utc_s: Floats, east: Floats, north: Floats) -> tuple[Floats, Floats, Floats]:
+    good = np.isfinite(utc_s) & np.isfinite(east) & np.isfinite(north)
+    if int(good.sum()) < FEWEST_READINGS:
+        raise UnusableRun(
+            f"{int(good.sum())} guided readings are too few to judge; {FEWEST_READINGS} and some "
+            "minutes are needed, in both axes."
+        )
+    if np.any(np.diff(utc_s[good]) <= 0.0):
+        raise UnusableRun("The times of the guided readings do not increase; check their order.")
+    return utc_s[good], east[good], north[good]
+
+
+def _axis(utc_s: Floats, values: Floats) -> AxisResidual:
+    minutes = (utc_s - utc_s[0]) / 60.0
+    slope, level = np.polyfit(minutes, values, 1)
+    left = values - (level + slope * minutes)
+    size = max(float(left @ left), 1e-12)
+    correlation = np.array([left[:-lag] @ left[lag:] / size for lag in range(1, _LAGS + 1)])
+    at = int(np.argmin(correlation))
+    return AxisResidual(
+        float(np.std(values)),
+        float(np.mean(values)),
+        float(slope),
+        float(np.abs(values - np.mean(values)).max()),
+        float(correlation[at]),
+        at + 1,
+        float(correlation[0]),
+    )
+
+
+def _worm_left(utc_s: Floats, east: Floats, period_s: float | None) -> tuple[float, float] | None:
+    """Amplitude of the worm's turn left in the residual, and its standard deviation."""
+    duration_s = float(utc_s[-1] - utc_s[0])
+    if period_s is None or duration_s < FEWEST_TURNS * period_s:
+        return None
+    waves = wave_columns(utc_s, period_s, 1, float(utc_s[0]))
+    columns = np.column_stack([np.ones_like(utc_s), waves])
+    found = estimate(utc_s, np.ones_like(utc_s), columns, east)
+    sigma = math.sqrt(float(np.diag(found.covariance)[1:].mean()))
+    return float(np.hypot(*found.coefficients[1:])), sigma
+
+
+def _findings(
+    east: AxisResidual,
+    north: AxisResidual,
+    interval_s: float,
+    worm: tuple[float, float] | None,
+    total: float,
+) -> list[Note]:
+    found = [
+        _swings("right ascension", east, interval_s),
+        _swings("declination", north, interval_s),
+    ]
+    found.append(_lags_behind("right ascension", east))
+    found.append(_lags_behind("declination", north))
+    found.append(_worm_note(worm, total))
+    found.append(_uneven(east, north))
+    return [note for note in found if note is not None]
+
+
+def _swings(axis: str, part: AxisResidual, interval_s: float) -> Note | None:
+    if part.swing > _SWINGS_BACK:
+        return None
+    period_s = 2.0 * part.lag * interval_s
+    return Note(
+        f"{axis} swings",
+        f"In {axis} the star swings to and fro about every {period_s:.0f} s: the corrections are "
+        "too strong or come too late. Correct a smaller share each time, or guide less often; in "
+        "declination look for backlash too.",
+    )
+
+
+def _lags_behind(axis: str, part: AxisResidual) -> Note | None:
+    if part.memory < _LAGS_BEHIND or part.swing <= _SWINGS_BACK:
+        return None
+    return Note(
+        f"{axis} lags behind",
+        f"In {axis} the star stays off to one side for several readings: the corrections are too "
+        "weak, too rare, or do not reach the axis. Correct a larger share or more often, and check "
+        "that the axis answers.",
+    )
+
+
+def _worm_note(worm: tuple[float, float] | None, total: float) -> Note | None:
+    if worm is None or worm[0] < max(STANDS_OUT * worm[1], 0.3 * total):
+        return None
+    return Note(
+        "worm left over",
+        f"The worm still shows with {worm[0]:.1f}″ under guiding: train the periodic error, or "
+        "guide more often.",
+    )
+
+
+def _uneven(east: AxisResidual, north: AxisResidual) -> Note | None:
+    ratio = east.rms_arcsec / max(north.rms_arcsec, 1e-9)
+    if ratio > _UNEVEN:
+        return Note(
+            "right ascension worse",
+            f"Right ascension is {ratio:.1f} times worse than declination: the drive, not the air, "
+            "since the air moves both alike. Balance the tube slightly heavy towards the east, "
+            "check the cables, train the periodic error.",
+        )
+    if ratio < 1.0 / _UNEVEN:
+        return Note(
+            "declination worse",
+            f"Declination is {1.0 / ratio:.1f} times worse than right ascension: backlash, poor "
+            "balance in declination or wind. Measure the backlash with a reversal.",
+        )
+    return None
+
+
+def _sentence(total: float, limit: Limit, growth: float | None, has_findings: bool) -> str:
+    pixels = total / limit.scale_arcsec_per_px
+    start = f"Guiding holds the star within {total:.2f}″ rms ({pixels:.2f} pixels)"
+    if growth is None:
+        return f"{start}; enter the seeing to know what that costs."
+    cost = "nothing one could see" if growth < 0.05 else f"{100.0 * growth:.0f} % of star width"
+    if growth >= 0.05 and not has_findings:
+        return f"{start}, which costs {cost}; no fault of the guiding shows, so suspect the air."
+    return f"{start}, which costs {cost}."

@@ -1,0 +1,92 @@
+"""Reads sightings for pointing from CSV text.
+
+Columns `utc,mount_ra_deg,mount_dec_deg,star_ra_deg,star_dec_deg[,side][,star]` in any order; a line
+`# mount_coordinates: of date` (else ICRS) says what the hand control shows; `side` is east or west.
+"""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from core.alignment.driftlog.columns import SEPARATORS, split
+from core.alignment.driftlog.numerals import number, shown
+from core.alignment.driftlog.records import Rejected
+from core.sky.clock import parse_utc
+from core.sky.site import Site
+from core.tracking.pointing import UnusablePointing
+from core.tracking.sighting import EAST_OF_PIER, WEST_OF_PIER, Sighting, sighting_of
+
+REQUIRED = ("utc", "mount_ra_deg", "mount_dec_deg", "star_ra_deg", "star_dec_deg")
+MOST_LINES = 10_000
+
+
+@dataclass(frozen=True)
+class PointingLog:
+    """What was read; every line that was not used has a reason."""
+
+    sightings: tuple[Sighting, ...]
+    rejected: tuple[Rejected, ...]
+
+
+def read_sightings(lines: Iterable[str], site: Site) -> PointingLog:
+    """Raises UnusablePointing when no line can be used."""
+    of_date, names, separator = False, list[str](), ","
+    found, rejected = [], []
+    for line_number, line in enumerate(lines, start=1):
+        text = line.strip().removeprefix("\ufeff")
+        if line_number > MOST_LINES:
+            raise UnusablePointing("The file is too long for a list of stars; choose another.")
+        if text.startswith("#"):
+            key, _, value = text.lstrip("# ").partition(":")
+            if key.strip().lower() == "mount_coordinates":
+                of_date = value.strip().lower() == "of date"
+        elif text and not names:
+            separator, names = _names(text)
+        elif text:
+            try:
+                found.append(_sighting(text, separator, names, site, of_date))
+            except (ValueError, csv.Error) as reason:
+                rejected.append(Rejected(line_number, str(reason)))
+    if not found:
+        why = f" Line {rejected[0].line_number}: {rejected[0].reason}" if rejected else ""
+        raise UnusablePointing(f"No line of the list can be used.{why}")
+    return PointingLog(tuple(found), tuple(rejected))
+
+
+def _names(text: str) -> tuple[str, list[str]]:
+    for separator in SEPARATORS:
+        names = ["_".join(name.lower().split()) for name in text.split(separator)]
+        if set(REQUIRED) <= set(names):
+            return separator, names
+    raise UnusablePointing(
+        f"The first line should name the columns ({','.join(REQUIRED)}[,side][,star]) but reads "
+        f"{shown(text)}."
+    )
+
+
+def _sighting(text: str, separator: str, names: list[str], site: Site, of_date: bool) -> Sighting:
+    fields = dict(zip(names, [field.strip() for field in split(text, separator)], strict=False))
+    values = []
+    for name in REQUIRED[1:]:
+        try:
+            value = number(fields.get(name, ""), separator != ",")
+        except ValueError as reason:
+            raise ValueError(f"{name} {reason}") from None
+        limit = 90.0 if "dec" in name else 360.0
+        if abs(value) > limit:
+            raise ValueError(f"{name} {value:g} is beyond {limit:g} degrees.")
+        values.append(value)
+    side = fields.get("side", "").lower()
+    if side not in ("", "east", "west"):
+        raise ValueError(f"side {shown(side)} is neither east nor west of the pier.")
+    return sighting_of(
+        (values[2], values[3]),
+        (values[0], values[1]),
+        parse_utc(fields.get("utc", "")),
+        site,
+        mount_is_of_date=of_date,
+        side=WEST_OF_PIER if side == "west" else EAST_OF_PIER,
+        label=fields.get("star", ""),
+    )

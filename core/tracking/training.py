@@ -1,0 +1,125 @@
+"""What a trained correction would bring: the part of the curve that repeats, and what is left."""
+
+from __future__ import annotations
+
+import io
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.tracking.periodic import PeriodicError
+from core.tracking.run import Run, UnusableRun
+from core.tracking.turns import PLACES, fold
+
+Floats = NDArray[np.float64]
+
+FEWEST_TURNS = 3
+
+
+@dataclass(frozen=True)
+class Training:
+    """Root mean squares in arcseconds of the drive's lead.
+
+    `repeating`: of the mean curve; `changing`: of single turns about the truth, the air taken off
+    as far as the north offsets show it; `residual`: predicted after training with the mean of
+    `turns` turns, with its standard deviation. `air_is_known`: otherwise the air is still inside
+    and the true residual is smaller.
+    """
+
+    repeating_rms_arcsec: float
+    changing_rms_arcsec: float
+    residual_rms_arcsec: float
+    residual_sigma_arcsec: float
+    turns: int
+    air_is_known: bool
+    sentence: str
+
+
+def training(result: PeriodicError, run: Run) -> Training:
+    """Predicts from `result`, which came from `run`. Raises UnusableRun below three whole turns."""
+    table = _whole_turns(result)
+    turns = table.shape[0]
+    if turns < FEWEST_TURNS:
+        raise UnusableRun(
+            f"The run holds {turns} whole turns of the worm; what training would bring shows from "
+            f"{FEWEST_TURNS} whole turns on."
+        )
+    between = float(np.nanmean(np.nanvar(table, axis=0, ddof=1)))
+    repeating = math.sqrt(max(float(np.nanvar(np.nanmean(table, axis=0))) - between / turns, 0.0))
+    air = _air_variance(result, run)
+    changing = math.sqrt(max(between - (air or 0.0), 0.0))
+    residual = changing * math.sqrt(1.0 + 1.0 / turns)
+    sigma = between / math.sqrt(2.0 * _freedom(table)) / max(changing, 0.5 * math.sqrt(between))
+    return Training(
+        repeating,
+        changing,
+        residual,
+        sigma,
+        turns,
+        air is not None,
+        _sentence(repeating, residual, air is not None),
+    )
+
+
+def training_csv(result: PeriodicError) -> str:
+    """The mean curve as CSV, one line a place of the turn; heads say signs and phase zero."""
+    folded = result.folded
+    text = io.StringIO()
+    text.write(f"# worm_period_s: {result.period_s:.4f}\n")
+    text.write(f"# phase_zero_utc_s: {result.epoch_utc_s:.3f}\n")
+    text.write(f"# turns: {result.turns:.2f}\n")
+    text.write("# lead_arcsec: drive ahead of the sky, at the equator; the star is seen to move\n")
+    text.write("# east. A correction must slow the drive where the lead grows.\n")
+    text.write("place_s,curve_arcsec,mean_arcsec,scatter_arcsec,turns\n")
+    curve = result.curve_arcsec(result.epoch_utc_s + folded.place_s)
+    columns = (folded.place_s, curve, folded.mean_arcsec, folded.scatter_arcsec)
+    for place, *values, count in zip(*columns, folded.turns, strict=True):
+        cells = ["" if math.isnan(value) else f"{value:.4f}" for value in values]
+        text.write(",".join([f"{place:.3f}", *cells, str(int(count))]) + "\n")
+    return text.getvalue()
+
+
+def _whole_turns(result: PeriodicError) -> Floats:
+    """Turns (t, m), each less its own mean: an origin is nothing a drive has to repeat."""
+    table = result.folded.table_arcsec
+    if table.shape[0] == 0:
+        return table
+    return np.asarray(table - np.nanmean(table, axis=1, keepdims=True))
+
+
+def _freedom(table: Floats) -> float:
+    """Independent differences between turns: what changes slowly counts a few times a turn."""
+    return float(4 * (table.shape[0] - 1))
+
+
+def _air_variance(result: PeriodicError, run: Run) -> float | None:
+    """What the air leaves in one place of one turn, from the north offsets: no drive moves them."""
+    if run.north_arcsec is None:
+        return None
+    place_s = result.period_s / PLACES
+    minutes = (run.utc_s - run.utc_s[0]) / 60.0
+    left = run.north_arcsec - np.polyval(np.polyfit(minutes, run.north_arcsec, 2), minutes)
+    table = fold(run.utc_s, left, result.period_s, result.epoch_utc_s).table_arcsec
+    if table.shape[0] < FEWEST_TURNS:
+        return None
+    fast = np.diff(table, axis=1)  # slow declination drift is not air
+    cos_dec = math.cos(math.radians(result.declination_deg))
+    if place_s <= 0.0 or not np.isfinite(fast).any():
+        return None
+    return 0.5 * float(np.nanmean(fast**2)) / cos_dec**2
+
+
+def _sentence(repeating: float, residual: float, air_is_known: bool) -> str:
+    before = math.hypot(repeating, residual)
+    inside = "" if air_is_known else " (the air is still inside: north offsets would take it out)"
+    if before <= 0.0 or residual > 0.8 * before:
+        return (
+            f"Training would bring little: of {before:.1f}″ rms only {repeating:.1f}″ repeats from "
+            f"turn to turn{inside}."
+        )
+    return (
+        f"Training would bring the drive from {before:.1f}″ to about {residual:.1f}″ rms: "
+        f"{repeating:.1f}″ repeats from turn to turn, the rest does not{inside}."
+    )

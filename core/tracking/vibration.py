@@ -1,0 +1,189 @@
+"""How a mount rings after a tap or a touch of the focuser: first swing, frequency, settling."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.optimize import least_squares
+
+from core.tracking.run import UnusableRun
+from core.tracking.spectrum import spectrum
+
+Floats = NDArray[np.float64]
+
+_FEWEST = 30
+_PER_SWING = 2.5  # readings in a swing; with fewer the frequency may be another one folded
+_COMMON_LOAD = 0.6  # of the listed capacity, for imaging: common practice, no source
+_STARTS = (0.3, 1.0, 3.0)  # damping times to begin the fit from, in units of the record's third
+
+
+@dataclass(frozen=True)
+class Vibration:
+    """A damped swing: offset = first swing · exp(−t/damping) · cos(2π frequency t + phase).
+
+    Sigmas are standard deviations. `settling_s`: from the tap until the swing stays below
+    `settled_arcsec`.
+    """
+
+    first_swing_arcsec: float
+    first_swing_sigma_arcsec: float
+    frequency_hz: float
+    frequency_sigma_hz: float
+    damping_s: float
+    damping_sigma_s: float
+    settling_s: float
+    settling_sigma_s: float
+    settled_arcsec: float
+    noise_arcsec: float
+    sentence: str
+
+
+def vibration(
+    time_s: Floats,
+    offset_arcsec: Floats,
+    *,
+    tap_s: float | None = None,
+    settled_arcsec: float = 1.0,
+) -> Vibration:
+    """From readings (n,) that begin before or at the tap. `tap_s`: None to find it.
+
+    Raises UnusableRun when nothing rings, or the readings are too few or too slow.
+    """
+    good = np.isfinite(time_s) & np.isfinite(offset_arcsec)
+    time, offset = time_s[good], offset_arcsec[good]
+    if time.size < _FEWEST or np.any(np.diff(time) <= 0.0):
+        raise UnusableRun(
+            f"A tap needs at least {_FEWEST} readings in order of time; take ten or more a second, "
+            "from just before the tap until the star is still."
+        )
+    start = _tap(time, offset) if tap_s is None else tap_s
+    ringing = time >= start
+    if int(ringing.sum()) < _FEWEST // 2:
+        raise UnusableRun("Too few readings follow the tap; record until the star is still.")
+    elapsed, after = time[ringing] - start, offset[ringing]
+    parameters, covariance, noise = _fit(elapsed, after)
+    _check_speed(elapsed, abs(float(parameters[3])))
+    return _record(parameters, covariance, noise, settled_arcsec, float(elapsed[-1]))
+
+
+def _check_speed(elapsed: Floats, frequency_hz: float) -> None:
+    interval_s = float(np.median(np.diff(elapsed)))
+    if frequency_hz * interval_s * _PER_SWING > 1.0:
+        raise UnusableRun(
+            f"The swing is too fast for readings every {interval_s:.2g} s: fewer than three fall "
+            "into one swing. Take more readings a second (a smaller part of the sensor helps)."
+        )
+
+
+def _tap(time: Floats, offset: Floats) -> float:
+    """The reading from which the offsets leave their later rest for the first time."""
+    rest = offset[-max(time.size // 4, 8) :]
+    scatter = max(1.4826 * float(np.median(np.abs(rest - np.median(rest)))), 1e-6)
+    far = np.abs(offset - np.median(rest))
+    loud = np.flatnonzero(far > max(6.0 * scatter, 0.25 * float(far.max())))
+    if loud.size == 0 or far.max() < 6.0 * scatter:
+        raise UnusableRun(
+            "No tap stands out of the noise: tap harder, or record while the focuser is turned."
+        )
+    return float(time[loud[0]])
+
+
+def _fit(elapsed: Floats, offset: Floats) -> tuple[Floats, Floats, float]:
+    """Amplitude cosine, sine, log damping time, frequency, rest: values, covariance, noise."""
+    interval_s = float(np.median(np.diff(elapsed)))
+    first = elapsed <= elapsed[-1] / 3.0
+    part = offset[first] - offset[first].mean()
+    seen = spectrum(elapsed[first], part, 2.0 * interval_s)
+    frequency = 1.0 / float(seen.period_s[int(np.argmax(seen.amplitude_arcsec))])
+    best = None
+    for scale in _STARTS:
+        begin = _beginning(elapsed, offset, frequency, scale * elapsed[-1] / 3.0)
+        found = least_squares(lambda p: _ringing(p, elapsed) - offset, begin, x_scale="jac")
+        if best is None or found.cost < best.cost:
+            best = found
+    assert best is not None
+    variance = 2.0 * best.cost / max(elapsed.size - 5, 1)
+    covariance = variance * np.linalg.pinv(best.jac.T @ best.jac)
+    return np.asarray(best.x), np.asarray(covariance), math.sqrt(variance)
+
+
+def _ringing(parameters: Floats, elapsed: Floats) -> Floats:
+    cosine, sine, log_damping, frequency, rest = parameters
+    envelope = np.exp(-elapsed / np.exp(np.clip(log_damping, -7.0, 7.0)))
+    turn = 2.0 * np.pi * frequency * elapsed
+    return np.asarray(rest + envelope * (cosine * np.cos(turn) + sine * np.sin(turn)))
+
+
+def _beginning(elapsed: Floats, offset: Floats, frequency: float, damping_s: float) -> Floats:
+    """Linear least squares of the amplitudes for a frequency and damping time."""
+    turn, envelope = 2.0 * np.pi * frequency * elapsed, np.exp(-elapsed / damping_s)
+    columns = np.column_stack(
+        [envelope * np.cos(turn), envelope * np.sin(turn), np.ones_like(elapsed)]
+    )
+    solution, *_ = np.linalg.lstsq(columns, offset, rcond=None)
+    return np.array([solution[0], solution[1], np.log(damping_s), frequency, solution[2]])
+
+
+def _record(
+    parameters: Floats, covariance: Floats, noise: float, settled: float, length_s: float
+) -> Vibration:
+    cosine, sine, log_damping, frequency, _ = parameters.tolist()
+    swing, damping = max(math.hypot(cosine, sine), 1e-9), math.exp(log_damping)
+    along = np.array([cosine, sine, 0.0, 0.0, 0.0]) / swing
+    swing_sigma = math.sqrt(float(along @ covariance @ along))
+    if swing < 3.0 * max(swing_sigma, noise / 3.0):
+        raise UnusableRun("Nothing rings above the noise: tap harder, or the mount is still.")
+    rings = math.log(max(swing / settled, 1.0))
+    slope = damping * (along / swing + rings * np.eye(5)[2]) if rings > 0.0 else np.zeros(5)
+    settling = damping * rings
+    sigma_f = math.sqrt(float(covariance[3, 3]))
+    return Vibration(
+        swing,
+        swing_sigma,
+        abs(frequency),
+        sigma_f,
+        damping,
+        damping * math.sqrt(float(covariance[2, 2])),
+        settling,
+        math.sqrt(max(float(slope @ covariance @ slope), 0.0)),
+        settled,
+        noise,
+        _sentence(swing, abs(frequency), settling, settled, length_s),
+    )
+
+
+def _sentence(
+    swing: float, frequency: float, settling: float, settled: float, length_s: float
+) -> str:
+    words = f"A touch swings the star {swing:.1f}″ to one side, {frequency:.1f} times a second"
+    if settling > length_s:
+        return f"{words}; it was not still at the end of the record, so record for longer."
+    return f"{words}; after {settling:.1f} s it stays within {settled:.1f}″."
+
+
+def load_sentence(payload_kg: float, capacity_kg: float) -> str:
+    """The load against the capacity, by common practice for imaging (no source)."""
+    if not (payload_kg >= 0.0 and capacity_kg > 0.0):
+        raise UnusableRun("Enter payload and capacity in kilograms, the capacity above zero.")
+    share = payload_kg / capacity_kg
+    words = f"The mount carries {100.0 * share:.0f} % of its listed capacity"
+    if share > 1.0:
+        return f"{words}: it is overloaded, and shakes long at every touch. Take weight off."
+    if share > _COMMON_LOAD:
+        return f"{words}; for imaging, 60 % or less is common practice: a lighter load rings less."
+    return f"{words}, within the 60 % that is common practice for imaging."
+
+
+def change_sentence(before: Vibration, after: Vibration) -> str:
+    """Whether a change of legs, load or balance helped, as far as the errors allow to say."""
+    gain = before.settling_s - after.settling_s
+    sigma = math.hypot(before.settling_sigma_s, after.settling_sigma_s)
+    span = f"from {before.settling_s:.1f} s to {after.settling_s:.1f} s"
+    if abs(gain) < 1.96 * sigma:
+        return f"Settling went {span}: no change beyond the errors; tap several times."
+    if gain > 0.0:
+        return f"The change helped: settling went {span}."
+    return f"The change did harm: settling went {span}."
