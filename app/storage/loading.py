@@ -13,8 +13,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.storage.records import Night, StoredAxisState, StoredLeg
-from app.storage.rows import AxisStateRow, LegRow, NightRow
+from app.storage.rows import COLUMNS, AxisStateRow, EntryRow, LegRow, NightRow
 from core.alignment.driftlog import Leg
+from core.night.reportnight import AxisState, Entry, NightRecord, Purpose, WatchedLeg
 from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]
@@ -30,29 +31,69 @@ class Loaded:
     legs: tuple[LegRow, ...]
     readings: dict[int, Leg]
     next_positions: dict[int, int]
+    entries: tuple[EntryRow, ...]
 
     def as_night(self) -> Night:
         """The night as the rest of the program sees it."""
+        night = self.night
         return Night(
-            self.night.night_id,
-            self.night.started_utc_s,
-            _record(Site, self.night.site),
-            _record(Air, self.night.air),
-            self.night.aim,
-            self.night.target_arcmin,
+            night.night_id,
+            night.started_utc_s,
+            _record(Site, night.site),
+            _record(Air, night.air),
+            night.aim,
+            night.target_arcmin,
             tuple(self._axis_state(row.axis_state_id) for row in self.axis_states),
             resumed=True,
+            tracking_runs=tuple(self._leg(row) for row in self.legs if not _is_alignment(row)),
+            entries=self._entries(),
+        )
+
+    def as_record(self) -> NightRecord:
+        """The night for a report or an exported file."""
+        night = self.night
+        return NightRecord(
+            night.night_id,
+            night.started_utc_s,
+            night.active_utc_s,
+            _record(Site, night.site),
+            _record(Air, night.air),
+            night.aim,
+            night.target_arcmin,
+            tuple(self._recorded(row) for row in self.axis_states),
+            self._entries(),
+        )
+
+    def _entries(self) -> tuple[Entry, ...]:
+        return tuple(
+            Entry(row.entry_id, row.kind, row.utc_s, _object(row.content), row.attachment)
+            for row in self.entries
         )
 
     def _axis_state(self, key: int) -> StoredAxisState:
-        legs = tuple(self._leg(row) for row in self.legs if row.axis_state_id == key)
-        return StoredAxisState(key, legs)
+        rows = (row for row in self.legs if row.axis_state_id == key and _is_alignment(row))
+        return StoredAxisState(key, tuple(self._leg(row) for row in rows))
 
     def _leg(self, row: LegRow) -> StoredLeg:
-        leg = self.readings[row.leg_id]
-        return StoredLeg(
-            row.leg_id, row.star_name, leg, row.ended_utc_s is not None, bool(row.discarded)
+        ended = row.ended_utc_s is not None
+        leg, discarded = self.readings[row.leg_id], bool(row.discarded)
+        return StoredLeg(row.leg_id, row.star_name, leg, ended, discarded, row.purpose)
+
+    def _recorded(self, state: AxisStateRow) -> AxisState:
+        legs = tuple(
+            WatchedLeg(
+                row.leg_id,
+                row.star_name,
+                row.purpose,
+                row.began_utc_s,
+                row.ended_utc_s,
+                bool(row.discarded),
+                self.readings[row.leg_id],
+            )
+            for row in self.legs
+            if row.axis_state_id == state.axis_state_id
         )
+        return AxisState(state.axis_state_id, state.began_utc_s, legs)
 
 
 def load_last_night(
@@ -60,22 +101,37 @@ def load_last_night(
 ) -> tuple[Loaded, Night] | None:
     """The night active last, if within a span of now on either side: clocks may have been set."""
     row = connection.execute(
-        "SELECT * FROM nights WHERE abs(active_utc_s - ?) < ? "
+        "SELECT id FROM nights WHERE abs(active_utc_s - ?) < ? "
         "ORDER BY active_utc_s DESC, started_utc_s DESC LIMIT 1",
         (now_utc_s, within_s),
     ).fetchone()
+    loaded = None if row is None else load_night(connection, row[0])
+    return None if loaded is None else (loaded, loaded.as_night())
+
+
+def load_night(
+    connection: sqlite3.Connection, night_id: int, with_attachments: bool = False
+) -> Loaded | None:
+    """All of a night; None when there is none of that key."""
+    row = _selected(connection, "nights", "id = ?", night_id).fetchone()
     if row is None:
         return None
-    night = NightRow(*row)
-    states = connection.execute(
-        "SELECT * FROM axis_states WHERE night = ? ORDER BY ordinal", (night.night_id,)
-    )
+    states = _selected(connection, "axis_states", "night = ? ORDER BY ordinal", night_id)
     axis_states = tuple(AxisStateRow(*row) for row in states.fetchall())
     legs = tuple(row for state in axis_states for row in _leg_rows(connection, state))
-    readings = {row.leg_id: _readings(connection, row) for row in legs}
-    positions = {row.leg_id: _next_position(connection, row.leg_id) for row in legs}
-    loaded = Loaded(night, axis_states, legs, readings, positions)
-    return loaded, loaded.as_night()
+    return Loaded(
+        NightRow(*row),
+        axis_states,
+        legs,
+        readings={row.leg_id: _readings(connection, row) for row in legs},
+        next_positions={row.leg_id: _next_position(connection, row.leg_id) for row in legs},
+        entries=_entry_rows(connection, night_id, with_attachments),
+    )
+
+
+def site_of(text: str | None) -> Site | None:
+    """The site of a row of `nights`."""
+    return _record(Site, text)
 
 
 def load_settings(connection: sqlite3.Connection) -> dict[str, Any]:
@@ -84,11 +140,29 @@ def load_settings(connection: sqlite3.Connection) -> dict[str, Any]:
     return {key: json.loads(value) for key, value in rows}
 
 
+def _selected(
+    connection: sqlite3.Connection, table: str, condition: str, key: int
+) -> sqlite3.Cursor:
+    columns = ", ".join(COLUMNS[table])
+    return connection.execute(f"SELECT {columns} FROM {table} WHERE {condition}", (key,))
+
+
 def _leg_rows(connection: sqlite3.Connection, state: AxisStateRow) -> Sequence[LegRow]:
-    rows = connection.execute(
-        "SELECT * FROM legs WHERE axis_state = ? ORDER BY ordinal", (state.axis_state_id,)
-    )
+    key = state.axis_state_id
+    rows = _selected(connection, "legs", "axis_state = ? ORDER BY ordinal", key)
     return [LegRow(*row) for row in rows.fetchall()]
+
+
+def _entry_rows(
+    connection: sqlite3.Connection, night_id: int, with_attachments: bool
+) -> tuple[EntryRow, ...]:
+    attachment = "attachment" if with_attachments else "NULL"
+    rows = connection.execute(
+        f"SELECT id, night, kind, utc_s, content, {attachment} FROM entries WHERE night = ? "
+        "ORDER BY utc_s, id",
+        (night_id,),
+    )
+    return tuple(EntryRow(*row) for row in rows.fetchall())
 
 
 def _readings(connection: sqlite3.Connection, row: LegRow) -> Leg:
@@ -125,3 +199,14 @@ def _record(kind: type[Record], text: str | None) -> Record | None:
         return None
     known = {field.name for field in fields(kind)}
     return kind(**{key: value for key, value in json.loads(text).items() if key in known})
+
+
+def _object(text: str) -> dict[str, Any]:
+    content = json.loads(text)
+    if not isinstance(content, dict):
+        raise ValueError("an entry of the log of nights has no content")
+    return content
+
+
+def _is_alignment(row: LegRow) -> bool:
+    return row.purpose == Purpose.ALIGNMENT

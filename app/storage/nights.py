@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import secrets
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import asdict, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -13,18 +13,25 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.storage import sentences
+from app.storage.archive import Archive
 from app.storage.loading import Loaded, load_last_night, load_settings
 from app.storage.opening import Connect, Opened, connect, open_log
 from app.storage.records import Night, StoredAxisState
 from app.storage.rows import (
     AxisStateRow,
+    EntryRow,
     LegRow,
     NightRow,
+    content_json,
+    delete_entry,
     delete_sample,
     write_samples,
     write_setting,
 )
-from app.storage.writer import RETRY_S, Outside, Write, Writer
+from app.storage.tonightrows import TonightRows
+from app.storage.writer import RETRY_S, Outside, Writer
+from app.storage.writes import Write
+from core.night.reportnight import Purpose
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # brings scipy along, which the first window must not wait for
@@ -61,10 +68,7 @@ class NightLog:
         self._on_trouble = on_trouble
         self._on_notice = on_notice
         self._connect = connect
-        self._night: NightRow | None = None
-        self._axis_states: dict[int, AxisStateRow] = {}
-        self._legs: dict[int, LegRow] = {}
-        self._next_positions: dict[int, int] = {}
+        self._rows = TonightRows()
         self._settings: dict[str, Any] = {}
         outside = Outside(self._reopen, self._rows_of_tonight, self._tell_trouble, on_notice)
         self._writer = Writer(outside, retry_s)
@@ -84,6 +88,11 @@ class NightLog:
         log._writer.start()
         log._settings = log._writer.read(load_settings) or {}
         return log
+
+    @property
+    def archive(self) -> Archive:
+        """All nights, for browsing and carrying; its calls wait for the disk."""
+        return Archive(self._writer)
 
     @property
     def unwritten(self) -> int:
@@ -112,26 +121,34 @@ class NightLog:
         """The bolts were turned: legs from now on belong together. Key of the axis state."""
         night = self._tonight()
         now = self._clock()
-        state = AxisStateRow(_new_key(), night.night_id, len(self._axis_states), now)
-        self._axis_states[state.axis_state_id] = state
+        state = AxisStateRow(_new_key(), night.night_id, len(self._rows.axis_states), now)
+        self._rows.axis_states[state.axis_state_id] = state
         self._put(state.write())
         return state.axis_state_id
 
-    def add_leg(self, label: str, star_name: str, ra_deg: float, dec_deg: float) -> int:
-        """Begins a leg in the newest axis state. Key of the leg."""
+    def add_leg(
+        self,
+        label: str,
+        star_name: str,
+        ra_deg: float,
+        dec_deg: float,
+        purpose: str = Purpose.ALIGNMENT,
+    ) -> int:
+        """Begins a leg in the newest axis state, for alignment or tracking. Key of the leg."""
         self._tonight()
-        state = next(reversed(self._axis_states))
+        state = next(reversed(self._rows.axis_states))
         leg = LegRow(
             _new_key(),
             state,
-            len(self._legs),
+            len(self._rows.legs),
             label,
             star_name,
             float(ra_deg),
             float(dec_deg),
             self._clock(),
+            purpose=str(purpose),
         )
-        self._next_positions[leg.leg_id] = 0
+        self._rows.next_positions[leg.leg_id] = 0
         self._put_leg(leg)
         return leg.leg_id
 
@@ -146,25 +163,60 @@ class NightLog:
         """Appends readings (n,) to a leg; ValueError when a time or north offset is not finite."""
         if not (np.isfinite(utc_s).all() and np.isfinite(north_arcsec).all()):
             raise ValueError("A reading without a finite time and offset cannot be kept.")
-        first = self._next_positions[leg_id]
-        self._next_positions[leg_id] = first + utc_s.size
+        first = self._rows.next_positions[leg_id]
+        self._rows.next_positions[leg_id] = first + utc_s.size
         columns = (utc_s, north_arcsec, east_arcsec, sigma_arcsec)
         self._put(write_samples(leg_id, first, *columns))
 
     def delete_last_sample(self, leg_id: int) -> None:
         """Takes the newest reading of a leg back; LookupError when there is none."""
-        if self._next_positions[leg_id] == 0:
+        if self._rows.next_positions[leg_id] == 0:
             raise LookupError("The leg has no reading to take back.")
-        self._next_positions[leg_id] -= 1
-        self._put(delete_sample(leg_id, self._next_positions[leg_id]))
+        self._rows.next_positions[leg_id] -= 1
+        self._put(delete_sample(leg_id, self._rows.next_positions[leg_id]))
 
     def end_leg(self, leg_id: int) -> None:
         """The star is no longer watched."""
-        self._put_leg(replace(self._legs[leg_id], ended_utc_s=self._clock()))
+        self._put_leg(replace(self._rows.legs[leg_id], ended_utc_s=self._clock()))
 
     def discard_leg(self, leg_id: int) -> None:
         """The person leaves a leg out; its readings stay on disk."""
-        self._put_leg(replace(self._legs[leg_id], discarded=True))
+        self._put_leg(replace(self._rows.legs[leg_id], discarded=True))
+
+    def put_entry(
+        self,
+        kind: str,
+        content: Mapping[str, Any],
+        attachment: bytes | None = None,
+        entry_id: int | None = None,
+        utc_s: float | None = None,
+        night_id: int | None = None,
+    ) -> int:
+        """Keeps anything else of a night: a tick, a note, a result, a picture. Key of the entry.
+
+        `kind` and `content` as in `core.night.reportnight.Kind`. With an `entry_id` it takes that
+        entry's place, whose time and attachment stay unless others are given. The time of a new one
+        is now and the night is tonight unless said otherwise. TypeError or ValueError for what JSON
+        cannot hold.
+        """
+        tonight = self._tonight().night_id
+        row = EntryRow(
+            _new_key() if entry_id is None else entry_id,
+            tonight if night_id is None else night_id,
+            str(kind),
+            self._clock() if utc_s is None else float(utc_s),
+            content_json(content),
+            attachment,
+        )
+        keeps_time = utc_s is None and entry_id is not None
+        self._rows.keep_entry(row, keeps_time)
+        self._put(row.write(keeps_time))
+        return row.entry_id
+
+    def remove_entry(self, entry_id: int) -> None:
+        """Takes an entry back, whichever night it belongs to."""
+        self._rows.entries.pop(entry_id, None)
+        self._put(delete_entry(entry_id))
 
     def set_site(self, site: Site, air: Air) -> None:
         """Where the mount stands tonight."""
@@ -191,35 +243,30 @@ class NightLog:
         return self._settings.get(key, default)
 
     def _tonight(self) -> NightRow:
-        if self._night is None:
+        if self._rows.night is None:
             raise RuntimeError("resume_or_begin_night comes first")
-        return self._night
+        return self._rows.night
 
     def _begin_night(self, now_utc_s: float) -> Night:
-        self._night = NightRow(_new_key(), now_utc_s, now_utc_s)
-        self._axis_states, self._legs, self._next_positions = {}, {}, {}
-        self._writer.put(self._night.write())
+        night = NightRow(_new_key(), now_utc_s, now_utc_s)
+        self._rows = TonightRows(night)
+        self._writer.put(night.write())
         first = StoredAxisState(self.begin_axis_state(), ())
-        return Night(
-            self._night.night_id, now_utc_s, None, None, None, None, (first,), resumed=False
-        )
+        return Night(night.night_id, now_utc_s, None, None, None, None, (first,), resumed=False)
 
     def _resume(self, loaded: Loaded, night: Night) -> Night:
-        self._night = loaded.night
-        self._axis_states = {row.axis_state_id: row for row in loaded.axis_states}
-        self._legs = {row.leg_id: row for row in loaded.legs}
-        self._next_positions = loaded.next_positions
+        self._rows = TonightRows.of(loaded)
         if not night.axis_states:  # killed between the first two rows of a night
             night = replace(night, axis_states=(StoredAxisState(self.begin_axis_state(), ()),))
         return night
 
     def _put_leg(self, leg: LegRow) -> None:
-        self._legs[leg.leg_id] = leg
+        self._rows.legs[leg.leg_id] = leg
         self._put(leg.write())
 
     def _put_night(self, night: NightRow) -> None:
-        self._night = replace(night, active_utc_s=self._clock())
-        self._writer.put(self._night.write())
+        self._rows.night = replace(night, active_utc_s=self._clock())
+        self._writer.put(self._rows.night.write())
 
     def _put(self, write: Write) -> None:
         """Hands a step to the writer, and says now and then that the night is still alive."""
@@ -236,12 +283,8 @@ class NightLog:
 
     def _rows_of_tonight(self) -> list[Write]:
         """What a fresh file needs to go on with this night, all but the readings so far."""
-        return [
-            *([] if self._night is None else [self._night.write()]),
-            *(row.write() for row in list(self._axis_states.values())),
-            *(row.write() for row in list(self._legs.values())),
-            *(write_setting(key, value) for key, value in list(self._settings.items())),
-        ]
+        settings = list(self._settings.items())
+        return [*self._rows.writes(), *(write_setting(key, value) for key, value in settings)]
 
     def _tell_trouble(self, error: Exception | None) -> None:
         sentence = None if error is None else sentences.cannot_write(self._path, error)

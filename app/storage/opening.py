@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Callable
+from collections import Counter
+from collections.abc import Callable, Iterator
+from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 
 from app.storage import sentences
-from app.storage.schema import NewerVersionError, migrate
+from app.storage.rows import COLUMNS
+from app.storage.salvage import Salvage
+from app.storage.schema import FORGET_EMPTY_NIGHTS, NewerVersionError, migrate
+from app.storage.writes import Write, write_all
 
 MOST_FILES = 9  # this many copies of the program may run at once
 LOCK_WAIT_S = 0.25  # a backup or virus scanner may hold the file for a moment
@@ -33,8 +38,10 @@ def connect(path: Path) -> sqlite3.Connection:
 def open_log(path: Path, connect: Connect = connect) -> Opened:
     """Opens `path`, or a file numbered beside it when that one is held or beyond this version.
 
-    A damaged file is set aside under another name. The file is locked until the connection closes
-    or the process dies. Raises sqlite3.Error or OSError when nothing can be written.
+    A damaged file is set aside under another name and what is readable of it brought over. What
+    other copies of the program wrote beside `path`, and hold no more, joins it. The file is locked
+    until the connection closes or the process dies. Raises sqlite3.Error or OSError when nothing
+    can be written.
     """
     path.parent.mkdir(parents=True, exist_ok=True)
     candidates = [path, *(_numbered(path, number) for number in range(2, MOST_FILES + 1))]
@@ -49,9 +56,21 @@ def open_log(path: Path, connect: Connect = connect) -> Opened:
                 raise
             reasons.append(lambda instead: sentences.held_by_another_copy(path, instead))
         else:
-            said = (*(reason(candidate) for reason in reasons[:1]), *notices)
+            joined = _join_what_other_copies_wrote(path, connection) if candidate == path else ()
+            said = (*(reason(candidate) for reason in reasons[:1]), *notices, *joined)
             return Opened(connection, candidate, said)
     raise sqlite3.OperationalError(f"all of {len(candidates)} files are of a newer version")
+
+
+def rescue(aside: Path, receiving: sqlite3.Connection) -> Salvage:
+    """Brings what is readable of a file set aside into another; the kept file is not changed."""
+    salvage = Salvage(aside)
+    try:
+        salvage.into(receiving)
+    except (sqlite3.Error, OSError):  # a full disk: the kept file can be taken in later
+        salvage.rows.clear()
+        salvage.is_whole = False
+    return salvage
 
 
 def set_aside(path: Path) -> Path:
@@ -74,7 +93,31 @@ def _open_or_replace(path: Path, connect: Connect) -> tuple[sqlite3.Connection, 
         if not sentences.is_damage(error):
             raise
     aside = set_aside(path)
-    return _open(path, connect), (sentences.set_aside(path, aside),)
+    connection = _open(path, connect)
+    return connection, (sentences.set_aside(path, aside, rescue(aside, connection).rows),)
+
+
+def _join_what_other_copies_wrote(path: Path, receiving: sqlite3.Connection) -> Iterator[str]:
+    """Files numbered beside `path` that nobody holds any more are emptied into it."""
+    for beside in (_numbered(path, number) for number in range(2, MOST_FILES + 1)):
+        if beside.exists():
+            try:
+                joined = _joined(beside, receiving)
+            except (sqlite3.Error, NewerVersionError):  # in use, newer, damaged: left alone
+                continue
+            if joined:
+                yield sentences.joined(path, joined)
+
+
+def _joined(beside: Path, receiving: sqlite3.Connection) -> Counter[str]:
+    """Rows by table. The file stays, empty: another copy may be about to open it."""
+    with closing(_open(beside, connect)) as connection:
+        connection.executescript(FORGET_EMPTY_NIGHTS)
+        salvage = Salvage(beside, connection)
+        salvage.into(receiving)
+        if salvage.is_whole:
+            write_all(connection, [Write(f"DELETE FROM {table}", [()]) for table in COLUMNS])
+        return salvage.rows if salvage.rows["nights"] else Counter()
 
 
 def _open(path: Path, connect: Connect) -> sqlite3.Connection:

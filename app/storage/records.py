@@ -5,23 +5,29 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from core.alignment.driftlog import Leg
+from core.night.reportnight import Entry, Purpose
+from core.night.reportresult import NightFigures
 from core.sky.site import Air, Site
 
 
 @dataclass(frozen=True, eq=False)
 class StoredLeg:
-    """A leg with all its readings. `discarded`: left out by the person, kept on disk."""
+    """A leg with all its readings. `discarded`: left out by the person, kept on disk.
+
+    `purpose`: a member of `core.night.reportnight.Purpose`.
+    """
 
     leg_id: int
     star_name: str
     leg: Leg
     ended: bool
     discarded: bool
+    purpose: str = Purpose.ALIGNMENT
 
 
 @dataclass(frozen=True, eq=False)
 class StoredAxisState:
-    """The legs between two turns of the bolts, in the order they were begun."""
+    """The alignment legs between two turns of the bolts, in the order they were begun."""
 
     axis_state_id: int
     legs: tuple[StoredLeg, ...]
@@ -32,7 +38,8 @@ class Night:
     """One night; None for what was never set. Times are Unix seconds.
 
     `aim_name`: name of the member of `core.alignment.advice.Aim`. `resumed`: whether it was begun
-    by an earlier run of the program. There is always at least one axis state.
+    by an earlier run of the program. There is always at least one axis state. `tracking_runs`: the
+    legs watched for the drive. `entries`: everything else, in order of time, without attachments.
     """
 
     night_id: int
@@ -43,3 +50,38 @@ class Night:
     target_arcmin: float | None
     axis_states: tuple[StoredAxisState, ...]
     resumed: bool
+    tracking_runs: tuple[StoredLeg, ...] = ()
+    entries: tuple[Entry, ...] = ()
+
+
+@dataclass(frozen=True)
+class NightSummary:
+    """A night in a list. `equipment`: the set's name, `target`: what was planned last, or empty."""
+
+    night_id: int
+    started_utc_s: float
+    active_utc_s: float
+    site: Site | None
+    legs: int
+    tracking_runs: int
+    entries: int
+    equipment: str
+    target: str
+    figures: NightFigures
+
+    @property
+    def is_empty(self) -> bool:
+        """The program was opened, and nothing was done."""
+        return not (self.legs or self.tracking_runs or self.entries)
+
+
+@dataclass(frozen=True)
+class Found:
+    """A night in which all words were found, and the texts that hold one of them."""
+
+    night_id: int
+    texts: tuple[str, ...]
+
+
+class UnusableFile(ValueError):
+    """A file that cannot be taken in or written; the text is a sentence for the person."""

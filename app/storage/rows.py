@@ -1,24 +1,50 @@
 """The rows of the tables, and the statements that put them there.
 
-Every statement replaces the whole row, so writing it again changes nothing.
+Every statement puts the whole row, so writing it again changes nothing. Putting replaces what is
+there; taking in, for rows from elsewhere, leaves it.
 """
 
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import astuple, dataclass
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
-from app.storage.writer import Write
+from app.storage.writes import Write
 
 Floats = NDArray[np.float64]
 
-_SAMPLE = "INSERT OR REPLACE INTO samples VALUES (?, ?, ?, ?, ?, ?)"
+COLUMNS: Mapping[str, tuple[str, ...]] = {
+    "nights": ("id", "started_utc_s", "active_utc_s", "site", "air", "aim", "target_arcmin"),
+    "axis_states": ("id", "night", "ordinal", "began_utc_s"),
+    "legs": (
+        *("id", "axis_state", "ordinal", "label", "star_name", "ra_deg", "dec_deg"),
+        *("began_utc_s", "ended_utc_s", "discarded", "purpose"),
+    ),
+    "samples": ("leg", "position", "utc_s", "north_arcsec", "east_arcsec", "sigma_arcsec"),
+    "entries": ("id", "night", "kind", "utc_s", "content", "attachment"),
+    "settings": ("key", "value"),
+}
 _MANY = 16  # from here on arrays take less room than tuples
+
+
+def put(table: str) -> str:
+    """Puts a row of all columns in its table, in place of the one with its key."""
+    return f"INSERT OR REPLACE INTO {_into(table)}"
+
+
+def take_in(table: str) -> str:
+    """Puts a row of all columns in its table unless there is one with its key."""
+    return f"INSERT OR IGNORE INTO {_into(table)}"
+
+
+def _into(table: str) -> str:
+    columns = COLUMNS[table]
+    return f"{table} ({', '.join(columns)}) VALUES ({', '.join('?' * len(columns))})"
 
 
 @dataclass(frozen=True)
@@ -35,7 +61,7 @@ class NightRow:
 
     def write(self) -> Write:
         """Puts the row in its table."""
-        return Write("INSERT OR REPLACE INTO nights VALUES (?, ?, ?, ?, ?, ?, ?)", [astuple(self)])
+        return Write(put("nights"), [astuple(self)])
 
 
 @dataclass(frozen=True)
@@ -49,7 +75,7 @@ class AxisStateRow:
 
     def write(self) -> Write:
         """Puts the row in its table."""
-        return Write("INSERT OR REPLACE INTO axis_states VALUES (?, ?, ?, ?)", [astuple(self)])
+        return Write(put("axis_states"), [astuple(self)])
 
 
 @dataclass(frozen=True)
@@ -66,11 +92,39 @@ class LegRow:
     began_utc_s: float
     ended_utc_s: float | None = None
     discarded: bool = False
+    purpose: str = "alignment"
 
     def write(self) -> Write:
         """Puts the row in its table."""
-        marks = "?, ?, ?, ?, ?, ?, ?, ?, ?, ?"
-        return Write(f"INSERT OR REPLACE INTO legs VALUES ({marks})", [astuple(self)])
+        return Write(put("legs"), [astuple(self)])
+
+
+@dataclass(frozen=True)
+class EntryRow:
+    """A row of `entries`; `content` is a JSON object."""
+
+    entry_id: int
+    night_id: int
+    kind: str
+    utc_s: float
+    content: str
+    attachment: bytes | None = None
+
+    def write(self, keeps_time: bool = False) -> Write:
+        """Puts the row in its table; without an attachment the one that is there stays.
+
+        `keeps_time`: so does the time.
+        """
+        changed = ["night", "kind", "content", *([] if keeps_time else ["utc_s"])]
+        set_ = ", ".join(f"{name} = excluded.{name}" for name in changed)
+        kept = "attachment = ifnull(excluded.attachment, attachment)"
+        statement = f"INSERT INTO {_into('entries')} ON CONFLICT (id) DO UPDATE SET {set_}, {kept}"
+        return Write(statement, [astuple(self)])
+
+
+def content_json(content: Mapping[str, Any]) -> str:
+    """The text of an entry's content; ValueError or TypeError for what JSON cannot hold."""
+    return json.dumps(dict(content), ensure_ascii=False, allow_nan=False)
 
 
 @dataclass(frozen=True, eq=False)
@@ -94,13 +148,14 @@ def write_samples(
     north_arcsec: Floats,
     east_arcsec: Floats | None,
     sigma_arcsec: Floats | None,
+    statement: str = put("samples"),
 ) -> Write:
     """Puts readings (n,) in `samples`; NaN becomes NULL there."""
     absent = np.full(utc_s.size, np.nan)
     given = (utc_s, north_arcsec, east_arcsec, sigma_arcsec)
     columns = tuple(absent if column is None else column.copy() for column in given)
     rows = _SampleColumns(leg_id, first_position, columns)
-    return Write(_SAMPLE, list(rows) if utc_s.size < _MANY else rows)
+    return Write(statement, list(rows) if utc_s.size < _MANY else rows)
 
 
 def delete_sample(leg_id: int, position: int) -> Write:
@@ -108,7 +163,11 @@ def delete_sample(leg_id: int, position: int) -> Write:
     return Write("DELETE FROM samples WHERE leg = ? AND position = ?", [(leg_id, position)])
 
 
+def delete_entry(entry_id: int) -> Write:
+    """Takes one entry out of `entries`."""
+    return Write("DELETE FROM entries WHERE id = ?", [(entry_id,)])
+
+
 def write_setting(key: str, value: Any) -> Write:
     """Puts a setting, anything JSON can hold, in `settings`."""
-    row = (key, json.dumps(value, allow_nan=False))
-    return Write("INSERT OR REPLACE INTO settings VALUES (?, ?)", [row])
+    return Write(put("settings"), [(key, json.dumps(value, allow_nan=False))])

@@ -3,7 +3,9 @@
 Keys are random numbers of 53 bits, chosen by the program, so that rows can be named before the disk
 has taken them, and files of two copies of the program can be put together. Within a leg, readings
 count up in `position`; `ordinal` is the order of axis states in a night and of legs in a state.
-`site` and `air` are JSON of the records of the same names.
+`site` and `air` are JSON of the records of the same names. A leg's `purpose` is alignment or
+tracking. `entries` holds everything else of a night: ticks of the checklist, notes, pictures,
+results and whatever comes later, a `kind` with JSON, so that new kinds need no new tables.
 """
 
 from __future__ import annotations
@@ -52,8 +54,28 @@ MIGRATIONS = (
     CREATE INDEX axis_states_of_night ON axis_states (night, ordinal);
     CREATE INDEX legs_of_axis_state ON legs (axis_state, ordinal);
     """,
+    """
+    ALTER TABLE legs ADD COLUMN purpose TEXT NOT NULL DEFAULT 'alignment';
+    CREATE TABLE entries (
+        id INTEGER PRIMARY KEY,
+        night INTEGER NOT NULL REFERENCES nights (id),
+        kind TEXT NOT NULL,
+        utc_s REAL NOT NULL,
+        content TEXT NOT NULL,
+        attachment BLOB
+    );
+    CREATE INDEX entries_of_night ON entries (night, utc_s);
+    """,
 )
 VERSION = len(MIGRATIONS)
+
+FORGET_EMPTY_NIGHTS = """
+    BEGIN IMMEDIATE;
+    DELETE FROM nights WHERE id NOT IN (SELECT night FROM entries) AND id NOT IN
+        (SELECT night FROM axis_states JOIN legs ON axis_state = axis_states.id);
+    DELETE FROM axis_states WHERE night NOT IN (SELECT id FROM nights);
+    COMMIT;
+"""
 
 
 class NewerVersionError(Exception):

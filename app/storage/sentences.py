@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
+from collections import Counter
 from pathlib import Path
 
 KEPT = (
@@ -58,8 +59,14 @@ def held_by_another_copy(path: Path, instead: Path) -> str:
     """A second copy of the program is running."""
     return (
         f"Another copy of this program is running and writes the log of nights {path.name}. "
-        f"What this copy measures goes into {instead} and is not shown by the other."
+        f"What this copy measures goes into {instead} and joins the other nights when the program "
+        "is next opened alone; earlier nights are shown by the other copy."
     )
+
+
+def joined(path: Path, rows: Counter[str]) -> str:
+    """What another copy measured is now with the rest."""
+    return f"What another copy of the program recorded has joined {path.name}: {_counted(rows)}."
 
 
 def from_newer_version(path: Path, instead: Path) -> str:
@@ -70,9 +77,56 @@ def from_newer_version(path: Path, instead: Path) -> str:
     )
 
 
-def set_aside(path: Path, aside: Path) -> str:
-    """A broken file was put away."""
+def set_aside(path: Path, aside: Path, rows: Counter[str]) -> str:
+    """A broken file was put away, and these of its rows brought over."""
+    start = (
+        f"The log of nights {path.name} was damaged. It is kept as {aside} and a new one was begun"
+    )
+    if not rows["nights"]:
+        return f"{start}, and nothing in the old one could be read."
+    return f"{start} with all that could be read of it: {_counted(rows)}."
+
+
+def _counted(rows: Counter[str]) -> str:
+    return f"nights: {rows['nights']}, legs: {rows['legs']}, readings: {rows['samples']:,}"
+
+
+def no_log(path: Path) -> str:
+    """A file to be taken in holds nothing of ours."""
     return (
-        f"The log of nights {path.name} was damaged. It is kept as {aside} and a new one was "
-        "begun; what was recorded before is only in the kept one."
+        f"{path.name} is not a log of nights, or nothing in it can be read: choose a backup made "
+        "by this program. Nothing was changed."
+    )
+
+
+def cannot_take_in_itself(path: Path) -> str:
+    """The log in use was chosen."""
+    return f"{path.name} is the log of nights in use; choose a backup or a file that was set aside."
+
+
+def newer_file(path: Path) -> str:
+    """A file to be taken in is beyond this program."""
+    return (
+        f"{path.name} was written by a newer version of this program: update the program, then "
+        "take it in. Nothing was changed."
+    )
+
+
+def took_in(path: Path, rows: Counter[str], is_whole: bool) -> str:
+    """What came out of a file."""
+    said = f"Taken in from {path.name}: {_counted(rows)}. What was there already was left as it is."
+    return said if is_whole else f"{said} Some of the file could not be read; keep it."
+
+
+def backed_up(path: Path, nights: int) -> str:
+    """A backup was written and read back."""
+    return f"{nights} nights are saved in {path} and were read back without a fault."
+
+
+def cannot_back_up(path: Path, error: Exception) -> str:
+    """No backup was made."""
+    reason = getattr(error, "strerror", None) or error
+    return (
+        f"The backup {path} could not be written ({reason}). Choose a place with enough room that "
+        "may be written; the log of nights is not affected."
     )

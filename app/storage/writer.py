@@ -4,26 +4,23 @@ from __future__ import annotations
 
 import sqlite3
 import threading
+import time
 from collections import deque
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any, TypeVar
+from pathlib import Path
+from typing import TypeVar
 
 from app.storage import sentences
-from app.storage.opening import Opened, set_aside
+from app.storage.opening import Opened, rescue, set_aside
+from app.storage.writes import Write, write_all
 
 GATHER_S = 0.1  # rows are gathered this long, then committed together
 RETRY_S = 2.0
+PAGES_AT_ONCE = 2000  # copied before others may write
+PAUSE_S = 0.001
 
 T = TypeVar("T")
-
-
-@dataclass(frozen=True)
-class Write:
-    """One statement for many rows. It may be repeated, so it must be harmless twice."""
-
-    statement: str
-    rows: Iterable[tuple[Any, ...]]
 
 
 @dataclass(frozen=True)
@@ -90,8 +87,25 @@ class Writer:
         except (sqlite3.DatabaseError, ValueError, TypeError) as error:
             if not sentences.is_nonsense(error):
                 raise
-        self._replace_damaged(opened)
-        return None
+        return question(self._replace_damaged(opened).connection)
+
+    def copy_into(self, copy: sqlite3.Connection) -> None:
+        """Copies the whole file, writing what comes in between the steps. Raises sqlite3.Error."""
+
+        def let_others_write(_status: int, _remaining: int, _total: int) -> None:
+            self._database_lock.release()
+            time.sleep(PAUSE_S)
+            self._database_lock.acquire()
+
+        with self._database_lock:
+            if self._opened is None:
+                raise sqlite3.OperationalError("the log of nights is not open")
+            self._opened.connection.backup(copy, pages=PAGES_AT_ONCE, progress=let_others_write)
+
+    def is_at(self, path: Path) -> bool:
+        """Whether it is this file that is written."""
+        opened = self._opened
+        return opened is not None and path.exists() and path.samefile(opened.path)
 
     def flush(self, timeout_s: float) -> bool:
         """Waits until all that was put is on disk; whether it is."""
@@ -154,20 +168,21 @@ class Writer:
         if self._opened is None:
             self._opened = self._outside.reopen()
         try:
-            _write_all(self._opened.connection, pending)
+            write_all(self._opened.connection, pending)
         except sqlite3.DatabaseError as error:
             if not sentences.is_damage(error):
                 raise
             fresh = self._replace_damaged(self._opened)
-            _write_all(fresh.connection, pending)
+            write_all(fresh.connection, pending)
 
     def _replace_damaged(self, damaged: Opened) -> Opened:
         self._opened = None
         damaged.connection.close()
         aside = set_aside(damaged.path)
-        self._outside.on_notice(sentences.set_aside(damaged.path, aside))
         self._opened = fresh = self._outside.reopen()
-        _write_all(fresh.connection, self._outside.rebuild())
+        write_all(fresh.connection, self._outside.rebuild())
+        rows = rescue(aside, fresh.connection).rows
+        self._outside.on_notice(sentences.set_aside(damaged.path, aside, rows))
         return fresh
 
     def _done(self, pending: list[Write]) -> None:
@@ -179,15 +194,3 @@ class Writer:
     def _wait_to_retry(self) -> None:
         with self._state:
             self._state.wait_for(lambda: self._closing, self._retry_s)
-
-
-def _write_all(connection: sqlite3.Connection, writes: Iterable[Write]) -> None:
-    connection.execute("BEGIN IMMEDIATE")
-    try:
-        for write in writes:
-            connection.executemany(write.statement, write.rows)
-        connection.execute("COMMIT")
-    except BaseException:
-        if connection.in_transaction:
-            connection.execute("ROLLBACK")
-        raise

@@ -13,6 +13,7 @@ import numpy as np
 import pytest
 
 from app.storage.nights import NightLog
+from app.storage.schema import VERSION
 from core.sky.site import Air, Site
 
 EVENING_UTC_S = 1_795_550_400.0
@@ -177,7 +178,8 @@ def test_the_file_asks_for_durability(path: Path, program: Program) -> None:
             log._writer.read(lambda c, name=name: c.execute(f"PRAGMA {name}").fetchone()[0])
             for name in ("journal_mode", "synchronous", "user_version")
         ]
-    assert pragmas == ["wal", 2, 1]  # 2: FULL, as SQLite's documentation of the pragma numbers it
+    # 2: FULL, as SQLite's documentation of the pragma numbers it
+    assert pragmas == ["wal", 2, VERSION]
 
 
 def test_a_long_night_is_read_back_quickly(path: Path, program: Program) -> None:

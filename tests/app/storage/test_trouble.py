@@ -190,8 +190,19 @@ def test_a_file_of_a_newer_version_is_left_alone(tmp_path: Path, told: Told) -> 
     assert readings_in(tmp_path / "nights-2.sqlite3") == 5
 
 
-@pytest.mark.parametrize("damage", ["no database", "first page", "last pages", "nonsense inside"])
-def test_a_damaged_file_is_set_aside(tmp_path: Path, told: Told, damage: str) -> None:
+@pytest.mark.parametrize(
+    ("damage", "fewest_saved", "most_saved"),
+    [
+        ("no database", 0, 0),
+        ("first page", 20_000, 20_000),
+        ("last pages", 1, 2_000),
+        ("one page", 19_000, 19_999),
+        ("nonsense inside", 20_000, 20_000),
+    ],
+)
+def test_a_damaged_file_is_set_aside_and_what_is_readable_brought_over(
+    tmp_path: Path, told: Told, damage: str, fewest_saved: int, most_saved: int
+) -> None:
     path = tmp_path / "nights.sqlite3"
     night_of(path, 20_000)
     content = bytearray(path.read_bytes())
@@ -201,6 +212,8 @@ def test_a_damaged_file_is_set_aside(tmp_path: Path, told: Told, damage: str) ->
         content[100:4096] = b"\xa5" * 3996
     elif damage == "last pages":
         content[20_480:] = b"\xa5" * (len(content) - 20_480)
+    elif damage == "one page":
+        content[40_960:45_056] = b"\xa5" * 4096
     path.write_bytes(content)
     if damage == "nonsense inside":
         with closing(sqlite3.connect(path)) as connection:
@@ -208,13 +221,18 @@ def test_a_damaged_file_is_set_aside(tmp_path: Path, told: Told, damage: str) ->
             connection.commit()
     log = told.open(path)
     night = log.resume_or_begin_night(NOW_UTC_S)
-    assert not night.resumed
+    assert night.resumed == (most_saved > 0)
     measure(log, 5)
     assert log.close()
     assert told.troubles == []
     assert "was damaged. It is kept as" in told.notices[0]
-    assert (tmp_path / "nights-damaged-1.sqlite3").exists()
-    assert readings_in(path) == 5
+    saved = readings_in(path) - 5
+    assert fewest_saved <= saved <= most_saved
+    assert (f"readings: {saved:,}" if saved else "nothing in the old one") in told.notices[0]
+    kept = tmp_path / "nights-damaged-1.sqlite3"
+    if damage != "nonsense inside":
+        assert kept.read_bytes() == bytes(content)
+    assert kept.exists()
 
 
 def test_damage_during_the_night_costs_the_file_but_not_the_night(

@@ -1,0 +1,127 @@
+"""All nights of the log: browsing, searching, backup, and taking in what was saved elsewhere.
+
+Every call waits for the disk; make them in a worker thread. What is being measured meanwhile is
+written between their steps.
+"""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+from contextlib import closing
+from pathlib import Path
+
+from app.storage import browsing, sentences
+from app.storage.loading import load_night
+from app.storage.recording import writes_of
+from app.storage.records import Found, Night, NightSummary, UnusableFile
+from app.storage.salvage import Salvage
+from app.storage.schema import VERSION
+from app.storage.writer import Writer
+from core.night.reportnight import NightRecord
+
+WAIT_S = 600.0  # for a slow disk to take a large file
+
+
+class Archive:
+    """The nights of one log. Calls that read give nothing back while no file can be read."""
+
+    def __init__(self, writer: Writer) -> None:
+        self._writer = writer
+
+    def overview(self) -> tuple[NightSummary, ...]:
+        """All nights, the newest first, with their figures for comparing."""
+        return self._writer.read(browsing.overview) or ()
+
+    def search(self, text: str) -> tuple[Found, ...]:
+        """Nights in which every word stands somewhere, the newest first."""
+        return self._writer.read(lambda connection: browsing.search(connection, text)) or ()
+
+    def night(self, night_id: int) -> Night | None:
+        """A night with its legs, to look at and to solve again with other choices."""
+        loaded = self._writer.read(lambda connection: load_night(connection, night_id))
+        return None if loaded is None else loaded.as_night()
+
+    def record(self, night_id: int) -> NightRecord | None:
+        """A night with everything, pictures included, for a report or an exported file."""
+        loaded = self._writer.read(
+            lambda connection: load_night(connection, night_id, with_attachments=True)
+        )
+        return None if loaded is None else loaded.as_record()
+
+    def attachment(self, entry_id: int) -> bytes | None:
+        """The bytes of a picture."""
+        return self._writer.read(lambda connection: browsing.attachment(connection, entry_id))
+
+    def back_up(self, path: Path) -> str:
+        """Saves all nights and settings in one file, in place of any there, and reads it back.
+
+        Returns a sentence; raises UnusableFile, a sentence. Until it is whole it has another name.
+        """
+        unfinished = path.with_name(path.name + ".unfinished")
+        try:
+            unfinished.unlink(missing_ok=True)
+            with closing(sqlite3.connect(unfinished, isolation_level=None)) as copy:
+                self._writer.copy_into(copy)
+                copy.execute("PRAGMA journal_mode = DELETE")  # one file, readable from anywhere
+                nights = _checked(copy)
+            _to_disk(unfinished)
+            unfinished.replace(path)
+        except (sqlite3.Error, OSError) as error:
+            unfinished.unlink(missing_ok=True)
+            raise UnusableFile(sentences.cannot_back_up(path, error)) from error
+        return sentences.backed_up(path, nights)
+
+    def take_in(self, path: Path) -> str:
+        """Adds what a backup, or a damaged file that was set aside, holds to this log.
+
+        This is how a backup is restored: into the new, empty log of another computer, or into one
+        that has lost nights. Nothing here is replaced. Returns a sentence; raises UnusableFile, a
+        sentence.
+        """
+        if self._writer.is_at(path):
+            raise UnusableFile(sentences.cannot_take_in_itself(path))
+        if _version(path) > VERSION:
+            raise UnusableFile(sentences.newer_file(path))
+        salvage = Salvage(path)
+        try:
+            for write in salvage.writes():
+                self._writer.put(write)
+                self._writer.flush(WAIT_S)  # keeps memory flat
+        except (OSError, sqlite3.Error) as error:
+            raise UnusableFile(sentences.no_log(path)) from error
+        if not salvage.rows.total():
+            raise UnusableFile(sentences.no_log(path))
+        return sentences.took_in(path, salvage.rows, salvage.is_whole)
+
+    def take_in_record(self, night: NightRecord) -> None:
+        """Adds an exported night; what is here of it already stays as it is."""
+        for write in writes_of(night):
+            self._writer.put(write)
+        self._writer.flush(WAIT_S)
+
+
+def _checked(copy: sqlite3.Connection) -> int:
+    """The number of nights in a copy that SQLite finds no fault with."""
+    (verdict,) = copy.execute("PRAGMA quick_check(1)").fetchone()
+    if verdict != "ok":
+        raise sqlite3.DatabaseError(f"reading it back: {verdict}")
+    (nights,) = copy.execute("SELECT count(*) FROM nights").fetchone()
+    return int(nights)
+
+
+def _to_disk(path: Path) -> None:
+    with path.open("rb+") as file:
+        os.fsync(file.fileno())
+
+
+def _version(path: Path) -> int:
+    """Of the tables in a file, from the header's bytes 60 to 63; 0 where there is none."""
+    try:
+        with path.open("rb") as file:
+            head = file.read(64)
+    except OSError as error:
+        raise UnusableFile(sentences.no_log(path)) from error
+    is_database = head.startswith(b"SQLite format 3\0") and len(head) == 64
+    version = int.from_bytes(head[60:64], "big") if is_database else 0
+    return version if version < 1000 else 0  # a damaged header says nothing
