@@ -18,13 +18,15 @@ from app.window import PageEntry, Window
 
 if TYPE_CHECKING:
     from app.pages.drift.page import DriftPage
+    from app.pages.pole.page import PolePage
     from app.pages.site.page import SitePage
     from app.session.places import Places
     from app.session.session import Session
     from app.session.snapshot import Snapshot
+    from app.storage.nights import NightLog
 
-SITE, DRIFT = "site", "drift"
-STOPPED = (DRIFT,)  # the pages with work of their own under way
+SITE, POLE, DRIFT = "site", "pole", "drift"
+STOPPED = (POLE, DRIFT)  # the pages with work of their own under way
 
 
 class Program(QObject):
@@ -96,6 +98,9 @@ class Program(QObject):
         self.window.offer(
             [
                 PageEntry(SITE, self.tr("Site"), lambda: self._site_page(session, places)),
+                PageEntry(
+                    POLE, self.tr("Pole"), lambda: self._pole_page(session, places, warm.log)
+                ),
                 PageEntry(DRIFT, self.tr("Drift"), lambda: self._drift_page(session)),
             ]
         )
@@ -128,6 +133,17 @@ class Program(QObject):
         snapshot = session.snapshot()
         page.show_site(snapshot.site, snapshot.air)
         page.site_given.connect(session.set_site)
+        return page
+
+    def _pole_page(self, session: Session, places: Places, log: NightLog) -> PolePage:
+        from app.pages.pole.page import PolePage
+        from app.pages.pole.parts import PoleParts
+        from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW
+
+        meadow = (NORTHERN_MEADOW, MEADOW_AIR)
+        parts = PoleParts(self._now, places.horizon_of, log, meadow)
+        page = PolePage(session, self.theme, parts)
+        page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page
 
     def _drift_page(self, session: Session) -> DriftPage:

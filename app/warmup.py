@@ -21,6 +21,7 @@ SLOW = (
     "app.pages.drift.page",
     "app.driftparts",
     "app.pages.site.page",
+    "app.pages.pole.page",
     "core.alignment.solution",
 )
 SOME_TIME_S = 1.8e9  # any will do to load what places of the Sun need

@@ -20,12 +20,16 @@ import numpy as np
 from PySide6.QtCore import QEventLoop, QSettings, QTimer
 from PySide6.QtWidgets import QApplication
 
-from app.compose import DRIFT, SITE, Program
+from app.compose import DRIFT, POLE, SITE, Program
 from app.pages.drift.byhand import ByHand
 from app.pages.drift.importing import Importing
 from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
 from app.pages.drift.readings import HAND, LOG, PRACTICE
+from app.pages.pole.page import FIELD, HIDDEN, SIGHT, PolePage
+from app.pages.site.page import SitePage
+from core.sky.horizon import parse
+from core.sky.site import Site
 
 SIZES = ((1280, 800, 1.0), (1920, 1080, 1.0), (1280, 800, 2.0))
 NOW_S = 1_790_000_000.0
@@ -79,6 +83,79 @@ def _empty(program: Program) -> None:
 
 def _site(program: Program) -> None:
     program.window.show_page(SITE)
+
+
+# Invented places, both in the open Atlantic.
+NORTH, SOUTH = Site(47.0, -20.0, 300.0, "Heron Rock"), Site(-33.0, -20.0, 300.0, "Kelp Bank")
+SKYLINE = parse("0 6 | 40 4 | 60 18 | 85 22 | 88 3 | 160 2 | 200 9 | 230 14 | 260 5 | 310 8")
+
+
+def _place(program: Program) -> None:
+    _stand(program, NORTH)
+    page = program.window.page(SITE)
+    assert isinstance(page, SitePage)
+    page.horizon().show_horizon(SKYLINE)
+    page.horizon().changed.emit(SKYLINE)
+
+
+def _asked(program: Program) -> None:
+    _stand(program, NORTH, pressure="29.92")
+
+
+def _stand(program: Program, site: Site, pressure: str = "") -> None:
+    program.window.show_page(SITE)
+    page = program.window.page(SITE)
+    assert isinstance(page, SitePage)
+    texts = {
+        "name": site.name,
+        "latitude": f"{site.latitude_deg}",
+        "longitude": f"{site.longitude_deg}",
+        "elevation": f"{site.elevation_m}",
+        "pressure": pressure,
+    }
+    for name, text in texts.items():
+        page.field(name).show_text(text)
+    page.use_button().click()
+
+
+def _pole(program: Program, site: Site | None, way: str) -> PolePage:
+    if site is not None:
+        _stand(program, site)
+    program.window.show_page(POLE)
+    page = program.window.page(POLE)
+    assert isinstance(page, PolePage)
+    page.take_way(way)
+    _settle(1000)
+    return page
+
+
+def _pole_empty(program: Program) -> None:
+    _pole(program, None, SIGHT)
+
+
+def _sight_north(program: Program) -> None:
+    page = _pole(program, NORTH, SIGHT)
+    page.sight_view().placed.emit(200.0, 55.0)
+
+
+def _sight_south(program: Program) -> None:
+    _pole(program, SOUTH, SIGHT)
+
+
+def _stars_north(program: Program) -> None:
+    _pole(program, NORTH, FIELD)
+
+
+def _stars_south(program: Program) -> None:
+    _pole(program, SOUTH, FIELD)
+
+
+def _hidden_north(program: Program) -> None:
+    _pole(program, NORTH, HIDDEN)
+
+
+def _hidden_south(program: Program) -> None:
+    _pole(program, SOUTH, HIDDEN)
 
 
 def _practice(program: Program) -> None:
@@ -163,6 +240,15 @@ def _invented_log() -> str:
 SCENES: dict[str, Callable[[Program], None]] = {
     "empty": _empty,
     "site": _site,
+    "pole-empty": _pole_empty,
+    "place": _place,
+    "asked": _asked,
+    "sight-north": _sight_north,
+    "stars-north": _stars_north,
+    "hidden-north": _hidden_north,
+    "sight-south": _sight_south,
+    "stars-south": _stars_south,
+    "hidden-south": _hidden_south,
     "practice": _practice,
     "hand": _by_hand,
     "pad": _pad,

@@ -56,6 +56,11 @@ class Places:
         same = [place for place in self._places.values() if place.site == site]
         return same[0] if same else None
 
+    def horizon_of(self, site: Site) -> Horizon:
+        """What stands in the way at a site; nothing where nothing is known."""
+        place = self.of(site)
+        return Horizon.flat() if place is None else place.horizon
+
     def keep(self, place: Place) -> None:
         """Keeps it in the stead of the one with the same label."""
         self._places[place.label] = place

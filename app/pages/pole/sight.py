@@ -1,0 +1,61 @@
+"""What is known of the person's polar-axis sight, and the last reading taken in it."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import asdict, dataclass, replace
+from typing import Any
+
+from app.session.places import Settings
+from core.alignment.sight import View
+
+KEY = "polar-axis sight"
+VERSION = 1
+SAME_NIGHT_S = 18 * 3600.0
+
+
+@dataclass(frozen=True)
+class Sighting:
+    """The pole star seen at a clock angle (degrees from 12) and distance at one moment."""
+
+    utc_s: float
+    clock_angle_deg: float
+    distance_arcmin: float
+
+
+@dataclass(frozen=True)
+class Sight:
+    """`field_deg`: diameter of the field of view."""
+
+    view: View = View.INVERTED
+    field_deg: float = 5.0
+    sighting: Sighting | None = None
+
+    def tonight(self, utc_s: float) -> Sight:
+        """Without a reading from another night."""
+        old = self.sighting is not None and abs(utc_s - self.sighting.utc_s) > SAME_NIGHT_S
+        return replace(self, sighting=None) if old else self
+
+
+def kept(settings: Settings) -> Sight:
+    """As it was kept last; the usual sight when nothing usable was."""
+    text = settings.get_setting(KEY)
+    try:
+        return _read(text) if text["version"] == VERSION else Sight()
+    except (KeyError, TypeError, ValueError):
+        return Sight()
+
+
+def keep(settings: Settings, sight: Sight) -> None:
+    sighting = None if sight.sighting is None else asdict(sight.sighting)
+    record = {"view": sight.view.name, "field_deg": sight.field_deg, "sighting": sighting}
+    settings.put_setting(KEY, {"version": VERSION, **record})
+
+
+def _read(text: Any) -> Sight:
+    sighting = text["sighting"]
+    found = None if sighting is None else Sighting(**{k: float(v) for k, v in sighting.items()})
+    field_deg = float(text["field_deg"])
+    if not (math.isfinite(field_deg) and field_deg > 0.0):
+        raise ValueError("not a field of view")
+    return Sight(View[text["view"]], field_deg, found)
