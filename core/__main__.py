@@ -9,7 +9,7 @@ import sys
 import time
 from collections.abc import Sequence
 
-from core.commands import budget, drift, pole, rotation
+from core.commands import budget, drift, pole, rotation, tracking
 
 INTERRUPTED = 130  # what a shell reports of a program stopped by Ctrl-C
 
@@ -24,6 +24,7 @@ def main(arguments: Sequence[str], now_utc_s: float) -> int:
     drift.add_to(commands)
     pole.add_to(commands)
     rotation.add_to(commands)
+    tracking.add_to(commands)
     chosen = parser.parse_args(arguments)
     code: int = chosen.run(chosen, now_utc_s, sys.stdout, sys.stderr)
     return code

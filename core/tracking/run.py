@@ -19,6 +19,7 @@ Floats = NDArray[np.float64]
 
 NEAREST_THE_POLE_DEG = 80.0  # beyond, a second of arc on the sky is more than six of the drive
 FEWEST_READINGS = 60
+LONGEST_S = 86_400.0
 
 
 class UnusableRun(ValueError):
@@ -135,7 +136,21 @@ def _with_east(leg: Leg) -> Leg:
             "was watched? Put the readings in order of time."
         )
     east, north = leg.east_arcsec[good], leg.north_arcsec[good]
+    _check_sense(name, utc_s, east)
     return Leg(leg.label, leg.ra_deg, leg.dec_deg, utc_s, north, east)
+
+
+def _check_sense(name: str, utc_s: Floats, east: Floats) -> None:
+    """Raises UnusableRun for more than a day, and for a star that never moves."""
+    if utc_s[-1] - utc_s[0] > LONGEST_S:
+        raise UnusableRun(
+            f"{name} lasts {(utc_s[-1] - utc_s[0]) / 3600.0:.0f} hours; a run belongs to one "
+            "night. Give each night a leg of its own, and check the unit of the times."
+        )
+    if np.ptp(east) == 0.0:
+        raise UnusableRun(
+            f"The east offsets of {name[0].lower()}{name[1:]} never change; was the star measured?"
+        )
 
 
 def _notes(leg: Leg, axis_is_known: bool) -> tuple[Note, ...]:

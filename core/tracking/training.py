@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 
 from core.tracking.periodic import PeriodicError
 from core.tracking.run import Run, UnusableRun
-from core.tracking.turns import PLACES, fold
+from core.tracking.turns import fold
 
 Floats = NDArray[np.float64]
 
@@ -46,6 +46,7 @@ def training(result: PeriodicError, run: Run) -> Training:
             f"The run holds {turns} whole turns of the worm; what training would bring shows from "
             f"{FEWEST_TURNS} whole turns on."
         )
+    table = table[:, np.isfinite(table).sum(axis=0) > 1]
     between = float(np.nanmean(np.nanvar(table, axis=0, ddof=1)))
     repeating = math.sqrt(max(float(np.nanvar(np.nanmean(table, axis=0))) - between / turns, 0.0))
     air = _air_variance(result, run)
@@ -98,7 +99,6 @@ def _air_variance(result: PeriodicError, run: Run) -> float | None:
     """What the air leaves in one place of one turn, from the north offsets: no drive moves them."""
     if run.north_arcsec is None:
         return None
-    place_s = result.period_s / PLACES
     minutes = (run.utc_s - run.utc_s[0]) / 60.0
     left = run.north_arcsec - np.polyval(np.polyfit(minutes, run.north_arcsec, 2), minutes)
     table = fold(run.utc_s, left, result.period_s, result.epoch_utc_s).table_arcsec
@@ -106,7 +106,7 @@ def _air_variance(result: PeriodicError, run: Run) -> float | None:
         return None
     fast = np.diff(table, axis=1)  # slow declination drift is not air
     cos_dec = math.cos(math.radians(result.declination_deg))
-    if place_s <= 0.0 or not np.isfinite(fast).any():
+    if not np.isfinite(fast).any():
         return None
     return 0.5 * float(np.nanmean(fast**2)) / cos_dec**2
 

@@ -14,7 +14,8 @@ from core.tracking.wormfit import WormFit
 Floats = NDArray[np.float64]
 Counts = NDArray[np.intp]
 
-PLACES = 60  # in one turn of the worm
+MOST_PLACES = 60  # in one turn of the worm
+_FEWEST_PLACES = 8
 _ENOUGH = 0.75  # share of a turn's places that must be filled for it to count as whole
 _FEWEST_TURNS = 4
 _SUSPICION = 0.01
@@ -44,12 +45,13 @@ def turn_numbers(utc_s: Floats, period_s: float, epoch_s: float) -> tuple[Counts
 
 def fold(utc_s: Floats, lead_arcsec: Floats, period_s: float, epoch_s: float) -> FoldedCurve:
     """Mean and scatter of leads (n,) without trend."""
+    places = _places(utc_s, period_s)
     turn, phase = turn_numbers(utc_s, period_s, epoch_s)
     number = turn - turn.min()
-    cell = number * PLACES + np.minimum((phase * PLACES).astype(np.intp), PLACES - 1)
-    size = (int(number.max()) + 1) * PLACES
-    count = np.bincount(cell, minlength=size).reshape(-1, PLACES)
-    total = np.bincount(cell, lead_arcsec, size).reshape(-1, PLACES)
+    cell = number * places + np.minimum((phase * places).astype(np.intp), places - 1)
+    size = (int(number.max()) + 1) * places
+    count = np.bincount(cell, minlength=size).reshape(-1, places)
+    total = np.bincount(cell, lead_arcsec, size).reshape(-1, places)
     table = np.where(count > 0, total / np.maximum(count, 1), np.nan)
     table = table[(count > 0).mean(axis=1) >= _ENOUGH]
     filled = np.isfinite(table).sum(axis=0)
@@ -57,12 +59,18 @@ def fold(utc_s: Floats, lead_arcsec: Floats, period_s: float, epoch_s: float) ->
     apart = np.where(np.isfinite(table), table - level, 0.0)
     variance = (apart**2).sum(axis=0) / np.maximum(filled - 1, 1)
     return FoldedCurve(
-        place_s=(np.arange(PLACES) + 0.5) / PLACES * period_s,
+        place_s=(np.arange(places) + 0.5) / places * period_s,
         mean_arcsec=np.where(filled > 0, level, np.nan),
         scatter_arcsec=np.where(filled > 1, np.sqrt(variance), np.nan),
         turns=filled.astype(np.intp),
         table_arcsec=table,
     )
+
+
+def _places(utc_s: Floats, period_s: float) -> int:
+    """As many places as hold about two readings each in every turn."""
+    interval_s = float(np.median(np.diff(utc_s)))
+    return int(np.clip(period_s / (2.0 * interval_s), _FEWEST_PLACES, MOST_PLACES))
 
 
 def widening(fit: WormFit, utc_s: Floats, residual_arcsec: Floats) -> Floats:
@@ -76,7 +84,7 @@ def widening(fit: WormFit, utc_s: Floats, residual_arcsec: Floats) -> Floats:
     count = np.bincount(number)
     waves = wave_columns(utc_s, fit.period_s, fit.orders, fit.epoch_s)
     shares = [np.bincount(number, waves[:, i] * residual_arcsec) for i in range(waves.shape[1])]
-    whole = count >= _ENOUGH * np.median(count)
+    whole = count >= _ENOUGH * np.median(count[count > 0])
     turns = int(whole.sum())
     if turns < _FEWEST_TURNS:
         return np.ones(2 * fit.orders)

@@ -206,6 +206,11 @@ def test_runs_without_what_is_needed_are_refused_in_a_sentence():
         run_without_place(star(np.zeros_like(utc_s), utc_s, dec_deg=88.0))
     with pytest.raises(UnusableRun, match="10 readings"):
         run_without_place(star(np.zeros(10), utc_s[:10]))
+    with pytest.raises(UnusableRun, match="never change"):
+        run_without_place(star(np.zeros_like(utc_s), utc_s))
+    slow = START_S + 60.0 * (utc_s - START_S)
+    with pytest.raises(UnusableRun, match="unit of the times"):
+        run_without_place(star(worm(utc_s, 479.0, WAVES), slow))
     with pytest.raises(UnusableRun, match="do not increase"):
         run_without_place(star(np.zeros_like(utc_s), utc_s[::-1]))
 

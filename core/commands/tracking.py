@@ -1,0 +1,53 @@
+"""`python -m core tracking`: the periodic error of a mount from an unguided run."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+from typing import TextIO
+
+from core.alignment.driftlog import UnusableLog
+from core.commands.whereabouts import Unplaceable, add_options
+
+UNUSABLE_INPUT = 2
+
+
+def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    """Adds the sub-command."""
+    parser = commands.add_parser(
+        "tracking",
+        help="the periodic error from an unguided run",
+        description="Reads an unguided run (a drift log with east offsets, in arcseconds or in "
+        "pixels with a scale) and says what the drive does in each turn of its worm.",
+    )
+    parser.add_argument("log", metavar="RUN.csv", help="the run")
+    parser.add_argument("--leg", metavar="LABEL", help="which leg (default: the longest)")
+    parser.add_argument("--worm-period", metavar="SECONDS", type=float, help="of one turn")
+    parser.add_argument("--scale", metavar="ARCSEC", type=float, help="of a pixel")
+    parser.add_argument("--azimuth-error", metavar="ARCMIN", type=float, help="of the polar axis")
+    parser.add_argument("--altitude-error", metavar="ARCMIN", type=float, help="of the polar axis")
+    parser.add_argument("--curve", metavar="OUT.csv", help="write the mean curve to this file")
+    add_options(parser)
+    parser.add_argument("--json", action="store_true", help="print JSON instead of text")
+    parser.set_defaults(run=run)
+
+
+def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: TextIO) -> int:
+    """Prints the result to `out`, or a sentence on what is wrong to `err`. Exit code."""
+    # Loaded here: the periodograms take a quarter of a second that no other command needs.
+    from core.commands.tracking_result import NoSuchLeg, tracking_result
+    from core.tracking.run import UnusableRun
+    from core.tracking.training import training_csv
+
+    try:
+        result = tracking_result(arguments)
+        if arguments.curve is not None:
+            Path(arguments.curve).write_text(training_csv(result.found), encoding="utf-8")
+    except (UnusableLog, UnusableRun, Unplaceable, NoSuchLeg) as sentence:
+        print(sentence, file=err)
+        return UNUSABLE_INPUT
+    except OSError as error:
+        print(f"The curve could not be written ({error.strerror or error}).", file=err)
+        return UNUSABLE_INPUT
+    print(result.as_json() if arguments.json else result.as_text(), file=out)
+    return 0
