@@ -49,6 +49,9 @@ class Window(QMainWindow):
         self._strip = Strip(theme, now)
         self._notice = Notice()
         self._stack = QStackedWidget()
+        self._theme = theme
+        for part in (self._rail, self._strip, self._notice):
+            theme.dress(part)
         self.setCentralWidget(self._arranged())
 
     def _arranged(self) -> QWidget:
@@ -82,6 +85,7 @@ class Window(QMainWindow):
         if name not in self._pages:
             page = self._entries[name].build()
             page.setAccessibleName(self._entries[name].title)
+            self._theme.dress(page)
             self._pages[name] = page
             self._stack.addWidget(page)
 

@@ -1,11 +1,12 @@
-"""The look in use: applied to the application as a whole and remembered."""
+"""The look in use: applied to everything there is and remembered."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QObject, QSettings, Qt, Signal
+from PySide6.QtCore import QObject, QSettings, Signal
 from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication, QToolTip, QWidget
 
+from app.theme.dressing import Dressing
 from app.theme.look import DARK, LOOKS, Look
 from app.theme.palette import palette
 from app.theme.sheet import sheet
@@ -24,6 +25,7 @@ class Theme(QObject):
         self._settings = settings
         self._look = LOOKS.get(str(settings.value("look", DARK.name)), DARK)
         self._scale = _nearest_scale(settings.value("text_scale", 1.0))
+        self._dressing = Dressing(self)
         app.setStyle("Fusion")
         self._apply()
 
@@ -46,21 +48,17 @@ class Theme(QObject):
         self._settings.setValue("text_scale", self._scale)
         self._apply()
 
-    def _apply(self) -> None:
-        # Changing a style sheet styles every widget several times over; taking it off and putting
-        # the other one on costs a quarter of that, and nothing is painted in between.
-        self._app.setStyleSheet("")
-        own = self._with_own_style()
-        self._app.setFont(_font(self._scale))
-        self._app.setPalette(palette(self._look))
-        self._app.setStyleSheet(sheet(self._look, self._scale))
-        for widget in own:
-            widget.setStyle(widget.style())  # or it would stay without the sheet
-        self.changed.emit()
+    def dress(self, part: QWidget) -> None:
+        """Gives a part of the window, or a window of its own, the style sheet from now on."""
+        self._dressing.add(part)
 
-    def _with_own_style(self) -> list[QWidget]:
-        has_own = Qt.WidgetAttribute.WA_SetStyle
-        return [widget for widget in self._app.allWidgets() if widget.testAttribute(has_own)]
+    def _apply(self) -> None:
+        self._app.setFont(_font(self._scale))
+        made = palette(self._look)
+        self._app.setPalette(made)
+        QToolTip.setPalette(made)
+        self._dressing.change(sheet(self._look, self._scale))
+        self.changed.emit()
 
 
 def _font(scale: float) -> QFont:

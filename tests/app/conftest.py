@@ -11,6 +11,7 @@ from PySide6.QtCore import QEvent, QObject, QSettings, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
+from app.theme.sheet import sheet
 from app.theme.theme import Theme
 
 
@@ -62,5 +63,14 @@ def settings(tmp_path: Path) -> QSettings:
 
 
 @pytest.fixture
-def theme(qapp: QApplication, settings: QSettings) -> Theme:
-    return Theme(qapp, settings)
+def theme(qapp: QApplication, settings: QSettings) -> Iterator[Theme]:
+    """Dresses what a test shows by itself too, as the window does with its parts."""
+    made = Theme(qapp, settings)
+
+    def dress() -> None:
+        qapp.setStyleSheet(sheet(made.look, made.scale))
+
+    made.changed.connect(dress)
+    dress()
+    yield made
+    qapp.setStyleSheet("")

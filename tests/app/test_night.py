@@ -101,32 +101,32 @@ def _texts(page: DriftPage) -> str:
     )
 
 
-def _file_dialog(window: QWidget, theme: Theme) -> QWidget:
-    dialog = log_dialog(window, theme, lambda _path: None)
+def _file_dialog(page: QWidget, theme: Theme) -> QWidget:
+    dialog = log_dialog(page, theme, lambda _path: None)
     assert dialog.testOption(QFileDialog.Option.DontUseNativeDialog)
     dialog.setDirectory(str(Path(__file__).parent))
     dialog.open()
     return dialog
 
 
-def _menu(window: QWidget, _theme: Theme) -> QWidget:
-    line = QLineEdit("text", window)
+def _menu(page: QWidget, _theme: Theme) -> QWidget:
+    line = QLineEdit("text", page)
     line.selectAll()
     menu = line.createStandardContextMenu()
-    menu.popup(window.mapToGlobal(window.rect().center()))
+    menu.popup(page.mapToGlobal(page.rect().center()))
     return menu
 
 
-def _combo_list(window: QWidget, _theme: Theme) -> QWidget:
-    combo = QComboBox(window)
+def _combo_list(page: QWidget, _theme: Theme) -> QWidget:
+    combo = QComboBox(page)
     combo.addItems(["one", "two"])
     combo.show()
     combo.showPopup()
     return combo.view().window()
 
 
-def _tooltip(window: QWidget, _theme: Theme) -> QWidget:
-    QToolTip.showText(window.mapToGlobal(window.rect().center()), "a word", window)
+def _tooltip(page: QWidget, _theme: Theme) -> QWidget:
+    QToolTip.showText(page.mapToGlobal(page.rect().center()), "a word", page)
     return next(w for w in QApplication.topLevelWidgets() if w.inherits("QTipLabel"))
 
 
@@ -134,7 +134,7 @@ def _tooltip(window: QWidget, _theme: Theme) -> QWidget:
 def test_what_opens_over_the_window_is_red_alone(
     program: Program, qtbot, opened: Callable[[QWidget, Theme], QWidget]
 ) -> None:
-    over = opened(program.window, program.theme)
+    over = opened(program.window.page(DRIFT), program.theme)
     with qtbot.waitExposed(over):
         over.show()
     assert _green_and_blue(over) == 0

@@ -121,4 +121,4 @@ class Ways(QObject):
         def read(path: Path) -> None:
             controls.read(path)
 
-        log_dialog(controls.window(), self._theme, read).open()
+        log_dialog(controls, self._theme, read).open()
