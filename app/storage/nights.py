@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import secrets
 from collections.abc import Callable, Mapping
 from dataclasses import asdict, replace
 from pathlib import Path
@@ -25,6 +24,7 @@ from app.storage.rows import (
     content_json,
     delete_entry,
     delete_sample,
+    new_key,
     write_samples,
     write_setting,
 )
@@ -42,7 +42,6 @@ Floats = NDArray[np.float64]
 SAME_NIGHT_S = 18 * 3600.0
 ACTIVITY_S = 60.0  # how exactly the last activity is kept
 FLUSH_S = 5.0
-KEY_BITS = 53  # so that any reader of JSON can hold a key
 
 
 class NightLog:
@@ -95,6 +94,12 @@ class NightLog:
         return Archive(self._writer)
 
     @property
+    def axis_state_id(self) -> int:
+        """Key of the newest axis state, for entries that belong to it."""
+        self._tonight()
+        return next(reversed(self._rows.axis_states))
+
+    @property
     def unwritten(self) -> int:
         """How many steps are not on disk yet."""
         return self._writer.unwritten
@@ -121,7 +126,7 @@ class NightLog:
         """The bolts were turned: legs from now on belong together. Key of the axis state."""
         night = self._tonight()
         now = self._clock()
-        state = AxisStateRow(_new_key(), night.night_id, len(self._rows.axis_states), now)
+        state = AxisStateRow(new_key(), night.night_id, len(self._rows.axis_states), now)
         self._rows.axis_states[state.axis_state_id] = state
         self._put(state.write())
         return state.axis_state_id
@@ -135,11 +140,9 @@ class NightLog:
         purpose: str = Purpose.ALIGNMENT,
     ) -> int:
         """Begins a leg in the newest axis state, for alignment or tracking. Key of the leg."""
-        self._tonight()
-        state = next(reversed(self._rows.axis_states))
         leg = LegRow(
-            _new_key(),
-            state,
+            new_key(),
+            self.axis_state_id,
             len(self._rows.legs),
             label,
             star_name,
@@ -201,7 +204,7 @@ class NightLog:
         """
         tonight = self._tonight().night_id
         row = EntryRow(
-            _new_key() if entry_id is None else entry_id,
+            new_key() if entry_id is None else entry_id,
             tonight if night_id is None else night_id,
             str(kind),
             self._clock() if utc_s is None else float(utc_s),
@@ -248,7 +251,7 @@ class NightLog:
         return self._rows.night
 
     def _begin_night(self, now_utc_s: float) -> Night:
-        night = NightRow(_new_key(), now_utc_s, now_utc_s)
+        night = NightRow(new_key(), now_utc_s, now_utc_s)
         self._rows = TonightRows(night)
         self._writer.put(night.write())
         first = StoredAxisState(self.begin_axis_state(), ())
@@ -289,7 +292,3 @@ class NightLog:
     def _tell_trouble(self, error: Exception | None) -> None:
         sentence = None if error is None else sentences.cannot_write(self._path, error)
         self._on_trouble(sentence)
-
-
-def _new_key() -> int:
-    return secrets.randbits(KEY_BITS)

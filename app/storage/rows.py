@@ -7,6 +7,7 @@ there; taking in, for rows from elsewhere, leaves it.
 from __future__ import annotations
 
 import json
+import secrets
 from collections.abc import Iterator, Mapping
 from dataclasses import astuple, dataclass
 from typing import Any
@@ -30,6 +31,12 @@ COLUMNS: Mapping[str, tuple[str, ...]] = {
     "settings": ("key", "value"),
 }
 _MANY = 16  # from here on arrays take less room than tuples
+_KEY_BITS = 53  # so that any reader of JSON can hold a key
+
+
+def new_key() -> int:
+    """A key no other row has, in this file or any other."""
+    return secrets.randbits(_KEY_BITS)
 
 
 def put(table: str) -> str:

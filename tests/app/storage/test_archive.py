@@ -65,6 +65,13 @@ def test_entries_come_back_and_can_be_changed(path: Path) -> None:
     assert night.entries[0].attachment is None  # not read until asked for
 
 
+def test_entries_name_the_axis_state_they_belong_to(path: Path) -> None:
+    with Run().log(path) as log:
+        night = log.resume_or_begin_night(NOW_UTC_S)
+        assert log.axis_state_id == night.axis_states[0].axis_state_id
+        assert log.begin_axis_state() == log.axis_state_id != night.axis_states[0].axis_state_id
+
+
 def test_a_note_can_be_added_to_a_night_that_is_over(path: Path) -> None:
     first, *_ = keep_three(path)
     run = Run()

@@ -1,0 +1,160 @@
+"""Five hundred nights with five million readings open like none, in as little memory."""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+import subprocess
+import sys
+import time
+from collections.abc import Callable
+from contextlib import closing
+from pathlib import Path
+
+import pytest
+
+from app.storage.nights import NightLog
+from app.storage.schema import MIGRATIONS, VERSION
+
+ROOT = Path(__file__).parents[2]
+NIGHTS, LEGS, READINGS = 500, 4, 2500
+BEGUN_UTC_S = 1_700_000_000.0
+NOW_UTC_S = BEGUN_UTC_S + (NIGHTS + 10) * 86400.0
+ROUNDS = 15
+MOST_TIMES_SLOWER = 1.5
+MOST_SECONDS_TO_LIST = 0.25  # hardly noticed as a wait; common practice, no source
+MOST_GROWTH_MB = 20.0
+
+FILL = f"""
+    WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {NIGHTS})
+    INSERT INTO nights SELECT i, {BEGUN_UTC_S} + i * 86400, {BEGUN_UTC_S} + i * 86400 + 20000,
+        '{{"latitude_deg": 48.1, "longitude_deg": 11.6, "name": "hill (invented)"}}',
+        NULL, 'TRUE_POLE', 1.0 FROM n;
+    INSERT INTO axis_states SELECT id * 10 + k, id, k, started_utc_s + k * 3600
+        FROM nights, (SELECT 0 AS k UNION SELECT 1);
+    INSERT INTO legs SELECT s.id * 10 + k, s.id, k, 'leg ' || k, 'Bellatrix', 81.28, 6.35,
+        s.began_utc_s + k * 900, s.began_utc_s + k * 900 + 800, 0, 'alignment'
+        FROM axis_states s, (SELECT 0 AS k UNION SELECT 1);
+    WITH RECURSIVE p(i) AS (SELECT 0 UNION ALL SELECT i + 1 FROM p WHERE i < {READINGS} - 1)
+    INSERT INTO samples SELECT l.id, i, l.began_utc_s + i * 0.3, i * 0.001 + 0.1234, NULL, NULL
+        FROM legs l, p;
+    WITH RECURSIVE e(i) AS (SELECT 0 UNION ALL SELECT i + 1 FROM e WHERE i < 39)
+    INSERT INTO entries SELECT n.id * 100 + i, n.id,
+        CASE WHEN i < 4 THEN 'result' WHEN i < 6 THEN 'note' ELSE 'tick' END,
+        n.started_utc_s + i,
+        '{{"axis_state": ' || (n.id * 10) || ', "error_arcmin": 1.5, "text": "dew and wind"}}',
+        CASE WHEN i = 5 THEN randomblob(20000) END
+        FROM nights n, e;
+"""
+# Prints the growth of the process in MB while it opens, lists, searches and reads one night.
+LOOK = """
+import resource, sys
+from pathlib import Path
+from app.storage.nights import NightLog
+def used_mb():
+    pages = int(Path("/proc/self/statm").read_text().split()[1])
+    return pages * resource.getpagesize() / 1e6
+def open_and_look(path):
+    log = NightLog.open(Path(path), lambda: float(sys.argv[3]), print, print)
+    log.resume_or_begin_night(float(sys.argv[3]))
+    for night in log.archive.overview()[:20]:
+        log.archive.night(night.night_id)
+    log.archive.search("dew")
+    log.close()
+open_and_look(sys.argv[1])
+before = used_mb()
+for _ in range(3):
+    open_and_look(sys.argv[2])
+print(used_mb() - before)
+"""
+
+
+@pytest.fixture(scope="module")
+def logs(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, Path]:
+    """An empty log and a large one."""
+    folder = tmp_path_factory.mktemp("logs")
+    empty, large = folder / "empty.sqlite3", folder / "large.sqlite3"
+    with closing(sqlite3.connect(large)) as connection:
+        connection.execute("PRAGMA synchronous = OFF")
+        connection.execute("PRAGMA journal_mode = WAL")
+        for migration in MIGRATIONS:
+            connection.executescript(migration)
+        connection.executescript(f"BEGIN; {FILL} COMMIT; PRAGMA user_version = {VERSION};")
+        (count,) = connection.execute("SELECT count(*) FROM samples").fetchone()
+    assert count == 5_000_000
+    return empty, large
+
+
+def opening_s(path: Path, then: Callable[[NightLog], object] = lambda _log: None) -> float:
+    """Until tonight can be written, as at the start of the program."""
+    began = time.perf_counter()
+    log = NightLog.open(path, lambda: NOW_UTC_S, print, print)
+    log.resume_or_begin_night(NOW_UTC_S)
+    then(log)
+    took = time.perf_counter() - began
+    assert log.close()
+    return took
+
+
+@pytest.mark.bench
+def test_opening_takes_as_long_as_with_an_empty_log(logs: tuple[Path, Path]) -> None:
+    empty, large = logs
+    times = [(opening_s(empty), opening_s(large)) for _ in range(ROUNDS)]  # in turns
+    empty_s, large_s = (min(one) for one in zip(*times[1:], strict=True))
+    print(f"empty {1e3 * empty_s:.1f} ms, large {1e3 * large_s:.1f} ms, {large_s / empty_s:.2f}")
+    assert large_s < MOST_TIMES_SLOWER * empty_s
+
+
+@pytest.mark.bench
+def test_listing_and_searching_is_no_wait(logs: tuple[Path, Path]) -> None:
+    _, large = logs
+    spans = []
+
+    def look(log: NightLog) -> None:
+        for question in (log.archive.overview, lambda: log.archive.search("wind dew")):
+            began = time.perf_counter()
+            found = question()
+            spans.append(time.perf_counter() - began)
+            assert len(found) >= NIGHTS
+
+    for _ in range(3):
+        opening_s(large, look)
+    print(f"overview {1e3 * min(spans[::2]):.0f} ms, search {1e3 * min(spans[1::2]):.0f} ms")
+    assert min(spans[::2]) < MOST_SECONDS_TO_LIST
+    assert min(spans[1::2]) < MOST_SECONDS_TO_LIST
+
+
+@pytest.mark.bench
+@pytest.mark.skipif(not Path("/proc/self/statm").exists(), reason="the system tells no memory")
+def test_memory_stays_flat(logs: tuple[Path, Path]) -> None:
+    done = subprocess.run(
+        [sys.executable, "-c", LOOK, *map(str, logs), str(NOW_UTC_S)],
+        cwd=ROOT,
+        env=os.environ | {"PYTHONPATH": str(ROOT)},
+        capture_output=True,
+        text=True,
+        check=True,
+        timeout=120,
+    )
+    growth_mb = float(done.stdout.split()[-1])
+    print(f"grew by {growth_mb:.1f} MB")
+    assert growth_mb < MOST_GROWTH_MB
+
+
+@pytest.mark.bench
+def test_saving_and_restoring_all_of_it(logs: tuple[Path, Path]) -> None:
+    _, large = logs
+    saved, fresh = large.with_name("saved.sqlite3"), large.with_name("fresh.sqlite3")
+    log = NightLog.open(large, lambda: NOW_UTC_S, print, print)
+    began = time.perf_counter()
+    log.archive.back_up(saved)
+    saving_s = time.perf_counter() - began
+    assert log.close()
+    log = NightLog.open(fresh, lambda: NOW_UTC_S, print, print)
+    began = time.perf_counter()
+    assert "readings: 5,000,000" in log.archive.take_in(saved)
+    restoring_s = time.perf_counter() - began
+    assert log.close()
+    print(f"saved in {saving_s:.1f} s, restored in {restoring_s:.1f} s")
+    with closing(sqlite3.connect(fresh)) as connection:
+        assert connection.execute("SELECT count(*) FROM samples").fetchone() == (5_000_000,)
