@@ -18,15 +18,18 @@ from app.window import PageEntry, Window
 
 if TYPE_CHECKING:
     from app.pages.drift.page import DriftPage
+    from app.pages.mount.page import MountPage
     from app.pages.pole.page import PolePage
     from app.pages.site.page import SitePage
+    from app.session.budget import Budget
+    from app.session.equipment import Equipment
     from app.session.places import Places
     from app.session.session import Session
     from app.session.snapshot import Snapshot
     from app.storage.nights import NightLog
 
-SITE, POLE, DRIFT = "site", "pole", "drift"
-STOPPED = (POLE, DRIFT)  # the pages with work of their own under way
+SITE, POLE, DRIFT, MOUNT = "site", "pole", "drift", "mount"
+STOPPED = (POLE, DRIFT, MOUNT)  # the pages with work of their own under way
 
 
 class Program(QObject):
@@ -84,6 +87,8 @@ class Program(QObject):
             self._warm_up.made.log.close()
 
     def _build(self, warm: Warm) -> None:
+        from app.session.budget import Budget
+        from app.session.equipment import Equipment
         from app.session.places import Places
         from app.session.session import Session
 
@@ -95,6 +100,8 @@ class Program(QObject):
         session.changed.connect(self._show)
         self.session = session
         places = Places(warm.log)
+        equipment = Equipment(warm.log, self)
+        budget = Budget(warm.log, equipment, self)
         self.window.offer(
             [
                 PageEntry(SITE, self.tr("Site"), lambda: self._site_page(session, places)),
@@ -102,6 +109,11 @@ class Program(QObject):
                     POLE, self.tr("Pole"), lambda: self._pole_page(session, places, warm.log)
                 ),
                 PageEntry(DRIFT, self.tr("Drift"), lambda: self._drift_page(session)),
+                PageEntry(
+                    MOUNT,
+                    self.tr("Mount"),
+                    lambda: self._mount_page(session, equipment, budget),
+                ),
             ]
         )
         self._show(session.snapshot())
@@ -154,6 +166,11 @@ class Program(QObject):
         page = DriftPage(Shown(session, parent=self), self.theme, drift_parts(session, self._now))
         page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page
+
+    def _mount_page(self, session: Session, equipment: Equipment, budget: Budget) -> MountPage:
+        from app.pages.mount.page import MountPage
+
+        return MountPage(session, self.theme, equipment, budget)
 
     def _show(self, snapshot: Snapshot) -> None:
         self.window.show_site(snapshot.site)

@@ -30,6 +30,7 @@ from app.pages.pole.page import FIELD, HIDDEN, SIGHT, PolePage
 from app.pages.site.page import SitePage
 from core.sky.horizon import parse
 from core.sky.site import Site
+from mountscenes import MOUNT_SCENES
 
 SIZES = ((1280, 800, 1.0), (1920, 1080, 1.0), (1280, 800, 2.0))
 NOW_S = 1_790_000_000.0
@@ -256,6 +257,7 @@ SCENES: dict[str, Callable[[Program], None]] = {
     "one": _one_star,
     "log": _log,
     "imported": _imported,
+    **MOUNT_SCENES,
 }
 
 if __name__ == "__main__":

@@ -14,12 +14,15 @@ from core.mount.wishes import Criterion, Must, Wishes
 
 @dataclass(frozen=True)
 class Adjusted:
-    """`share`: part of the listed capacity to use. `price_limit`: None without one."""
+    """`share`: part of the listed capacity to use. `price_limit`: None without one. `load_kg`: the
+    person's own figure instead of the load of the set in use.
+    """
 
     share: float
     musts: tuple[Must, ...]
     weights: Mapping[Criterion, float]
     price_limit: float | None = None
+    load_kg: float | None = None
 
     @classmethod
     def usual(cls, purpose: Purpose) -> Adjusted:
@@ -27,8 +30,9 @@ class Adjusted:
         wishes = Wishes.usual(purpose, None)
         return cls(wishes.practice_share, wishes.musts, wishes.weights)
 
-    def wishes(self, purpose: Purpose, load_kg: float | None) -> Wishes:
-        """Raises `ImpossibleValue` when they contradict each other."""
+    def wishes(self, purpose: Purpose, set_kg: float | None) -> Wishes:
+        """`set_kg`: load of the set in use. Raises `ImpossibleValue` on a contradiction."""
+        load_kg = set_kg if self.load_kg is None else self.load_kg
         return Wishes(purpose, load_kg, self.share, self.musts, self.weights, self.price_limit)
 
     def practice(self, purpose: Purpose) -> Practice:
@@ -48,6 +52,7 @@ def adjusted_to(own: Adjusted) -> dict[str, Any]:
         "musts": [must.name for must in own.musts],
         "weights": {criterion.name: weight for criterion, weight in own.weights.items()},
         "price_limit": own.price_limit,
+        "load_kg": own.load_kg,
     }
 
 
@@ -55,12 +60,13 @@ def adjusted_from(given: Any, purpose: Purpose) -> Adjusted:
     """From what was kept; the usual figures where it cannot be used."""
     usual = Adjusted.usual(purpose)
     try:
-        limit = given["price_limit"]
+        limit, load = given["price_limit"], given["load_kg"]
         own = Adjusted(
             float(given["share"]),
             tuple(Must[name] for name in given["musts"]),
             {Criterion[name]: float(weight) for name, weight in given["weights"].items()},
             None if limit is None else float(limit),
+            None if load is None else float(load),
         )
         own.wishes(purpose, None)
     except (KeyError, TypeError, ValueError, AttributeError, ImpossibleValue):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict, dataclass, fields
+from dataclasses import asdict, dataclass, fields, replace
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal
@@ -24,7 +24,8 @@ class Wanted:
     """As typed; None where a figure is missing. `declination_deg` of date.
 
     `guide_star_arcmin`: guide star to the farthest corner; None takes the middle of the field.
-    The optics are those of the set in use unless `has_own_optics`.
+    The optics are those of the set in use unless `has_own_optics`; `telescope` and `camera` are
+    keys, for a set with several. `axis_error_arcmin`: one to try out.
     """
 
     name: str = ""
@@ -35,6 +36,10 @@ class Wanted:
     is_guided: bool = True
     guide_star_arcmin: float | None = None
     limit_px: float | None = 0.5
+    telescope: str = ""
+    camera: str = ""
+    seeing_arcsec: float | None = 3.0
+    axis_error_arcmin: float | None = 5.0
     binning: int = 1
     focal_factor: float | None = 1.0
     has_own_optics: bool = False
@@ -72,6 +77,10 @@ class Budget(QObject):
         """Raises `ImpossibleValue` with a sentence that names what is missing."""
         return optics_of_wanted(self._wanted, self._equipment)
 
+    def optics_of_set(self) -> Optics:
+        """As `optics`, but of the set in use even when others are typed."""
+        return optics_of_wanted(replace(self._wanted, has_own_optics=False), self._equipment)
+
     def task(self) -> Task:
         """Tonight's task; a ValueError whose text is a sentence when something is missing."""
         from core.alignment.budget.task import Target, Task
@@ -97,11 +106,14 @@ class Budget(QObject):
         )
 
 
-def telescopes_and_cameras(equipment: Equipment) -> tuple[list[Telescope], list[Camera]]:
-    """Those of the set in use, planned ones last; empty without a set."""
+def telescopes_and_cameras(
+    wanted: Wanted, equipment: Equipment
+) -> tuple[list[Telescope], list[Camera]]:
+    """Those of the set in use, the wanted ones first, planned ones last; empty without a set."""
     chosen = equipment.set_in_use()
     parts = () if chosen is None else equipment.inventory.parts_of(chosen, with_planned=True)
-    ordered = sorted(parts, key=lambda part: part.is_planned)
+    first = (wanted.telescope, wanted.camera)
+    ordered = sorted(parts, key=lambda part: (part.key not in first, part.is_planned))
     telescopes = [one for one in ordered if isinstance(one, Telescope)]
     return telescopes, [one for one in ordered if type(one) is Camera]
 
@@ -112,13 +124,12 @@ def optics_of_wanted(wanted: Wanted, equipment: Equipment) -> Optics:
 
     factor = _given(wanted.focal_factor, "reducer or Barlow factor")
     if wanted.has_own_optics:
-        typed = _typed_optics(wanted)
-        return optics_of(*typed, binning=wanted.binning, focal_factor=factor)
-    telescopes, cameras = telescopes_and_cameras(equipment)
+        return optics_of(*_typed_optics(wanted), wanted.binning, factor)
+    telescopes, cameras = telescopes_and_cameras(wanted, equipment)
     if not telescopes or not cameras:
         raise ImpossibleValue(
             "The set in use has no telescope and camera to go with it: choose such a set on the "
-            "Mount page, or type the optics here."
+            "Mount page, or type the optics on the Budget page."
         )
     return optics_of(telescopes[0], cameras[0], wanted.binning, factor)
 

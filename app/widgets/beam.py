@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+GAP_PX = 3.0
+
 
 @dataclass(frozen=True)
 class Block:
@@ -18,7 +20,8 @@ class Block:
 @dataclass(frozen=True)
 class Beam:
     """`rail_mm`: a rail drawn from one place to another (the bar, the tube). `slide_mm`: an arrow
-    of that length. `left`, `right`: what lies on either side. `told`: the drawing in a sentence.
+    of that length. `are_named`: names above the blocks instead of numbers in them. `left`, `right`:
+    what lies on either side. `told`: the drawing in a sentence.
     """
 
     blocks: tuple[Block, ...]
@@ -26,8 +29,8 @@ class Beam:
     left: str
     right: str
     rail_mm: tuple[float, float] | None = None
-    rail: str = ""
     slide_mm: float | None = None
+    are_named: bool = False
     told: str = ""
 
     @property
@@ -43,16 +46,14 @@ class Beam:
         return max((block.mass_kg for block in self.blocks), default=1.0)
 
 
-def stacked(blocks: tuple[Block, ...], widths_mm: dict[str, float]) -> dict[str, int]:
-    """Blocks that would cover each other, one above the other: the level of each by name."""
-    levels: dict[str, int] = {}
-    placed: list[tuple[float, float, int]] = []
-    for block in sorted(blocks, key=lambda one: -one.mass_kg):
-        half = widths_mm[block.name] / 2.0
-        low, high = block.arm_mm - half, block.arm_mm + half
-        level = 0
-        while any(level == own and low < end and begin < high for begin, end, own in placed):
-            level += 1
-        placed.append((low, high, level))
-        levels[block.name] = level
-    return levels
+def stacked(blocks: tuple[Block, ...], sides_px: list[float], px_per_mm: float) -> list[float]:
+    """How high each block stands so that none covers another, heavy ones below; pixels."""
+    bases = [0.0] * len(blocks)
+    placed: list[tuple[float, float, float]] = []
+    for number in sorted(range(len(blocks)), key=lambda one: -blocks[one].mass_kg):
+        middle, side = blocks[number].arm_mm * px_per_mm, sides_px[number]
+        low, high = middle - side / 2.0 - GAP_PX, middle + side / 2.0 + GAP_PX
+        under = [top for begin, end, top in placed if low < end and begin < high]
+        bases[number] = max(under, default=0.0)
+        placed.append((low, high, bases[number] + side + GAP_PX))
+    return bases

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.theme.theme import Theme
@@ -24,7 +24,7 @@ class BeamDrawing(QWidget):
         super().__init__(parent)
         self._theme = theme
         self._beam = Beam((), "", "", "")
-        self._levels: dict[str, int] = {}
+        self._bases: list[float] = []
         self._zero = QPointF()
         self._px_per_mm = 1.0
         self.setAccessibleName(name)
@@ -42,13 +42,22 @@ class BeamDrawing(QWidget):
         return self._beam
 
     def sizeHint(self) -> QSize:
-        storeys = max(self._levels.values(), default=0) + 1
+        self._place()
+        tops = [base + self._side_px(one) for base, one in self._stacked()]
         line = self.fontMetrics().height()
-        side = SIDE_PX * self._theme.scale
-        return QSize(480, round(storeys * (side + 4) + side + 3.4 * line + 2 * MARGIN_PX))
+        above = line if self._beam.are_named or self._beam.slide_mm else 0
+        return QSize(480, round(max(tops, default=0.0) + above + 3.6 * line + 3 * MARGIN_PX))
 
     def minimumSizeHint(self) -> QSize:
         return QSize(240, self.sizeHint().height())
+
+    def _stacked(self) -> list[tuple[float, Block]]:
+        return list(zip(self._bases, self._beam.blocks, strict=True))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Narrower, blocks may have to stand on each other."""
+        super().resizeEvent(event)
+        self.updateGeometry()
 
     def place_px(self, arm_mm: float) -> float:
         """Where in the widget a place along the beam lies, from the left."""
@@ -64,8 +73,9 @@ class BeamDrawing(QWidget):
         edge = SIDE_PX * self._theme.scale / 2.0 + MARGIN_PX
         room = max(self.width() - 2.0 * edge, 60.0)
         self._px_per_mm = room / max(high - low, 50.0)
-        widths = {one.name: self._side_px(one) / self._px_per_mm for one in self._beam.blocks}
-        self._levels = stacked(self._beam.blocks, widths)
+        blocks = self._beam.blocks
+        sides = [self._side_px(one) for one in blocks]
+        self._bases = stacked(blocks, sides, self._px_per_mm)
         line = self.fontMetrics().height()
         base = self.height() - 3.4 * line - MARGIN_PX - 10.0
         self._zero = QPointF(edge - low * self._px_per_mm, base)
@@ -75,8 +85,8 @@ class BeamDrawing(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._draw_beam(painter)
-        for number, block in enumerate(self._beam.blocks, start=1):
-            self._draw_block(painter, number, block)
+        for number, (base, block) in enumerate(self._stacked(), start=1):
+            self._draw_block(painter, number, base, block)
         self._draw_words(painter)
         self._draw_ruler(painter)
         painter.end()
@@ -101,10 +111,9 @@ class BeamDrawing(QWidget):
         painter.setBrush(QColor(look.panel))
         painter.drawPolygon(QPolygonF(corners))
 
-    def _draw_block(self, painter: QPainter, number: int, block: Block) -> None:
+    def _draw_block(self, painter: QPainter, number: int, base: float, block: Block) -> None:
         look, side = self._theme.look, self._side_px(block)
-        up = self._levels[block.name] * (SIDE_PX * self._theme.scale + 4.0) + 6.0
-        corner = self._at(block.arm_mm, up + side) - QPointF(side / 2.0, 0.0)
+        corner = self._at(block.arm_mm, base + 6.0 + side) - QPointF(side / 2.0, 0.0)
         box = QRectF(corner.x(), corner.y(), side, side)
         painter.setPen(QPen(QColor(look.text), 2))
         painter.setBrush(QColor(look.accent if block.is_weight else look.panel))
@@ -112,6 +121,11 @@ class BeamDrawing(QWidget):
             painter.drawRect(box)
         else:
             painter.drawRoundedRect(box, 5.0, 5.0)
+        if self._beam.are_named:
+            width = self.fontMetrics().horizontalAdvance(block.name)
+            painter.setPen(QColor(look.text))
+            painter.drawText(QPointF(box.center().x() - width / 2.0, box.top() - 5.0), block.name)
+            return
         painter.setPen(QColor(look.on_accent if block.is_weight else look.text))
         painter.drawText(box, Qt.AlignmentFlag.AlignCenter, str(number))
 

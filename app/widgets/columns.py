@@ -50,6 +50,10 @@ class Columns(QWidget):
         self._parts = list(parts)
         self._deal(self._fitting())
 
+    def parts(self) -> list[QWidget]:
+        """In order."""
+        return list(self._parts)
+
     def count(self) -> int:
         """How many columns there are now."""
         return sum(column.count() > 1 for column in self._columns)

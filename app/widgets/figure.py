@@ -9,6 +9,14 @@ from PySide6.QtWidgets import QWidget
 from app.widgets.field import Field
 from core.mount.quantities import Quantity
 
+# Signs too small to be read by themselves.
+UNITS = {
+    "″": "arcseconds",
+    "′": "arcminutes",
+    "°": "degrees",
+    "°/s": "degrees a second",
+    "′/turn": "arcminutes a turn",
+}
 _NUMBER = re.compile(r"[+-]?(\d{1,9}(\.\d*)?|\.\d+)")
 
 
@@ -47,7 +55,8 @@ def heading(quantity: Quantity) -> str:
     """``Mass, in kg``: what stands above the line."""
     words = quantity.label.removeprefix("The ")
     words = words[:1].upper() + words[1:]
-    return f"{words}, in {quantity.unit.strip()}" if quantity.unit.strip() else words
+    unit = quantity.unit.strip()
+    return f"{words}, in {UNITS.get(unit, unit)}" if unit else words
 
 
 class Figure(Field):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QFileInfo, QRect, Qt
@@ -53,9 +53,31 @@ def _drawn(colour: QColor, *boxes: QRect) -> QIcon:
 
 def log_dialog(parent: QWidget, theme: Theme, chosen: Callable[[Path], None]) -> QFileDialog:
     """A dialog for one drift log, to be opened with `open`; `chosen` gets the path."""
-    dialog = QFileDialog(parent, dialog_title(parent))
-    dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
-    dialog.setNameFilters([parent.tr("Drift logs (*.csv *.txt *.tsv)"), parent.tr("All files (*)")])
+    filters = [parent.tr("Drift logs (*.csv *.txt *.tsv)"), parent.tr("All files (*)")]
+    return file_dialog(parent, theme, dialog_title(parent), filters, chosen)
+
+
+def file_dialog(
+    parent: QWidget,
+    theme: Theme,
+    title: str,
+    filters: Sequence[str],
+    chosen: Callable[[Path], None],
+    is_saving: bool = False,
+) -> QFileDialog:
+    """A dialog for one file, to be opened with `open`; `chosen` gets the path.
+
+    Whoever saves asks before a file is replaced, since the dialog's own question would not be in
+    the look of the program.
+    """
+    dialog = QFileDialog(parent, title)
+    if is_saving:
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.setOption(QFileDialog.Option.DontConfirmOverwrite)
+    dialog.setFileMode(
+        QFileDialog.FileMode.AnyFile if is_saving else QFileDialog.FileMode.ExistingFile
+    )
+    dialog.setNameFilters(filters)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.fileSelected.connect(lambda path: chosen(Path(path)))
     if theme.look.red_only:

@@ -84,7 +84,7 @@ _CARRIED: tuple[Record, ...] = (
     ),
     Accessory(
         key="example-second-tube",
-        name="Example: second tube, to be bought",
+        name="Example: second tube",
         is_invented=True,
         is_planned=True,
         note=_NOTE,

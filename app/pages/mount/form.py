@@ -6,7 +6,7 @@ import secrets
 from dataclasses import replace
 from typing import Any
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.pages.mount.answers import Answer, EnumAnswer, FigureAnswer, TextAnswer, YesNoAnswer
@@ -111,7 +111,7 @@ class RecordForm(QWidget):
         if name == "note":
             return TextAnswer(Field(self.tr("Note")))
         if name == "kind":
-            words = {one.name: one.value for one in MountKind}
+            words = {one.name: one.value[:1].upper() + one.value[1:] for one in MountKind}
             return EnumAnswer(self.tr("How the axes stand"), MountKind, words)
         if name == "place":
             return EnumAnswer(self.tr("Where it rides"), Place, self._place_words())
@@ -131,8 +131,9 @@ class RecordForm(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(12)
         first = Panel()
-        for part in (self.head, self._name, self._planned):
-            first.column.addWidget(part)
+        first.column.addWidget(self.head)
+        first.column.addWidget(self._name)
+        first.column.addWidget(self._planned, 0, Qt.AlignmentFlag.AlignLeft)
         column.addWidget(first)
         column.addWidget(Columns([self._panel(one) for one in self._words.groups], COLUMN_PX, 3))
         column.addStretch()

@@ -6,7 +6,7 @@ import secrets
 from dataclasses import replace
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from app.pages.mount.formhead import FormHead
 from app.pages.mount.formwords import KINDS, said
@@ -100,11 +100,17 @@ class SetForm(QWidget):
         for part in (self.head, self._name, purpose, mount):
             first.column.addWidget(part)
         parts = Panel(self.tr("What goes on it"))
-        for words in KINDS.values():
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(12)
+        grid.setColumnStretch(1, 1)
+        for row, words in enumerate(KINDS.values()):
             found = inventory.of_kind(words.kind)
             if found and words.kind is not Mount:
-                parts.column.addWidget(Text(said(words.name), "small"))
-                parts.column.addWidget(self._ticks(found))
+                title = Text(said(words.name), "quiet")
+                title.setWordWrap(False)
+                grid.addWidget(title, row, 0)
+                grid.addWidget(self._ticks(found), row, 1)
+        parts.column.addLayout(grid)
         if not self.parts:
             parts.column.addWidget(Text(self.tr("Nothing is entered yet."), "quiet"))
         column = QVBoxLayout(self)

@@ -1,0 +1,42 @@
+"""Cautions where loads are handled: the shortest form never leaves the screen."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QWidget
+
+from app.widgets.text import Panel, Text
+from core.mount import handling
+
+
+class ShortCaution(Panel):
+    """The few words that must not be missed."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self.setAccessibleName(self.tr("Caution"))
+        self.words = Text(
+            self.tr(
+                "Caution: axes locked. Counterweight on first and off last, toe stop in. "
+                "Fingers clear. Lift with two."
+            ),
+            "alarm",
+        )
+        self.column.addWidget(self.words)
+
+
+class Cautions(Panel):
+    """All of them, in the order in which things are done."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(self.tr("Handling the load"), parent)
+        self.column.addWidget(Text(handling.FIRST))
+        for title, lines in (
+            (self.tr("Putting on"), handling.PUTTING_ON),
+            (self.tr("Balancing"), handling.BALANCING),
+            (self.tr("Taking off"), handling.TAKING_OFF),
+            (self.tr("Lifting"), handling.LIFTING),
+        ):
+            self.column.addWidget(Text(title, "title"))
+            self.column.addWidget(Text("\n".join(f"{n}.  {one}" for n, one in enumerate(lines, 1))))
+        self.column.addWidget(Text(self.tr("Common practice, no source."), "small"))
+        self.column.addStretch()

@@ -1,0 +1,27 @@
+"""How long one may expose without guiding, for a given error of the axis."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from core.alignment.budget import Optics, Target, Task, UnusableTask, Vantage, longest_exposure
+from core.alignment.geometry import ARCMIN_PER_RAD
+from core.sky.site import Air, Site
+
+EQUATOR = Target(0.0, -45.0, 45.0)
+
+
+def longest_unguided(
+    optics: Optics, site: Site, air: Air, target: Target, error_arcmin: float, limit_px: float
+) -> str:
+    """A sentence, for the worse of the two directions in which the axis may be off."""
+    where = target.name or f"declination {target.declination_deg:g}°"
+    try:
+        task = Task(target, optics, 1.0, limit_px=limit_px)
+        vantage = Vantage.of(site, air)
+        axes = np.eye(2) * error_arcmin / ARCMIN_PER_RAD
+        found = [longest_exposure(task, vantage, axis) for axis in axes]
+    except UnusableTask as reason:
+        return f"The longest exposure cannot be told. {reason}"
+    shortest = min(found, key=lambda one: one.seconds)
+    return f"Unguided, {where}, the axis {error_arcmin:g}′ off. {shortest.sentence}"
