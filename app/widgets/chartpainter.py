@@ -81,7 +81,7 @@ class ChartPainter:
                 self._out(angle, self._radius - 6.0), self._out(angle, self._radius)
             )
             outward = self._radius + 5.0 + self._metrics.height() / 2.0
-            self._words(self._out(angle, outward), str(hour), self._look.text, keep=False)
+            self._words(self._out(angle, outward), str(hour), self._look.text, must=True)
 
     def _rim(self) -> None:
         for angle, words in self._chart.rim:
@@ -136,13 +136,12 @@ class ChartPainter:
                 self._words(centre, spot.words, colour)
                 return
 
-    def _words(self, centre: QPointF, words: str, colour: Colour, keep: bool = True) -> None:
+    def _words(self, centre: QPointF, words: str, colour: Colour, must: bool = False) -> None:
         width, height = self._metrics.horizontalAdvance(words), self._metrics.height()
         frame = QRectF(centre.x() - width / 2.0, centre.y() - height / 2.0, width, height)
-        if keep:
-            if any(frame.intersects(other) for other in self._taken):
-                return
-            self._taken.append(frame)
+        if not must and any(frame.intersects(other) for other in self._taken):
+            return
+        self._taken.append(frame)
         self._painter.setPen(QColor(colour))
         below = (self._metrics.ascent() - self._metrics.descent()) / 2.0
         self._painter.drawText(QPointF(frame.left(), centre.y() + below), words)

@@ -43,4 +43,4 @@ def _words(site: Site | None, utc_s: float) -> tuple[str, str]:
         here = declination(site, utc_s)
     except NoDeclination as reason:
         return "", str(reason)
-    return here.sentence, here.caution or ""
+    return here.sentence.replace(" ± ", "\u00a0±\u00a0"), here.caution or ""

@@ -212,9 +212,12 @@ class Panorama(QWidget):
         if self._pole is None:
             return
         look, metrics = self._theme.look, QFontMetricsF(self.font())
-        place = self.point_at(*self._pole)
+        azimuth_deg, altitude_deg = self._pole
+        place = self.point_at(azimuth_deg, altitude_deg)
         painter.setPen(QPen(QColor(look.accent), 2))
         arm = 6.0
-        painter.drawLine(place - QPointF(arm, 0), place + QPointF(arm, 0))
-        painter.drawLine(place - QPointF(0, arm), place + QPointF(0, arm))
+        both_ends = (azimuth_deg, 360.0) if azimuth_deg == 0.0 else (azimuth_deg,)
+        for mark in (self.point_at(azimuth, altitude_deg) for azimuth in both_ends):
+            painter.drawLine(mark - QPointF(arm, 0), mark + QPointF(arm, 0))
+            painter.drawLine(mark - QPointF(0, arm), mark + QPointF(0, arm))
         painter.drawText(place + QPointF(arm + 4.0, metrics.ascent() / 2.0 - 1.0), self.tr("pole"))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QWidget
 
@@ -15,8 +15,8 @@ USUAL_TEXT_PX = 15
 class Reflow(QWidget):
     """`room_px` is the width from which all fit side by side, at the usual text size.
 
-    `shares`: how the width is divided then; equally when empty. `reflowed` tells whether they
-    now stand side by side.
+    `shares`: how the width is divided then; equally when empty. `at_top`: parts of unlike height
+    begin at one height. `reflowed` tells whether they now stand side by side.
     """
 
     reflowed = Signal(bool)
@@ -26,6 +26,7 @@ class Reflow(QWidget):
         parts: Sequence[QWidget],
         room_px: int,
         shares: Sequence[int] = (),
+        at_top: bool = False,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -34,7 +35,8 @@ class Reflow(QWidget):
         self._box.setContentsMargins(0, 0, 0, 0)
         self._box.setSpacing(12)
         for part, share in zip(parts, shares or [1] * len(parts), strict=True):
-            self._box.addWidget(part, share)
+            where = Qt.AlignmentFlag.AlignTop if at_top else Qt.AlignmentFlag(0)
+            self._box.addWidget(part, share, where)
 
     def is_side_by_side(self) -> bool:
         return self._box.direction() is Direction.LeftToRight

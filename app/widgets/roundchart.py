@@ -5,7 +5,16 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QPointF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import (
+    QColor,
+    QFontMetricsF,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.theme.theme import Theme
@@ -14,6 +23,7 @@ from app.widgets.chartpainter import ChartPainter
 
 STEP = 0.01  # of the radius, by an arrow key; with Shift ten times that
 NEAR_PX = 14.0
+WINDOW_SHARE = 0.55
 
 
 class RoundChart(QWidget):
@@ -40,14 +50,12 @@ class RoundChart(QWidget):
         theme.changed.connect(self.update)
 
     def sizeHint(self) -> QSize:
-        return QSize(460, 460)
+        side = round(300 + 160 * self._theme.scale)
+        return QSize(side, side)
 
     def minimumSizeHint(self) -> QSize:
         side = round(250 + 90 * self._theme.scale)
         return QSize(side, side)
-
-    def heightForWidth(self, width: int) -> int:
-        return width
 
     def chart(self) -> Chart:
         return self._chart
@@ -66,8 +74,16 @@ class RoundChart(QWidget):
         reach = distance_arcmin / self._chart.radius_arcmin * self._radius()
         return self._middle() + QPointF(reach * math.sin(angle), -reach * math.cos(angle))
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """A chart higher than it is wide, or than most of the window, would only push the rest
+        away.
+        """
+        super().resizeEvent(event)
+        room = round(WINDOW_SHARE * self.window().height())
+        self.setMaximumHeight(max(min(self.width(), room), self.minimumSizeHint().height()))
+
     def _middle(self) -> QPointF:
-        return QPointF(self.width() / 2.0, self.height() / 2.0)
+        return QPointF(self.width() / 2.0, min(self.width(), self.height()) / 2.0)
 
     def _radius(self) -> float:
         """Room for the numbers of the clock is left all round."""

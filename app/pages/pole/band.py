@@ -56,11 +56,14 @@ class PoleBand(Panel):
         said = [f"{part.accessibleName()}: {part.accessibleDescription()}" for part in figures]
         return " ".join([*said, self._cautions.text()])
 
+    def _which(self, standing: Standing) -> str:
+        return self.tr("true pole") if standing.aim is Aim.TRUE_POLE else self.tr("refracted pole")
+
     def _show_height(self, standing: Standing) -> None:
         pole = standing.pole
-        which = self.tr("true pole") if standing.aim is Aim.TRUE_POLE else self.tr("refracted pole")
         side = self.tr("{which}, due {way}").format(
-            which=which, way=self.tr("north") if standing.is_north else self.tr("south")
+            which=self._which(standing),
+            way=self.tr("north") if standing.is_north else self.tr("south"),
         )
         small = self.tr(
             "True pole {true:.3f}° high, refracted {refracted:.3f}°: the air lifts it {lift:.0f}″."
@@ -86,7 +89,8 @@ class PoleBand(Panel):
             distance=words.distance(star.polar_distance_arcmin)
         )
         small = self.tr(
-            "Hour angle {hour_angle}; seen at azimuth {azimuth:.2f}°, {altitude:.2f}° high."
+            "Hour angle {hour_angle}; azimuth {azimuth:.2f}°, {altitude:.2f}° high; {middle} from "
+            "the middle of a sight on the {which}."
         )
         self._star.show_figure(
             name,
@@ -96,5 +100,7 @@ class PoleBand(Panel):
                 hour_angle=words.hour_angle(star.hour_angle_deg),
                 azimuth=star.azimuth_deg,
                 altitude=star.altitude_deg,
+                middle=words.distance(float(place.distance_arcmin)),
+                which=self._which(standing),
             ),
         )

@@ -16,7 +16,7 @@ from app.widgets.named import Named
 from app.widgets.reflow import Reflow
 from app.widgets.roundchart import RoundChart
 from app.widgets.text import Panel, Text
-from core.alignment.sight import View, in_sight
+from core.alignment.sight import View, clock_text, in_sight
 
 REACHES_ARCMIN = {"180": "3°", "60": "1°", "10": "10′"}
 MOST_STARS = 15
@@ -58,8 +58,10 @@ class FieldView(QWidget):
         left, right = QVBoxLayout(drawing), QVBoxLayout(side)
         for column in (left, right):
             column.setContentsMargins(0, 0, 0, 0)
+            column.setSpacing(12)
         left.addWidget(self._chart, 1)
         left.addWidget(self._pointed)
+        left.addStretch()
         panel = Panel(self.tr("The field"))
         panel.column.addWidget(Named(self.tr("Shown around the pole"), self._reach))
         panel.column.addWidget(self._views)
@@ -69,7 +71,7 @@ class FieldView(QWidget):
         right.addStretch()
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(Reflow((drawing, side), 760, (3, 2)))
+        whole.addWidget(Reflow((drawing, side), 760, (1, 1)))
 
     def show_standing(self, standing: Standing, view: View) -> None:
         self._standing, self._view = standing, view
@@ -109,11 +111,13 @@ class FieldView(QWidget):
         about = standing.pole.azimuth_deg, standing.pole.true_altitude_deg
         seen = in_sight(standing.field.azimuth_deg, standing.field.altitude_deg, *about, self._view)
         for row, star in enumerate(stars):
-            place = float(seen.clock_angle_deg[row]), float(seen.distance_arcmin[row])
+            clock = clock_text(float(seen.clock_angle_deg[row]))
+            away = words.distance(float(standing.field.polar_distance_arcmin[row]))
             title = self.tr("{star}   magnitude {magnitude:.1f}").format(
                 star=star.name, magnitude=star.magnitude
             )
-            self._list.item(row).setText(f"{title}\n{words.on_clock(*place)}")
+            place = self.tr("{clock}, {away} from the true pole").format(clock=clock, away=away)
+            self._list.item(row).setText(f"{title}\n{place}")
 
     def _hips(self) -> list[int]:
         return [self._list.item(row).data(HIP) for row in range(self._list.count())]

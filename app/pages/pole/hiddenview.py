@@ -65,6 +65,7 @@ class HiddenView(QWidget):
         by_day = QWidget()
         column = QVBoxLayout(by_day)
         column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(12)
         for part in (self._compass, shadow):
             column.addWidget(part)
         column.addStretch()
@@ -123,7 +124,7 @@ class HiddenView(QWidget):
             return found.no_shadow
         now_s = 0.0 if self._standing is None else self._standing.utc_s
         wait = words.span(found.shadow.utc_s - now_s)
-        when = self.tr("Local noon is in {span}, at {time}. ")
+        when = self.tr("In {span}, at {time}. ")
         return when.format(span=wait, time=words.utc(found.shadow.utc_s)) + found.shadow.sentence
 
     def _show_marks(self, marks: list[RoughMark]) -> None:

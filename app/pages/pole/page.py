@@ -46,8 +46,8 @@ class PolePage(QWidget):
         self._parts = parts
         self._snapshot = session.snapshot()
         self._practises = False
-        self._sight = sights.kept(parts.settings).tonight(parts.now())
-        self._empty = Empty()
+        self._sight = sights.kept(parts.settings)
+        self._empty = Empty(theme)
         self._invented = Text("", "quiet")
         self._band = PoleBand()
         self._ways = Choice(
@@ -159,13 +159,14 @@ class PolePage(QWidget):
     def _tick(self, utc_s: float) -> None:
         where = self._where()
         if where is None:
+            self._empty.show_example(Standing.at(*self._parts.meadow, self._snapshot.aim, utc_s))
             return
         standing = Standing.at(*where, self._snapshot.aim, utc_s)
         cautions = standing.cautions(self._parts.horizon_of(standing.site))
         self._band.show_standing(standing, self._sight.view, cautions)
         way = self._ways.choice()
         if way == SIGHT:
-            self._sight_view.show_standing(standing, self._sight)
+            self._sight_view.show_standing(standing, self._sight.at(standing.site, utc_s))
         elif way == FIELD:
             self._field_view.show_standing(standing, self._sight.view)
         else:
@@ -184,9 +185,13 @@ class PolePage(QWidget):
         self._read(Read(clock_angle_deg, distance_arcmin))
 
     def _read(self, read: Read) -> None:
-        seen = Sighting(self._parts.now(), read.clock_angle_deg, read.distance_arcmin)
+        where = self._where()
+        if where is None:
+            return
+        place = read.clock_angle_deg, read.distance_arcmin
+        seen = Sighting(self._parts.now(), *place, where[0].latitude_deg, where[0].longitude_deg)
         self._take_sight(replace(self._sight, sighting=seen))
 
     def _forget(self) -> None:
         self._sight_view.reading().clear()
-        self._take_sight(replace(self._sight, sighting=None))
+        self._take_sight(self._sight.without_reading())

@@ -8,6 +8,7 @@ from typing import Any
 
 from app.session.places import Settings
 from core.alignment.sight import View
+from core.sky.site import Site
 
 KEY = "polar-axis sight"
 VERSION = 1
@@ -16,11 +17,13 @@ SAME_NIGHT_S = 18 * 3600.0
 
 @dataclass(frozen=True)
 class Sighting:
-    """The pole star seen at a clock angle (degrees from 12) and distance at one moment."""
+    """The pole star seen at a clock angle (degrees from 12) and distance, once at one place."""
 
     utc_s: float
     clock_angle_deg: float
     distance_arcmin: float
+    latitude_deg: float
+    longitude_deg: float
 
 
 @dataclass(frozen=True)
@@ -31,10 +34,16 @@ class Sight:
     field_deg: float = 5.0
     sighting: Sighting | None = None
 
-    def tonight(self, utc_s: float) -> Sight:
-        """Without a reading from another night."""
-        old = self.sighting is not None and abs(utc_s - self.sighting.utc_s) > SAME_NIGHT_S
-        return replace(self, sighting=None) if old else self
+    def at(self, site: Site, utc_s: float) -> Sight:
+        """Without a reading from another night or place."""
+        seen = self.sighting
+        if seen is None:
+            return self
+        same = (seen.latitude_deg, seen.longitude_deg) == (site.latitude_deg, site.longitude_deg)
+        return self if same and abs(utc_s - seen.utc_s) < SAME_NIGHT_S else self.without_reading()
+
+    def without_reading(self) -> Sight:
+        return replace(self, sighting=None)
 
 
 def kept(settings: Settings) -> Sight:

@@ -1,27 +1,20 @@
-"""Where the pole star is seen in the sight: typed or dragged, and what that says of the axis."""
+"""Where the pole star is seen in the sight, as the person types it."""
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
-from datetime import UTC, datetime
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
-from app.pages.pole import words
-from app.pages.pole.sight import Sight, Sighting
+from app.pages.pole.sight import Sight
 from app.pages.pole.standing import Standing
 from app.widgets.field import Field
 from app.widgets.figure import Figure
 from app.widgets.key import Key
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
-from app.widgets.verdict import AxisVerdict, Verdict, VerdictBand
-from core.alignment.aim import Aim
-from core.alignment.sight import InSight, UnusableSighting, clock_angle_of_text, clock_text
-from core.alignment.sighting import SightedError, error_from_sighting
-from core.alignment.words import altitude_side, azimuth_side
+from core.alignment.sight import UnusableSighting, clock_angle_of_text, clock_text
 from core.mount.quantities import Quantity
 
 DISTANCE = Quantity("The distance from the middle", " ′", 0.0, 600.0)
@@ -48,7 +41,6 @@ class SightReading(Panel):
         self._distance = Figure(DISTANCE, "", "38", self.tr("From the middle, in ′"))
         self._take = Key(self.tr("That is where I see it"), "primary")
         self._forget = Key(self.tr("Take it back"))
-        self._verdict = VerdictBand()
         self._field_deg = 0.0
         self._take.clicked.connect(self.submit)
         self._forget.clicked.connect(self.forgotten)
@@ -61,10 +53,8 @@ class SightReading(Panel):
         self.column.addWidget(self._how)
         self.column.addWidget(Reflow((self._clock, self._distance), 300))
         self.column.addLayout(row)
-        self.column.addWidget(self._verdict)
 
     def show_standing(self, standing: Standing, sight: Sight) -> None:
-        """What was read stays true for its moment, so it is judged by that."""
         self._field_deg = sight.field_deg
         self._how.say(
             self.tr(
@@ -73,9 +63,6 @@ class SightReading(Panel):
             ).format(star=standing.star.star.name)
         )
         self._forget.setVisible(sight.sighting is not None)
-        self._verdict.setVisible(sight.sighting is not None)
-        if sight.sighting is not None:
-            self._verdict.show_verdict(_verdict(standing, sight, sight.sighting))
 
     def show_place(self, clock_angle_deg: float, distance_arcmin: float) -> None:
         """A place that was pointed out on the dial."""
@@ -98,9 +85,6 @@ class SightReading(Panel):
 
     def forget_button(self) -> Key:
         return self._forget
-
-    def verdict(self) -> VerdictBand:
-        return self._verdict
 
     def submit(self) -> None:
         """Takes what is typed, or says what is wrong with it."""
@@ -127,34 +111,3 @@ class SightReading(Panel):
         return self.tr(
             "That lies outside a field {field:g}° across, whose edge is {edge:g}′ from the middle."
         ).format(field=self._field_deg, edge=30.0 * self._field_deg)
-
-
-def _verdict(standing: Standing, sight: Sight, sighting: Sighting) -> Verdict:
-    place = InSight(sighting.clock_angle_deg, sighting.distance_arcmin)  # type: ignore[arg-type]
-    try:
-        error = error_from_sighting(place, sight.view, standing.site, standing.air, sighting.utc_s)
-    except UnusableSighting as problem:
-        nothing = AxisVerdict("", "–", "")
-        return Verdict(nothing, nothing, finding=str(problem))
-    return Verdict(_azimuth(error, standing), _altitude(error, standing), _quiet(error, sighting))
-
-
-def _azimuth(error: SightedError, standing: Standing) -> AxisVerdict:
-    latitude_rad = math.radians(standing.site.latitude_deg)
-    side = azimuth_side(error.azimuth_error_arcmin, latitude_rad)
-    return AxisVerdict(words.size(error.azimuth_error_arcmin), side.where, side.turn)
-
-
-def _altitude(error: SightedError, standing: Standing) -> AxisVerdict:
-    is_true = standing.aim is Aim.TRUE_POLE
-    arcmin = error.altitude_error_arcmin if is_true else error.altitude_error_refracted_arcmin
-    side = altitude_side(arcmin)
-    return AxisVerdict(words.size(arcmin), side.where, side.turn)
-
-
-def _quiet(error: SightedError, sighting: Sighting) -> tuple[str, ...]:
-    return (
-        f"On the sky the axis is {words.size(error.sky_error_arcmin)} from the true pole, as read "
-        f"at {datetime.fromtimestamp(sighting.utc_s, UTC):%H:%M:%S} UTC.",
-        "A sight is good to a few minutes of arc at best: then watch a star drift.",
-    )

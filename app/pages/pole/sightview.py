@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from app.pages.pole.charts import sight_chart
 from app.pages.pole.sight import Sight
 from app.pages.pole.sightreading import SightReading
+from app.pages.pole.sightverdict import verdict
 from app.pages.pole.standing import Standing
 from app.pages.pole.viewchoice import ViewChoice
 from app.theme.theme import Theme
@@ -19,6 +20,7 @@ from app.widgets.named import Named
 from app.widgets.reflow import Reflow
 from app.widgets.roundchart import RoundChart
 from app.widgets.text import Panel, Text
+from app.widgets.verdict import VerdictBand
 from core.alignment.aim import Aim
 from core.mount.quantities import Quantity
 
@@ -27,7 +29,7 @@ FIELD = Quantity("The field of view", "°", 0.2, 20.0)
 
 class SightView(QWidget):
     """`sight_changed` carries a Sight, `aim_chosen` an Aim. `placed` carries clock angle and
-    distance while the mark moves, `settled` when it stays.
+    distance while the mark moves.
     """
 
     sight_changed = Signal(object)
@@ -49,6 +51,7 @@ class SightView(QWidget):
             ],
         )
         self._reading = SightReading()
+        self._verdict = VerdictBand()
         self._connect()
         self._arrange()
 
@@ -64,18 +67,20 @@ class SightView(QWidget):
         left, right = QVBoxLayout(drawing), QVBoxLayout(side)
         for column in (left, right):
             column.setContentsMargins(0, 0, 0, 0)
+            column.setSpacing(12)
         left.addWidget(self._chart, 1)
         left.addWidget(self._pointed)
+        left.addStretch()
         panel = Panel(self.tr("Your sight"))
         panel.column.addWidget(self._views)
         panel.column.addWidget(self._field)
         panel.column.addWidget(Named(self.tr("Align on the"), self._aims))
-        right.addWidget(self._reading)
-        right.addWidget(panel)
+        for part in (self._reading, self._verdict, panel):
+            right.addWidget(part)
         right.addStretch()
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(Reflow((drawing, side), 760, (3, 2)))
+        whole.addWidget(Reflow((drawing, side), 900, (1, 1)))
 
     def show_standing(self, standing: Standing, sight: Sight) -> None:
         if sight.field_deg != self._sight.field_deg or not self._field.text():
@@ -85,6 +90,9 @@ class SightView(QWidget):
         self._aims.show_choice(standing.aim.name)
         self._chart.show_chart(sight_chart(standing, sight))
         self._reading.show_standing(standing, sight)
+        self._verdict.setVisible(sight.sighting is not None)
+        if sight.sighting is not None:
+            self._verdict.show_verdict(verdict(standing, sight, sight.sighting))
 
     def chart(self) -> RoundChart:
         return self._chart
@@ -97,6 +105,9 @@ class SightView(QWidget):
 
     def field(self) -> Figure:
         return self._field
+
+    def verdict(self) -> VerdictBand:
+        return self._verdict
 
     def reading(self) -> SightReading:
         return self._reading

@@ -32,7 +32,10 @@ class SiteForm(QWidget):
         self._askings = {name: Asking() for name in ASKED}
         self._levels = Choice(
             self.tr("The pressure is"),
-            [(STATION, self.tr("At the station")), (SEA_LEVEL, self.tr("Reduced to sea level"))],
+            [
+                (STATION, self.tr("Pressure at the station")),
+                (SEA_LEVEL, self.tr("Reduced to sea level")),
+            ],
         )
         self._levels.show_choice(STATION)
         self._use = Key(self.tr("Use this site"), "primary")
@@ -73,7 +76,6 @@ class SiteForm(QWidget):
         air.column.addWidget(self._row("temperature", "pressure"))
         for part in (self._askings["temperature"], self._askings["pressure"]):
             air.column.addWidget(part)
-        air.column.addWidget(Text(self.tr("This pressure is"), "small"))
         air.column.addWidget(self._levels)
         air.column.addWidget(Text(self._pressure_words(), "small"))
         column.addWidget(place)
@@ -81,7 +83,7 @@ class SiteForm(QWidget):
         column.addLayout(self._last_row())
 
     def _row(self, *names: str) -> Reflow:
-        return Reflow([self._fields[name] for name in names], ROW_PX)
+        return Reflow([self._fields[name] for name in names], ROW_PX, at_top=True)
 
     def _pressure_words(self) -> str:
         return self.tr(

@@ -1,0 +1,47 @@
+"""What the pole star's place in the sight says of the axis, as a verdict to show."""
+
+from __future__ import annotations
+
+import math
+from datetime import UTC, datetime
+
+from app.pages.pole import words
+from app.pages.pole.sight import Sight, Sighting
+from app.pages.pole.standing import Standing
+from app.widgets.verdict import AxisVerdict, Verdict
+from core.alignment.aim import Aim
+from core.alignment.sight import InSight, UnusableSighting
+from core.alignment.sighting import SightedError, error_from_sighting
+from core.alignment.words import altitude_side, azimuth_side
+
+
+def verdict(standing: Standing, sight: Sight, sighting: Sighting) -> Verdict:
+    """What was read stays true for its moment, so it is judged by that."""
+    place = InSight(sighting.clock_angle_deg, sighting.distance_arcmin)  # type: ignore[arg-type]
+    try:
+        error = error_from_sighting(place, sight.view, standing.site, standing.air, sighting.utc_s)
+    except UnusableSighting as problem:
+        nothing = AxisVerdict("", "–", "")
+        return Verdict(nothing, nothing, finding=str(problem))
+    return Verdict(_azimuth(error, standing), _altitude(error, standing), _quiet(error, sighting))
+
+
+def _azimuth(error: SightedError, standing: Standing) -> AxisVerdict:
+    latitude_rad = math.radians(standing.site.latitude_deg)
+    side = azimuth_side(error.azimuth_error_arcmin, latitude_rad)
+    return AxisVerdict(words.size(error.azimuth_error_arcmin), side.where, side.turn)
+
+
+def _altitude(error: SightedError, standing: Standing) -> AxisVerdict:
+    is_true = standing.aim is Aim.TRUE_POLE
+    arcmin = error.altitude_error_arcmin if is_true else error.altitude_error_refracted_arcmin
+    side = altitude_side(arcmin)
+    return AxisVerdict(words.size(arcmin), side.where, side.turn)
+
+
+def _quiet(error: SightedError, sighting: Sighting) -> tuple[str, ...]:
+    return (
+        f"On the sky the axis is {words.size(error.sky_error_arcmin)} from the true pole, as read "
+        f"at {datetime.fromtimestamp(sighting.utc_s, UTC):%H:%M:%S} UTC.",
+        "A sight is good to a few minutes of arc at best: then watch a star drift.",
+    )
