@@ -16,6 +16,8 @@ Values = Callable[[Floats, Floats], Floats]  # of azimuth (1, n) and altitude (m
 
 _AROUND = 181  # places round the horizon, and down from the zenith
 _DOWN = 91
+_SEAM_DEG = 90.001  # where the grid begins and ends: few lines run across due east
+_INNERMOST = 0.11
 _ACROSS = 320  # pixels of the tones, either way
 
 
@@ -36,9 +38,9 @@ def contours(
     rim_deg: float = FROM_ZENITH_DEG,
 ) -> tuple[Contour, ...]:
     """Lines at each level, down to `rim_deg` from the zenith; denser in altitude near it."""
-    azimuth = np.linspace(0.0, 360.0, _AROUND)
-    # Not from the zenith itself, where a value per azimuth means nothing.
-    from_zenith = rim_deg * np.linspace(0.02, 1.0, _DOWN) ** 1.5
+    azimuth = np.linspace(_SEAM_DEG, _SEAM_DEG + 360.0, _AROUND)
+    # Not from the zenith itself, where lines run together.
+    from_zenith = rim_deg * np.linspace(_INNERMOST, 1.0, _DOWN) ** 1.5
     grid = np.asarray(values(azimuth[np.newaxis], 90.0 - from_zenith[:, np.newaxis]))
     grid = np.broadcast_to(grid, (_DOWN, _AROUND))
     found = []

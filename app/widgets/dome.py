@@ -50,7 +50,7 @@ class Dome(QWidget):
         return QSize(420, 440)
 
     def minimumSizeHint(self) -> QSize:
-        side = round(220 + 60 * self._theme.scale)
+        side = round(270 + 60 * self._theme.scale)
         return QSize(side, side)
 
     def show_picture(

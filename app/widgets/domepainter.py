@@ -56,9 +56,9 @@ class DomePainter:
     def draw(self) -> None:
         inside = QPainterPath()
         inside.addEllipse(self._middle, self._radius, self._radius)
-        self._sky()
         self._painter.save()
         self._painter.setClipPath(inside)
+        self._sky()
         self._rings()
         self._contour_lines()
         self._obstructions()
@@ -188,12 +188,12 @@ class DomePainter:
 
     def _contour_words(self) -> None:
         for contour in self._picture.contours:
-            if len(contour.azimuth_deg) > 4:
-                self._label(contour)
+            points = self._points(contour.azimuth_deg, contour.altitude_deg)
+            if _reach(points) > 2.5 * self._metrics.horizontalAdvance(contour.words):
+                self._label(contour, points)
 
-    def _label(self, contour: Contour) -> None:
+    def _label(self, contour: Contour, points: list[QPointF]) -> None:
         """Where it first finds room, starting from its middle; nowhere in a crowd."""
-        points = self._points(contour.azimuth_deg, contour.altitude_deg)
         middle = len(points) // 2
         for step in range(0, middle, max(1, middle // 12)):
             for place in (points[middle + step - 1], points[middle - step]):
@@ -281,6 +281,12 @@ def _pieces(points: list[QPointF], chosen: Booleans) -> list[list[QPointF]]:
             pieces.append(points[max(index - 1, 0) : index])
         pieces[-1].append(points[index])
     return [piece for piece in pieces if len(piece) > 1]
+
+
+def _reach(points: list[QPointF]) -> float:
+    """How far a line spreads, both ways together."""
+    frame = QPolygonF(points).boundingRect()
+    return frame.width() + frame.height()
 
 
 def _shape(sign: Sign, place: QPointF, size: float) -> QPolygonF:

@@ -13,7 +13,7 @@ from app.widgets.nightpicture import Block, Graph, Lane, NightPicture, Pin
 GAP_PX = 6.0
 PIN_PX = 5.0
 MOST_LEVELS = 4
-LEAST_GRAPH_LINES = 6.0  # the least height of a graph, in lines of text
+LEAST_GRAPH_LINES = 5.0  # the least height of a graph, in lines of text
 
 
 @dataclass(frozen=True)

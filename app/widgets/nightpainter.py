@@ -8,7 +8,7 @@ import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen, QPolygonF
 
-from app.theme.look import Look
+from app.theme.look import Colour, Look
 from app.widgets.nightlayout import PIN_PX, NightLayout, Placed, Row
 from app.widgets.nightpicture import (
     Block,
@@ -61,12 +61,12 @@ class NightPainter:
 
     def _ground(self, row: Row) -> None:
         """The darker the sky, the deeper; the words of a row stand above it."""
-        self._painter.fillRect(row.area, QColor(self._look.well))
+        deep, light = sorted((self._look.well, self._look.hover), key=_lightness)
         for shade in self._picture.shades:
             left = max(self._layout.x(shade.begin_utc_s), row.area.left())
             right = min(self._layout.x(shade.end_utc_s), row.area.right())
             if right > left:
-                tone = between(self._look.well, self._look.hover, 0.85 * (1.0 - shade.darkness))
+                tone = between(light, deep, shade.darkness)
                 area = QRectF(left, row.area.top(), right - left, row.area.height())
                 self._painter.fillRect(area, tone)
         self._words(row.area.left(), row.area.top() - self._layout.line, row.row.title)
@@ -194,10 +194,13 @@ class NightPainter:
         self._painter.setPen(QPen(QColor(colour), width, style))
         for row in self._layout.rows:
             self._painter.drawLine(QPointF(x, row.area.top()), QPointF(x, row.area.bottom()))
-        if words:
+        if words and self._layout.rows:
             half = self._metrics.horizontalAdvance(words) / 2.0
-            first = self._layout.rows[0].area.top() if self._layout.rows else 0.0
-            self._words(x - half, first - self._metrics.height() + 1.0, words, colour)
+            self._words(x - half, self._layout.rows[0].area.top(), words, colour)
+
+
+def _lightness(colour: Colour) -> float:
+    return QColor(colour).lightnessF()
 
 
 def height_of(graph: Graph, area: QRectF, value: float) -> float:

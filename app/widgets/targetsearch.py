@@ -26,9 +26,8 @@ class TargetSearch(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._field = Field(
-            self.tr("Find a target"), self.tr("M 31, Vega, Saturn, or 00 42 44 +41 16 09")
-        )
+        example = self.tr("M 31, Vega, Saturn …")
+        self._field = Field(self.tr("Find a target"), example, has_name_above=False)
         self._list = QListWidget()
         self._list.setAccessibleName(self.tr("Targets found"))
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

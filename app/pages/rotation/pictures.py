@@ -1,0 +1,252 @@
+"""The pictures of the Field rotation page, from what was worked out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import numpy as np
+from numpy.typing import NDArray
+
+from app.pages.rotation.skymaps import SkyMap
+from app.pages.rotation.study import STEP_S, Study, Way
+from app.widgets.domepicture import DomePicture, Sign, SkyMark, SkyPath, SkyZone
+from app.widgets.nightframe import night_frame
+from app.widgets.nightpicture import (
+    Block,
+    Graph,
+    Lane,
+    NightPicture,
+    Stroke,
+    Trace,
+    clock_words,
+    steps,
+)
+from app.widgets.skyview import FROM_ZENITH_DEG
+from app.widgets.spans import span_words
+from core.mount.rotationexposure import LONGEST_S
+from core.sky.zones import Zone
+
+Floats = NDArray[np.float64]
+Words = Callable[[float], str]
+
+RATE_ROOM = 4.0  # times the middle rate that a graph shows; near the zenith it knows no bound
+MOST_MARKS = 7
+EXPOSURE_TICKS = (1.0, 5.0, 20.0, 60.0, 300.0, 1200.0, 3600.0, 21600.0)
+RATE, EXPOSURE, ZENITH = "rate", "exposure", "zenith"
+
+
+def dome(kind: str, study: Study, zone: Zone) -> DomePicture:
+    """`kind`: RATE, EXPOSURE or ZENITH, the same as RATE enlarged."""
+    shown: dict[str, SkyMap] = {RATE: study.rates, EXPOSURE: study.exposures}
+    sky = shown.get(kind, study.zenith_rates)
+    rim = study.zenith_rim_deg if kind == ZENITH else FROM_ZENITH_DEG
+    outline = SkyZone(*study.zone_outline_deg, "too fast for the drive")
+    return DomePicture(
+        rim_deg=rim,
+        rings_deg=(0.0, 30.0, 60.0) if kind != ZENITH else _rings(rim),
+        contours=sky.contours,
+        bands=sky.bands,
+        horizon=study.question.around.horizon,
+        path=_path(study.way),
+        marks=_marks(study, zone, kind == ZENITH),
+        zone=outline,
+    )
+
+
+def _rings(rim_deg: float) -> tuple[float, ...]:
+    return tuple(90.0 - step for step in steps(0.0, rim_deg, 4) if step > 0.0)
+
+
+def _path(way: Way | None) -> SkyPath | None:
+    if way is None:
+        return None
+    up = way.track.altitude_deg > -1.0
+    azimuth = np.where(up, way.track.azimuth_deg, np.nan)
+    return SkyPath(azimuth[up], way.track.altitude_deg[up])
+
+
+def _marks(study: Study, zone: Zone, is_near: bool) -> tuple[SkyMark, ...]:
+    way = study.way
+    if way is None:
+        return ()
+    times = way.track.utc_s
+    step = _minutes(study, way) * 60.0 if is_near else 3600.0
+    marks = []
+    for utc_s in np.arange(np.ceil(times[0] / step) * step, times[-1], step).tolist():
+        civil = zone.civil(utc_s)
+        words = f"{civil:%H:%M}" if is_near else f"{civil.hour}"
+        marks.append(_mark(way, utc_s, words if is_near or civil.minute == 0 else f"{civil:%H:%M}"))
+    at = study.moment_utc_s
+    moment = _mark(way, at, clock_words(zone, at), Sign.DIAMOND, True)
+    return (*(mark for mark in marks if mark.altitude_deg > 0.0), moment)
+
+
+def _minutes(study: Study, way: Way) -> float:
+    """Between marks of the way where it is enlarged: no more than a handful of them."""
+    near = float(np.sum(90.0 - way.track.altitude_deg <= study.zenith_rim_deg)) * STEP_S / 60.0
+    return next((step for step in (1.0, 2.0, 5.0, 10.0, 30.0) if near / step <= MOST_MARKS), 60.0)
+
+
+def _mark(
+    way: Way, utc_s: float, words: str, sign: Sign = Sign.DOT, is_loud: bool = False
+) -> SkyMark:
+    unwrapped = np.unwrap(np.radians(way.track.azimuth_deg))
+    azimuth = float(np.degrees(np.interp(utc_s, way.track.utc_s, unwrapped))) % 360.0
+    return SkyMark(azimuth, way.at(way.track.altitude_deg, utc_s), words, sign, is_loud)
+
+
+def turning(study: Study, zone: Zone) -> NightPicture:
+    """Rate, total rotation and parallactic angle against time."""
+    rows: tuple[Graph | Lane, ...] = ()
+    if study.way is not None:
+        rows = (*_turning_rows(study.way), *_zenith_lane(study.way))
+    return night_frame(study.night, zone, study.question.now_utc_s, rows)
+
+
+def _turning_rows(way: Way) -> tuple[Graph, ...]:
+    rate = _seen_only(way, way.track.rate_deg_per_hour)
+    first = int(np.argmax(way.is_seen)) if np.any(way.is_seen) else 0
+    total = _seen_only(way, way.track.field_angle_deg - way.track.field_angle_deg[first])
+    angle = np.mod(way.track.field_angle_deg + 180.0, 360.0) - 180.0
+    jumps = np.abs(np.diff(angle, prepend=angle[0])) > 180.0
+    shown = np.where(jumps, np.nan, _seen_only(way, angle))
+    bound = _rate_bound(rate)
+    return (
+        _graph(
+            "Field rotation, degrees per hour", way, "field turns", rate, (-bound, bound), _hour
+        ),
+        _graph(
+            *("Rotation since the target came into view", way, "turned in all", total),
+            *(_range(total), _angle),
+        ),
+        _graph("Parallactic angle", way, "parallactic angle", shown, (-180.0, 180.0), _angle),
+    )
+
+
+def _graph(
+    title: str, way: Way, name: str, values: Floats, bounds: tuple[float, float], words: Words
+) -> Graph:
+    low, high = bounds
+    marked = steps(low, high, 4, is_angle=words is _angle)
+    return Graph(title, (Trace(name, way.track.utc_s, values),), marked, low, high, words)
+
+
+def _hour(value: float) -> str:
+    return f"{value + 0.0:.3g}°/h".replace("-", "−")
+
+
+def _angle(value: float) -> str:
+    shown = round(value) if abs(value - round(value)) < 0.05 or abs(value) > 10 else round(value, 1)
+    return f"{shown}°".replace("-", "−")
+
+
+def _seen_only(way: Way, values: Floats) -> Floats:
+    return np.where(way.is_seen, values, np.nan)
+
+
+def _rate_bound(rate: Floats) -> float:
+    sizes = np.abs(rate[np.isfinite(rate)])
+    if sizes.size == 0:
+        return 15.0
+    bound = min(float(np.max(sizes)), RATE_ROOM * max(float(np.median(sizes)), 1.0))
+    return max(1.1 * bound, 0.1)
+
+
+def _range(values: Floats) -> tuple[float, float]:
+    known = values[np.isfinite(values)]
+    if known.size == 0:
+        return -10.0, 10.0
+    low, high = min(float(np.min(known)), 0.0), max(float(np.max(known)), 0.0)
+    margin = 0.08 * max(high - low, 10.0)
+    return low - margin, high + margin
+
+
+def _zenith_lane(way: Way) -> tuple[Lane, ...]:
+    if not way.losses:
+        return ()
+    blocks = tuple(
+        Block(loss.enters_utc_s, loss.leaves_utc_s, "too fast for the drive", is_hatched=True)
+        for loss in way.losses
+    )
+    return (Lane("Near the zenith", blocks),)
+
+
+def exposures(study: Study, zone: Zone) -> NightPicture:
+    """Longest exposure against time, and the series as planned."""
+    way = study.way
+    rows: tuple[Graph | Lane, ...] = ()
+    if way is not None:
+        values = np.clip(_seen_only(way, way.longest_s), 0.2, LONGEST_S)
+        known = values[np.isfinite(values)]
+        low = max(0.5 * float(np.min(known, initial=60.0)), 0.2)
+        high = min(2.0 * float(np.max(known, initial=2.0)), LONGEST_S)
+        marked = tuple(tick for tick in EXPOSURE_TICKS if low <= tick <= high)
+        trace = Trace("longest exposure", way.track.utc_s, values)
+        title = "Longest exposure, begun at each moment"
+        graph = Graph(title, (trace,), marked, low, high, span_words, is_by_factors=True)
+        rows = (graph, *_series_lane(way))
+    return night_frame(study.night, zone, study.question.now_utc_s, rows)
+
+
+def _series_lane(way: Way) -> tuple[Lane, ...]:
+    plan = way.stacked
+    if plan.problem:
+        return ()
+    words = f"{plan.count:,} × {span_words(plan.exposure_s)}"
+    return (Lane("The series", (Block(plan.begin_utc_s, plan.end_utc_s, words),)),)
+
+
+def derotator(study: Study, zone: Zone) -> NightPicture:
+    """The derotator's angle against time between its stops."""
+    rows: tuple[Graph | Lane, ...] = ()
+    if study.way is not None and study.way.derotation is not None:
+        rows = (_derotator_graph(study, study.way), *_rewind_lane(study.way))
+    return night_frame(study.night, zone, study.question.now_utc_s, rows)
+
+
+def _derotator_graph(study: Study, way: Way) -> Graph:
+    limits = study.question.derotator
+    assert way.derotation is not None
+    seen = np.flatnonzero(way.is_seen)
+    times = way.track.utc_s[seen[0] : seen[-1] + 1]
+    angle = way.derotation.angle_deg.copy()
+    angle[np.abs(np.diff(angle, prepend=angle[0])) > 90.0] = np.nan
+    stops = [
+        Trace(name, way.track.utc_s, np.full_like(way.track.utc_s, stop), stroke)
+        for name, stop, stroke in (
+            ("upper stop", limits.highest_deg, Stroke.SECOND),
+            ("lower stop", limits.lowest_deg, Stroke.THIRD),
+        )
+    ]
+    margin = 0.08 * limits.range_deg
+    low, high = limits.lowest_deg - margin, limits.highest_deg + margin
+    traces = (Trace("derotator", times, angle), *stops)
+    marked = steps(low, high, 6, is_angle=True)
+    return Graph("Angle of the derotator", traces, marked, low, high, _angle)
+
+
+def _rewind_lane(way: Way) -> tuple[Lane, ...]:
+    assert way.derotation is not None
+    blocks = [
+        Block(utc_s, utc_s + 120.0, "turn back", is_hatched=True)
+        for utc_s in way.derotation.rewind_utc_s
+    ]
+    if way.derotation.too_fast_utc_s is not None:
+        blocks.append(Block(*way.derotation.too_fast_utc_s, "too fast", is_hatched=True))
+    return (Lane("Stop the exposure", tuple(blocks)),) if blocks else ()
+
+
+def residual(study: Study, zone: Zone) -> NightPicture:
+    """What a wedge or platform leaves, beside the plain alt-azimuth mount."""
+    way = study.way
+    rows: tuple[Graph | Lane, ...] = ()
+    if way is not None:
+        left = _seen_only(way, way.residual_deg_per_hour)
+        bound = max(1.15 * float(np.nanmax(np.abs(left), initial=0.0)), 0.02)
+        rows = (
+            _graph(
+                *("Rotation that is left, degrees per hour", way, "left", left),
+                *((-bound, bound), _hour),
+            ),
+        )
+    return night_frame(study.night, zone, study.question.now_utc_s, rows)
