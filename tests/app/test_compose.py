@@ -10,7 +10,7 @@ import pytest
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
-from app.compose import DRIFT, SITE, Program
+from app.compose import DRIFT, POLE, SITE, Program
 from app.faults import Faults
 from app.sources.source import Reading
 from core.sky.site import Air, Site
@@ -58,6 +58,37 @@ def test_a_site_given_on_its_page_reaches_the_session_and_the_strip(start: Start
         page.field(name).show_text(text)
     page.use_button().click()
     assert program.session.snapshot().site == HILL
+
+
+def test_places_and_their_horizon_survive_a_restart_and_reach_the_pole(start: Start) -> None:
+    first = start()
+    first.window.show_page(SITE)
+    page = first.window.page(SITE)
+    for name, text in (("name", "Hill"), ("latitude", "48.1, 11.6"), ("elevation", "520")):
+        page.field(name).show_text(text)
+    page.use_button().click()
+    page.horizon().pairs().setPlainText("340 70 | 20 70")
+    page.horizon().pairs().left.emit()
+    first.window.close()
+    first.close()
+    second = start()
+    second.window.show_page(POLE)
+    assert "Polaris is hidden now" in second.window.page(POLE).band().texts()
+    second.window.show_page(SITE)
+    assert second.window.page(SITE).kept().button("Hill").isChecked()
+
+
+def test_a_clock_that_jumps_is_said_in_the_window(qapp, settings, tmp_path, qtbot) -> None:
+    wall_s = [NOW_S]
+    program = Program(
+        qapp, settings, tmp_path / "nights.sqlite", lambda: wall_s[0], steady=lambda: 0.0
+    )
+    with qtbot.waitSignal(program.ready, timeout=20_000):
+        program.start()
+    wall_s[0] += 3600.0
+    qtbot.waitUntil(lambda: "jumped forward by 60 min" in program.window.notice())
+    program.window.close()
+    program.close()
 
 
 def test_the_night_opens_where_it_was(start: Start) -> None:

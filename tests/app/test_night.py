@@ -10,13 +10,17 @@ from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QComboBox, QFileDialog, QLineEdit, QToolTip, QWidget
 
-from app.compose import DRIFT, SITE, Program
+from app.compose import DRIFT, POLE, SITE, Program
 from app.pages.drift.page import DriftPage
+from app.pages.pole.page import PolePage
+from app.pages.site.page import SitePage
 from app.theme.theme import Theme
 from app.widgets.filepicker import log_dialog
 from app.window import Window
+from core.sky.site import Air, Site
 
 NOW_S = 1_790_000_000.0
+HILL = Site(48.1, 11.6, 520.0, "Hill")
 
 
 def _green_and_blue(widget: QWidget) -> int:
@@ -55,7 +59,7 @@ def test_the_first_picture_is_dark(qapp: QApplication, settings: QSettings, qtbo
 
 
 def test_every_page_is_red_alone(program: Program) -> None:
-    for name in (SITE, DRIFT):
+    for name in (SITE, POLE, DRIFT):
         program.window.show_page(name)
         assert _green_and_blue(program.window) == 0, name
 
@@ -76,6 +80,40 @@ def test_every_way_in_is_red_alone(program: Program, qtbot, way: str) -> None:
     for scale in (1.5, 2.0):
         program.theme.enlarge(scale)
         assert _green_and_blue(program.window) == 0
+
+
+@pytest.mark.parametrize("way", ["sight", "field", "hidden"])
+def test_every_way_to_the_pole_is_red_alone(program: Program, qtbot, way: str) -> None:
+    program.session.set_site(HILL, Air(952.0))
+    program.window.show_page(POLE)
+    page = program.window.page(POLE)
+    assert isinstance(page, PolePage)
+    page.take_way(way)
+    page.sight_view().placed.emit(200.0, 55.0)
+    if way == "hidden":
+        qtbot.waitUntil(lambda: "UTC" in page.hidden_view().texts(), timeout=20_000)
+        page.hidden_view().marks().setFocus()
+    page.sight_view().chart().setFocus()
+    for scale in (1.0, 2.0):
+        program.theme.enlarge(scale)
+        assert _green_and_blue(program.window) == 0
+        assert _green_and_blue(page.sight_view()) == 0
+
+
+def test_the_site_with_its_horizon_and_a_question_is_red_alone(program: Program) -> None:
+    program.window.show_page(SITE)
+    page = program.window.page(SITE)
+    assert isinstance(page, SitePage)
+    page.show_site(HILL, None)
+    page.field("pressure").show_text("29.92")
+    page.use_button().click()
+    page.horizon().pairs().setPlainText("0 20 | 90 5")
+    page.horizon().pairs().left.emit()
+    page.horizon().panorama().setFocus()
+    assert page.form().asking("pressure").question()
+    assert _green_and_blue(page.form()) == 0
+    assert _green_and_blue(page.horizon()) == 0
+    assert _green_and_blue(page.clock()) == 0
 
 
 def test_a_line_being_typed_in_is_red_alone(program: Program, qtbot) -> None:
