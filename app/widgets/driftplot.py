@@ -7,19 +7,26 @@ from collections.abc import Callable, Sequence
 import pyqtgraph as pg
 from PySide6.QtCore import QPointF, Qt, Signal
 from PySide6.QtGui import QColor, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from app.theme.theme import Theme
 from app.widgets.driftseries import DriftSeries
 from app.widgets.key import Key
 from app.widgets.legcurves import LegCurves
+from app.widgets.plotkeys import PlotKeys
 from app.widgets.plotreading import PlotReading, nearest
+from app.widgets.plotwalk import PlotWalk
 from app.widgets.redraw import Redraw
 from app.widgets.text import Text
 
 LEAST_ARCSEC = 2.0
 LEAST_MINUTES = 0.5
-GAP_PX = 16
+GAP_PX = 24
+HINT = (
+    "Point at a reading, or walk through them with the comma and the full stop; arrows move the "
+    "picture, + and − zoom it, L takes the next leg."
+)
+MOST_LEGS = 6  # more could not be told apart, and would take too long to draw
 
 
 class DriftPlot(QWidget):
@@ -40,11 +47,16 @@ class DriftPlot(QWidget):
         self._view = pg.PlotWidget()
         self._plot = self._view.getPlotItem()
         self._box = self._plot.getViewBox()
-        self._readout = Text(self.tr("Point at a reading to see its value."), "small")
+        self._readout = Text(self.tr(HINT), "small")
         self._nothing = Text(self.tr("Readings will show here as they come."), "quiet")
+        self._left_out = Text("", "small")
+        self._left_out.hide()
         self._nothing.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._follow = Key(self.tr("Follow (F)"))
         self._copy = Key(self.tr("Copy readings"))
+        self._walk = PlotWalk()
+        self._mark = pg.ScatterPlotItem(size=16, symbol="o", pxMode=True)
+        self._keys = PlotKeys(self._view, self._box)
         self._redraw = Redraw(self, self.draw)
         self._set_up()
         self._arrange()
@@ -58,7 +70,14 @@ class DriftPlot(QWidget):
         self._box.disableAutoRange()
         self._box.sigRangeChangedManually.connect(self._moved_by_hand)
         self._view.scene().sigMouseMoved.connect(self._pointed)
+        self._plot.addItem(self._mark, ignoreBounds=True)
+        self._mark.setZValue(20)
+        self._keys.moved.connect(self._moved_by_hand)
+        self._keys.walked.connect(lambda steps: self._read(self._walk.step(self._legs, steps)))
+        self._keys.next_leg.connect(lambda: self._read(self._walk.next_leg(self._legs)))
+        self._keys.copy.connect(lambda: QApplication.clipboard().setText(self._readout.text()))
         self._view.setAccessibleName(self.tr("Plot of declination drift against time"))
+        self._view.setAccessibleDescription(self.tr(HINT))
         for side in ("bottom", "left"):
             self._plot.getAxis(side).enableAutoSIPrefix(False)
         self._plot.showGrid(x=True, y=True, alpha=0.25)
@@ -80,6 +99,7 @@ class DriftPlot(QWidget):
         column.addWidget(self._nothing, 1)
         column.addWidget(self._view, 1)
         column.addWidget(self._readout)
+        column.addWidget(self._left_out)
         # As high as there is room, never because the picture itself asks for it.
         self._view.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
 
@@ -102,6 +122,8 @@ class DriftPlot(QWidget):
         for curves in self._curves.values():
             curves.remove()
         self._curves = {}
+        self._mark.setData([], [])
+        self._readout.setText(self.tr(HINT))
         self.follow()
 
     def is_following(self) -> bool:
@@ -118,6 +140,8 @@ class DriftPlot(QWidget):
         self._view.setBackground(QColor(look.well))
         font = self.font()
         font.setPixelSize(round(13 * self._theme.scale))
+        self._mark.setPen(pg.mkPen(look.text, width=2))
+        self._mark.setBrush(None)
         names = {
             "bottom": self.tr("Time since the leg began (minutes)"),
             "left": self.tr("North drift (arcsec)"),
@@ -137,7 +161,9 @@ class DriftPlot(QWidget):
         self._redraw.mark()
 
     def draw(self) -> None:
-        self._legs = self._ask()
+        legs = self._ask()
+        self._legs = legs[-MOST_LEGS:]
+        self._tell_left_out(len(legs) - len(self._legs))
         self._show_parts(bool(self._legs))
         if self._is_following:
             self._show_all()
@@ -150,6 +176,10 @@ class DriftPlot(QWidget):
             if leg.label not in self._curves:
                 self._curves[leg.label] = LegCurves(self._plot, self._theme)
             self._curves[leg.label].show(leg, left, right, columns)
+
+    def _tell_left_out(self, count: int) -> None:
+        words = self.tr("The newest {shown} legs are drawn; the {count} before count as well.")
+        self._left_out.say(words.format(shown=MOST_LEGS, count=count) if count else "")
 
     def _show_parts(self, has_legs: bool) -> None:
         """An empty picture would only puzzle."""
@@ -194,7 +224,15 @@ class DriftPlot(QWidget):
         (left, right), (low, high) = self._box.viewRange()
         found = nearest(self._legs, at.x(), at.y(), right - left, high - low)
         if found is not None:
-            self._readout.setText(self._words(found))
+            self._walk.point_at(found)
+            self._read(found)
+
+    def _read(self, found: PlotReading | None) -> None:
+        """Rings a reading and tells its value."""
+        if found is None:
+            return
+        self._mark.setData([found.minutes], [found.arcsec])
+        self._readout.setText(self._words(found))
 
     def _words(self, found: PlotReading) -> str:
         side = self.tr("north") if found.arcsec >= 0 else self.tr("south")

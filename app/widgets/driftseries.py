@@ -28,7 +28,7 @@ class DriftSeries:
 
     `mean_*` (k,): group means. `line_*`, `low_*`, `high_*` (m,): fitted line and its 95 % band.
     `set_aside` (n,): readings the fit left out. `steps`: minute and size of each jump.
-    `index`: which shape the leg has.
+    `index`: which shape the leg has. `judged`: the fit all of it comes from, None without one.
     """
 
     label: str
@@ -44,6 +44,7 @@ class DriftSeries:
     low_arcsec: Floats = field(default_factory=_nothing)
     high_arcsec: Floats = field(default_factory=_nothing)
     steps: tuple[tuple[float, float], ...] = ()
+    judged: object = None
 
     def lowest_arcsec(self) -> float:
         """Of readings and band; of a band far wider than the readings only a part."""
@@ -85,6 +86,7 @@ def series(leg: Leg, trend: LegTrend | None, index: int) -> DriftSeries:
         trend.curve_low_arcsec - zero,
         trend.curve_high_arcsec - zero,
         tuple(((step.utc_s - start) / 60.0, step.size_arcsec) for step in trend.steps),
+        trend,
     )
 
 

@@ -33,6 +33,7 @@ class LegCurves:
         self._line = pg.PlotCurveItem()
         self._steps = pg.PlotCurveItem(connect="pairs", antialias=False)
         self._step_words: list[pg.TextItem] = []
+        self._drawn: object = None  # from what the picture was made
         self._name = pg.TextItem(anchor=(0, 0.5))
         self._items = (
             self._band,
@@ -53,6 +54,11 @@ class LegCurves:
 
     def show(self, leg: DriftSeries, left: float, right: float, columns: int) -> None:
         """`left`, `right`: minutes at the edges of the picture, `columns` pixels wide."""
+        look = (self._theme.look, self._theme.scale)
+        drawn = (len(leg.minutes), leg.judged, left, right, columns, look)
+        if drawn == self._drawn:
+            return
+        self._drawn = drawn
         colour = tint(self._theme, leg.index)
         self._show_readings(leg, left, right, columns)
         self._show_set_aside(leg, left, right)
@@ -63,7 +69,7 @@ class LegCurves:
         self._means.setPen(pg.mkPen(self._theme.look.well, width=1))
         self._show_line(leg, colour)
         self._show_steps(leg)
-        self._show_name(leg, colour)
+        self._show_name(leg, colour, right, (right - left) / columns)
 
     def _show_readings(self, leg: DriftSeries, left: float, right: float, columns: int) -> None:
         quiet = QColor(self._theme.look.quiet)
@@ -127,14 +133,17 @@ class LegCurves:
         words.fill = QBrush(under)
         words.setZValue(10)
 
-    def _show_name(self, leg: DriftSeries, colour: QColor) -> None:
+    def _show_name(self, leg: DriftSeries, colour: QColor, right: float, per_px: float) -> None:
+        """At the end of the line, or so far before it that the whole name is in the picture."""
         self._name.setText(leg.label, color=colour)
         self._lay_under(self._name)
         self._name.setFont(self._font())
-        if len(leg.line_minutes):
-            self._name.setPos(leg.line_minutes[-1], leg.line_arcsec[-1])
-        elif len(leg.minutes):
-            self._name.setPos(leg.minutes[-1], leg.arcsec[-1])
+        fitted = len(leg.line_minutes) > 0
+        x = leg.line_minutes if fitted else leg.minutes
+        y = leg.line_arcsec if fitted else leg.arcsec
+        if len(x):
+            at = min(float(x[-1]), right - per_px * self._name.boundingRect().width())
+            self._name.setPos(at, float(np.interp(at, x, y)))
 
 
 def _grouped(means: Floats) -> Floats:

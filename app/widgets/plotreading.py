@@ -16,9 +16,10 @@ NEAR = 0.05  # of the picture's width and height together; farther off nothing i
 
 @dataclass(frozen=True)
 class PlotReading:
-    """`time`: hours, minutes, seconds of UTC."""
+    """`index` within the leg; `time`: hours, minutes, seconds of UTC."""
 
     label: str
+    index: int
     minutes: float
     arcsec: float
     time: str
@@ -35,11 +36,12 @@ def nearest(
         far = np.hypot((leg.minutes[part] - minutes) / width, (leg.arcsec[part] - arcsec) / height)
         if len(far) and far.min() < least:
             least = float(far.min())
-            best = _reading(leg, part.start + int(far.argmin()))
+            best = reading_at(leg, part.start + int(far.argmin()))
     return best
 
 
-def _reading(leg: DriftSeries, at: int) -> PlotReading:
+def reading_at(leg: DriftSeries, at: int) -> PlotReading:
+    """The reading of that index."""
     utc_s = leg.start_utc_s + 60.0 * float(leg.minutes[at])
     time = datetime.fromtimestamp(utc_s, UTC).strftime("%H:%M:%S")
-    return PlotReading(leg.label, float(leg.minutes[at]), float(leg.arcsec[at]), time)
+    return PlotReading(leg.label, at, float(leg.minutes[at]), float(leg.arcsec[at]), time)

@@ -5,7 +5,7 @@ import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QPushButton
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 
 from app.widgets.driftplot import DriftPlot
 from app.widgets.driftseries import DriftSeries, series
@@ -121,3 +121,74 @@ def test_one_or_two_readings_give_a_readable_axis(plot, qtbot, leg: Leg, count: 
     (left, right), (low, high) = plot.plot_item().viewRange()
     assert right - left >= 0.5
     assert high - low >= 2.0
+
+
+def _range(plot: DriftPlot) -> tuple[list[float], list[float]]:
+    x, y = plot.plot_item().getViewBox().viewRange()
+    return x, y
+
+
+def _press(plot: DriftPlot, key: Qt.Key, modifier=Qt.KeyboardModifier.NoModifier) -> None:
+    QTest.keyClick(plot.findChild(pg.PlotWidget), key, modifier)
+
+
+def test_arrows_pan_and_plus_and_minus_zoom(plot, qtbot, leg: Leg) -> None:
+    plot.feed_from(lambda: [series(leg, None, 0)])
+    qtbot.waitUntil(lambda: _legend_names(plot) == ["Vega"])
+    (left, right), (low, high) = _range(plot)
+    _press(plot, Qt.Key.Key_Right)
+    _press(plot, Qt.Key.Key_Up)
+    (left2, right2), (low2, high2) = _range(plot)
+    assert left2 - left == pytest.approx(0.1 * (right - left))
+    assert low2 - low == pytest.approx(0.1 * (high - low))
+    _press(plot, Qt.Key.Key_Plus)
+    (left3, right3), (low3, high3) = _range(plot)
+    assert right3 - left3 == pytest.approx(0.8 * (right2 - left2))
+    assert high3 - low3 == pytest.approx(0.8 * (high2 - low2))
+    _press(plot, Qt.Key.Key_Minus)
+    assert _range(plot)[0] == pytest.approx([left2, right2])
+    assert not plot.is_following()
+
+
+def test_readings_are_walked_through_and_copied_by_key(plot, qtbot, leg: Leg) -> None:
+    other = Leg("Deneb", 310.0, 45.0, leg.utc_s[:50], leg.north_arcsec[:50])
+    plot.feed_from(lambda: [series(leg, None, 0), series(other, None, 1)])
+    qtbot.waitUntil(lambda: len(_legend_names(plot)) == 2)
+    _press(plot, Qt.Key.Key_Comma)
+    assert plot.readout().startswith("Deneb: 0.8″ north after 1.6 min")  # reading 49 of 0…49
+    _press(plot, Qt.Key.Key_PageUp)
+    assert "after 1.0 min" in plot.readout()  # 29 × 2 s
+    _press(plot, Qt.Key.Key_Comma)
+    _press(plot, Qt.Key.Key_Period)
+    assert "after 1.0 min" in plot.readout()
+    _press(plot, Qt.Key.Key_L)
+    assert plot.readout().startswith("Vega: ")
+    _press(plot, Qt.Key.Key_C, Qt.KeyboardModifier.ControlModifier)
+    assert QApplication.clipboard().text() == plot.readout()
+
+
+@pytest.mark.parametrize("width", [320, 560, 900])
+def test_names_are_whole_whatever_the_width(plot, qtbot, leg: Leg, width: int) -> None:
+    long = Leg("12 Alpheratz, practice", 2.1, 29.1, leg.utc_s, leg.north_arcsec)
+    plot.resize(width, 500)
+    plot.feed_from(lambda: [series(long, None, 0)])
+    qtbot.waitUntil(lambda: len(_legend_names(plot)) == 1)
+    plot.draw()
+    names = [item for item in plot.plot_item().items if isinstance(item, pg.TextItem)]
+    seen = plot.plot_item().getViewBox().sceneBoundingRect()
+    for zoom in (False, True):
+        if zoom:
+            _press(plot, Qt.Key.Key_Plus)
+            plot.draw()
+        for name in names:
+            assert name.sceneBoundingRect().right() <= seen.right() + 1.0
+
+
+def test_only_the_newest_of_many_legs_are_drawn_and_that_is_said(plot, qtbot, leg: Leg) -> None:
+    many = [
+        Leg(f"Star {number}", 279.2, 38.8, leg.utc_s, leg.north_arcsec) for number in range(1, 11)
+    ]
+    plot.feed_from(lambda: [series(each, None, i) for i, each in enumerate(many)])
+    qtbot.waitUntil(lambda: set(_legend_names(plot)) == {f"Star {n}" for n in range(5, 11)})
+    said = " ".join(label.text() for label in plot.findChildren(QLabel))
+    assert "The newest 6 legs are drawn; the 4 before count as well." in said

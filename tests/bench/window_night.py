@@ -1,0 +1,112 @@
+"""A night of twelve hours at five readings a second behind the real window, in its own process.
+
+Prints one JSON line a stage: hours so far, growth of memory in MB since the first stage, the
+longest and mean update of the window's thread in ms (one reading and everything it sets off).
+Run with the minutes of one leg and the path of a new folder as arguments.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import sys
+import time
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+sys.path.insert(0, str(Path(__file__).parents[2]))
+
+import numpy as np
+from PySide6.QtCore import QSettings
+from PySide6.QtWidgets import QApplication
+
+from app.__main__ import SWITCH_INTERVAL_S
+from app.compose import Program
+from app.sources.source import Reading
+from tests.bench.long_night import AIR, RATE_HZ, SITE, START_UTC_S, north_arcsec, resident_mb
+
+STAGES_H = (0.25, 1.0, 4.0, 12.0)
+SAMPLED = 120  # readings timed one by one at each stage
+PACE_S = 0.02  # ten times as fast as the night itself
+BETWEEN_BREATHS = 500
+
+
+class WindowNight:
+    """Feeds the session of a running program and looks how long the window is busy."""
+
+    def __init__(self, app: QApplication, program: Program, minutes_per_leg: float) -> None:
+        assert program.session is not None
+        self._app = app
+        self._session = program.session
+        self._per_leg = int(minutes_per_leg * 60.0 * RATE_HZ)
+        self._offsets = north_arcsec()
+        self._fed = 0
+        self._session.set_site(SITE, AIR)
+
+    def run(self) -> None:
+        first_mb = 0.0
+        for hours in STAGES_H:
+            self._feed_until(int(hours * 3600.0 * RATE_HZ) - SAMPLED)
+            spent_ms = self._sampled()
+            now_mb = resident_mb()
+            first_mb = first_mb or now_mb
+            told = {"hours": hours, "growth_mb": now_mb - first_mb}
+            told |= {"longest_ms": float(spent_ms.max()), "mean_ms": float(spent_ms.mean())}
+            print(json.dumps(told), flush=True)
+
+    def _feed_until(self, count: int) -> None:
+        while self._fed < count:
+            self._take_one()
+            if self._fed % BETWEEN_BREATHS == 0:
+                self._app.processEvents()
+
+    def _sampled(self) -> np.ndarray:
+        self._settle()
+        spent_ms = np.zeros(SAMPLED)
+        for k in range(SAMPLED):
+            began = time.perf_counter()
+            self._take_one()
+            self._app.processEvents()
+            spent_ms[k] = 1000.0 * (time.perf_counter() - began)
+            time.sleep(PACE_S)
+        return spent_ms
+
+    def _take_one(self) -> None:
+        utc_s = START_UTC_S + self._fed / RATE_HZ
+        if self._fed % self._per_leg == 0:
+            self._session.begin_leg(f"Star {self._fed // self._per_leg}", *self._star(utc_s))
+        self._session.add_reading(Reading(utc_s, self._offsets[self._fed], 0.0))
+        self._fed += 1
+
+    def _star(self, utc_s: float) -> tuple[float, float]:
+        from core.sky.clock import local_sidereal_time_hours
+
+        turned = (0.0, -70.0)[self._fed // self._per_leg % 2]
+        return (15.0 * float(local_sidereal_time_hours(utc_s, SITE)) - turned) % 360.0, 15.0
+
+    def _settle(self) -> None:
+        """Until the answer to all that was fed has been drawn."""
+        done = time.monotonic() + 3.0
+        while time.monotonic() < done:
+            self._app.processEvents()
+            time.sleep(0.01)
+
+
+def main() -> None:
+    sys.setswitchinterval(SWITCH_INTERVAL_S)
+    app = QApplication(sys.argv[:1])
+    folder = Path(sys.argv[2])
+    settings = QSettings(str(folder / "s.ini"), QSettings.Format.IniFormat)
+    program = Program(app, settings, folder / "nights.sqlite", lambda: START_UTC_S)
+    program.window.resize(1280, 800)
+    program.ready.connect(lambda: app.exit(0))
+    program.start()
+    app.exec()
+    WindowNight(app, program, float(sys.argv[1])).run()
+    program.window.close()
+    program.close()
+
+
+if __name__ == "__main__":
+    main()
