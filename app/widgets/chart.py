@@ -50,9 +50,9 @@ _STEPS_ARCMIN = (0.5, 1.0, 2.0, 5.0, 10.0, 15.0, 20.0, 30.0, 60.0, 120.0, 180.0,
 
 
 def rings(radius_arcmin: float) -> tuple[float, ...]:
-    """Two to five round distances within a radius."""
-    step = next((step for step in _STEPS_ARCMIN if radius_arcmin / step <= 5.0), 600.0)
-    return tuple(step * turn for turn in range(1, 6) if step * turn < 0.98 * radius_arcmin)
+    """One to three round distances within a radius."""
+    step = next((step for step in _STEPS_ARCMIN if radius_arcmin / step <= 4.0), 600.0)
+    return tuple(step * turn for turn in range(1, 4) if step * turn < 0.98 * radius_arcmin)
 
 
 def arc_words(arcmin: float) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import numpy as np
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
@@ -196,8 +197,9 @@ class Panorama(QWidget):
         edges = (
             azimuth + side for azimuth in shown.azimuth_deg for side in (-BESIDE_DEG, BESIDE_DEG)
         )
-        azimuths = sorted({*range(361), *edges})
-        outline = [self.point_at(azimuth, float(shown.limit_deg(azimuth))) for azimuth in azimuths]
+        azimuths = np.array(sorted({*range(361), *edges}))
+        places = zip(azimuths.tolist(), shown.limit_deg(azimuths).tolist(), strict=True)
+        outline = [self.point_at(*place) for place in places]
         ground = [self.point_at(360.0, 0.0), self.point_at(0.0, 0.0)]
         painter.save()
         painter.setClipRect(self._inner())

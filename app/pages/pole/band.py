@@ -25,7 +25,6 @@ class _Figure(QWidget):
         column.setSpacing(0)
         for part in (self._name, self._figure, self._side, self._small):
             column.addWidget(part)
-        column.addStretch()
 
     def show_figure(self, name: str, figure: str, side: str, small: str) -> None:
         self._name.say(name)
@@ -43,7 +42,7 @@ class PoleBand(Panel):
         self._height = _Figure("")
         self._star = _Figure("")
         self._cautions = Text()
-        self.column.addWidget(Reflow((self._height, self._star), SIDE_BY_SIDE_PX))
+        self.column.addWidget(Reflow((self._height, self._star), SIDE_BY_SIDE_PX, at_top=True))
         self.column.addWidget(self._cautions)
 
     def show_standing(self, standing: Standing, view: View, cautions: tuple[str, ...]) -> None:

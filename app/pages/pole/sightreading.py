@@ -16,6 +16,7 @@ from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from core.alignment.sight import UnusableSighting, clock_angle_of_text, clock_text
 from core.mount.quantities import Quantity
+from core.sky.site import Site
 
 DISTANCE = Quantity("The distance from the middle", " ′", 0.0, 600.0)
 
@@ -42,6 +43,7 @@ class SightReading(Panel):
         self._take = Key(self.tr("That is where I see it"), "primary")
         self._forget = Key(self.tr("Take it back"))
         self._field_deg = 0.0
+        self._site: Site | None = None  # where what stands in the fields was typed
         self._take.clicked.connect(self.submit)
         self._forget.clicked.connect(self.forgotten)
         for field in (self._clock, self._distance):
@@ -56,6 +58,9 @@ class SightReading(Panel):
 
     def show_standing(self, standing: Standing, sight: Sight) -> None:
         self._field_deg = sight.field_deg
+        if standing.site != self._site:
+            self._site = standing.site
+            self._empty_fields()
         self._how.say(
             self.tr(
                 "Set the sight's own 12 o'clock upright first. Then drag the mark on the dial to "
@@ -71,10 +76,14 @@ class SightReading(Panel):
         self._distance.show_figure(round(distance_arcmin, 1))
 
     def clear(self) -> None:
+        """Ready for another reading."""
+        self._empty_fields()
+        self._clock.setFocus()
+
+    def _empty_fields(self) -> None:
         for field in (self._clock, self._distance):
             field.show_text("")
             field.note("")
-        self._clock.setFocus()
 
     def fields(self) -> tuple[Field, Field]:
         """On the clock, from the middle."""

@@ -17,7 +17,8 @@ def _pixels(widget: QWidget) -> np.ndarray:
     """(height, width, 3)"""
     image = widget.grab().toImage().convertToFormat(QImage.Format.Format_RGB888)
     rows = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), -1)
-    return rows[:, : 3 * image.width()].reshape(image.height(), image.width(), 3)
+    pixels = rows[:, : 3 * image.width()].reshape(image.height(), image.width(), 3)
+    return pixels.copy()  # the image and its bytes go away here
 
 
 def _is(widget: QWidget, x: float, y: float, colour: str) -> bool:
@@ -47,7 +48,7 @@ def test_a_star_is_painted_where_it_belongs(chart: RoundChart, theme) -> None:
 
 
 def test_what_lies_outside_the_field_is_not_painted(chart: RoundChart) -> None:
-    empty = _pixels(chart).copy()
+    empty = _pixels(chart)
     chart.show_chart(Chart(60.0, (), (Spot(90.0, 61.0, Shape.STAR, 6.0, "outside"),)))
     assert np.array_equal(_pixels(chart), empty)
 
@@ -55,9 +56,9 @@ def test_what_lies_outside_the_field_is_not_painted(chart: RoundChart) -> None:
 @pytest.mark.parametrize(
     ("radius", "found"),
     [
-        (10.0, (2.0, 4.0, 6.0, 8.0)),
+        (10.0, (5.0,)),
         (60.0, (15.0, 30.0, 45.0)),
-        (150.0, (30.0, 60.0, 90.0, 120.0)),
+        (150.0, (60.0, 120.0)),
         (180.0, (60.0, 120.0)),
     ],
 )
@@ -89,7 +90,7 @@ def test_the_caret_of_several_lines_is_in_the_accent(qtbot, theme) -> None:
     lines = Lines("Pairs")
     qtbot.addWidget(lines)
     lines.show_text("0 5\n90 12")
-    without = _pixels(lines).copy()
+    without = _pixels(lines)
     with qtbot.waitActive(lines):
         lines.show()
         lines.activateWindow()
