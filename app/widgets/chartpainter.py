@@ -45,9 +45,9 @@ class ChartPainter:
         self._path()
         for spot in inside:
             self._spot(spot)
+        self._rim()
         for spot in sorted(inside, key=lambda spot: not spot.is_main):
             self._words_beside(spot)
-        self._rim()
 
     def _is_inside(self, spot: Spot) -> bool:
         return spot.distance_arcmin <= self._chart.radius_arcmin
@@ -88,7 +88,8 @@ class ChartPainter:
             width = self._metrics.horizontalAdvance(words)
             sideways = abs(math.sin(math.radians(angle)))
             inward = 12.0 + max(self._metrics.height() / 2.0, sideways * width / 2.0)
-            self._words(self._out(angle, self._radius - inward), words, self._look.quiet)
+            where = self._out(angle, self._radius - inward)
+            self._words(where, words, self._look.quiet, must=True)
 
     def _path(self) -> None:
         line = QPolygonF([self._at(*place) for place in self._chart.path])

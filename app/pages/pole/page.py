@@ -168,12 +168,12 @@ class PolePage(QWidget):
         if way == SIGHT:
             self._sight_view.show_standing(standing, self._sight.at(standing.site, utc_s))
         elif way == FIELD:
-            self._field_view.show_standing(standing, self._sight.view)
+            self._field_view.show_standing(standing, self._sight.finder)
         else:
             self._hidden_view.show_standing(standing)
 
     def _take_view(self, view: View) -> None:
-        self._take_sight(replace(self._sight, view=view))
+        self._take_sight(replace(self._sight, finder=view))
 
     def _take_sight(self, sight: Sight) -> None:
         self._sight = sight

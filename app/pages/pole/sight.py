@@ -28,11 +28,12 @@ class Sighting:
 
 @dataclass(frozen=True)
 class Sight:
-    """`field_deg`: diameter of the field of view."""
+    """`field_deg`: diameter of the field of view. `finder`: how one looks at the star field."""
 
     view: View = View.INVERTED
     field_deg: float = 5.0
     sighting: Sighting | None = None
+    finder: View = View.ERECT
 
     def at(self, site: Site, utc_s: float) -> Sight:
         """Without a reading from another night or place."""
@@ -57,7 +58,8 @@ def kept(settings: Settings) -> Sight:
 
 def keep(settings: Settings, sight: Sight) -> None:
     sighting = None if sight.sighting is None else asdict(sight.sighting)
-    record = {"view": sight.view.name, "field_deg": sight.field_deg, "sighting": sighting}
+    views = {"view": sight.view.name, "finder": sight.finder.name}
+    record = {**views, "field_deg": sight.field_deg, "sighting": sighting}
     settings.put_setting(KEY, {"version": VERSION, **record})
 
 
@@ -67,4 +69,4 @@ def _read(text: Any) -> Sight:
     field_deg = float(text["field_deg"])
     if not (math.isfinite(field_deg) and field_deg > 0.0):
         raise ValueError("not a field of view")
-    return Sight(View[text["view"]], field_deg, found)
+    return Sight(View[text["view"]], field_deg, found, View[text["finder"]])
