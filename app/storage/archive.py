@@ -16,7 +16,7 @@ from app.storage.loading import load_night
 from app.storage.recording import writes_of
 from app.storage.records import Found, Night, NightSummary, UnusableFile
 from app.storage.salvage import Salvage
-from app.storage.schema import VERSION
+from app.storage.schema import NO_VERSION, VERSION
 from app.storage.writer import Writer
 from core.night.reportnight import NightRecord
 
@@ -124,4 +124,4 @@ def _version(path: Path) -> int:
         raise UnusableFile(sentences.no_log(path)) from error
     is_database = head.startswith(b"SQLite format 3\0") and len(head) == 64
     version = int.from_bytes(head[60:64], "big") if is_database else 0
-    return version if version < 1000 else 0  # a damaged header says nothing
+    return version if version < NO_VERSION else 0

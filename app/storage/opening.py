@@ -13,6 +13,7 @@ from app.storage import sentences
 from app.storage.rows import COLUMNS
 from app.storage.salvage import Salvage
 from app.storage.schema import FORGET_EMPTY_NIGHTS, NewerVersionError, migrate
+from app.storage.sentences import NotOurTables
 from app.storage.writes import Write, write_all
 
 MOST_FILES = 9  # this many copies of the program may run at once
@@ -89,7 +90,7 @@ def set_aside(path: Path) -> Path:
 def _open_or_replace(path: Path, connect: Connect) -> tuple[sqlite3.Connection, tuple[str, ...]]:
     try:
         return _open(path, connect), ()
-    except sqlite3.DatabaseError as error:
+    except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
         if not sentences.is_damage(error):
             raise
     aside = set_aside(path)
@@ -123,17 +124,26 @@ def _joined(beside: Path, receiving: sqlite3.Connection) -> Counter[str]:
 def _open(path: Path, connect: Connect) -> sqlite3.Connection:
     connection = connect(path)
     try:
-        # One process at a time; the lock dies with the process, so none is ever left behind.
-        connection.execute("PRAGMA locking_mode = EXCLUSIVE")
-        connection.execute("PRAGMA journal_mode = WAL")
-        connection.execute("PRAGMA synchronous = FULL")  # also a cut battery loses nothing
-        connection.execute("BEGIN IMMEDIATE")
-        connection.execute("COMMIT")
-        migrate(connection)
-    except BaseException:
+        _prepare(connection)
+    except BaseException as error:
         connection.close()
+        if sentences.primary_code(error) == sqlite3.SQLITE_ERROR:  # no such table, no such format
+            raise NotOurTables(str(error)) from error
         raise
     return connection
+
+
+def _prepare(connection: sqlite3.Connection) -> None:
+    """Locks the file, brings its tables up to date and sees that each can be asked for."""
+    # One process at a time; the lock dies with the process, so none is ever left behind.
+    connection.execute("PRAGMA locking_mode = EXCLUSIVE")
+    connection.execute("PRAGMA journal_mode = WAL")
+    connection.execute("PRAGMA synchronous = FULL")  # also a cut battery loses nothing
+    connection.execute("BEGIN IMMEDIATE")
+    connection.execute("COMMIT")
+    migrate(connection)
+    for table, columns in COLUMNS.items():
+        connection.execute(f"SELECT {', '.join(columns)} FROM {table} LIMIT 0")
 
 
 def _numbered(path: Path, number: int) -> Path:

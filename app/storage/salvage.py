@@ -69,7 +69,7 @@ class Salvage:
         for table in COLUMNS:
             try:
                 yield from self._table(table)
-            except (sqlite3.DatabaseError, OSError):
+            except (sqlite3.DatabaseError, OSError, UnicodeDecodeError):
                 self.is_whole = False
 
     def _table(self, table: str) -> Iterator[Write]:

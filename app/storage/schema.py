@@ -12,6 +12,8 @@ from __future__ import annotations
 
 import sqlite3
 
+from app.storage.sentences import NotOurTables
+
 MIGRATIONS = (
     """
     CREATE TABLE nights (
@@ -68,6 +70,7 @@ MIGRATIONS = (
     """,
 )
 VERSION = len(MIGRATIONS)
+NO_VERSION = 1000  # from here on a number is damage, not a version
 
 FORGET_EMPTY_NIGHTS = """
     BEGIN IMMEDIATE;
@@ -83,8 +86,13 @@ class NewerVersionError(Exception):
 
 
 def migrate(connection: sqlite3.Connection) -> None:
-    """Brings the tables to `VERSION`, each step whole or not at all; leaves newer files alone."""
+    """Brings the tables to `VERSION`, each step whole or not at all; leaves newer files alone.
+
+    Raises NewerVersionError, or NotOurTables for what no version ever was.
+    """
     (version,) = connection.execute("PRAGMA user_version").fetchone()
+    if not 0 <= version < NO_VERSION:
+        raise NotOurTables(f"version {version}")
     if version > VERSION:
         raise NewerVersionError
     for step in range(version, VERSION):

@@ -198,6 +198,10 @@ def test_a_file_of_a_newer_version_is_left_alone(tmp_path: Path, told: Told) -> 
         ("last pages", 1, 2_000),
         ("one page", 19_000, 19_999),
         ("nonsense inside", 20_000, 20_000),
+        ("torn text inside", 20_000, 20_000),
+        ("torn text in the tables' names", 20_000, 20_000),
+        ("a version that never was", 20_000, 20_000),
+        ("a format that never was", 20_000, 20_000),
     ],
 )
 def test_a_damaged_file_is_set_aside_and_what_is_readable_brought_over(
@@ -214,10 +218,17 @@ def test_a_damaged_file_is_set_aside_and_what_is_readable_brought_over(
         content[20_480:] = b"\xa5" * (len(content) - 20_480)
     elif damage == "one page":
         content[40_960:45_056] = b"\xa5" * 4096
+    elif damage == "torn text in the tables' names":
+        content = content.replace(b"TABLE axis_states", b"TABLE axis_\xd6tates")
+    elif damage == "a version that never was":
+        content[60:64] = b"\xff\xff\xff\xfe"
+    elif damage == "a format that never was":
+        content[44:48] = b"\0\0\0\x09"
     path.write_bytes(content)
-    if damage == "nonsense inside":
+    if damage.endswith("inside"):
+        site = "'not JSON'" if damage == "nonsense inside" else "CAST(x'7bd67d' AS TEXT)"
         with closing(sqlite3.connect(path)) as connection:
-            connection.execute("UPDATE nights SET site = 'not JSON'")
+            connection.execute(f"UPDATE nights SET site = {site}")
             connection.commit()
     log = told.open(path)
     night = log.resume_or_begin_night(NOW_UTC_S)
@@ -230,7 +241,7 @@ def test_a_damaged_file_is_set_aside_and_what_is_readable_brought_over(
     assert fewest_saved <= saved <= most_saved
     assert (f"readings: {saved:,}" if saved else "nothing in the old one") in told.notices[0]
     kept = tmp_path / "nights-damaged-1.sqlite3"
-    if damage != "nonsense inside":
+    if not damage.endswith("inside"):
         assert kept.read_bytes() == bytes(content)
     assert kept.exists()
 
