@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, QSettings, QTimeZone, Signal
 from PySide6.QtWidgets import QApplication
 
 from app.idle import Idle
+from app.leaving import Leaving
 from app.session.clockwatch import ClockWatch
 from app.theme.theme import Theme
 from app.warmup import Warm, WarmUp, spare_what_is_loaded
@@ -30,6 +31,7 @@ if TYPE_CHECKING:
 
 SITE, POLE, DRIFT, MOUNT = "site", "pole", "drift", "mount"
 STOPPED = (POLE, DRIFT, MOUNT)  # the pages with work of their own under way
+KEPT_WITHIN_S = 0.5  # on a disk that works it takes a tenth
 
 
 class Program(QObject):
@@ -61,6 +63,8 @@ class Program(QObject):
         self._warm_up.storage_trouble.connect(self._storage_trouble)
         self._warm_up.notice.connect(self.window.say)
         self.window.closing.connect(self.close)
+        self.window.file_dropped.connect(self._import_log)
+        self.window.may_close = Leaving(self.window, self._is_kept, self._readings).may_close
         self._clock_watch = ClockWatch(now, steady or now, self)
         self._clock_watch.jumped.connect(self.window.say)
 
@@ -85,6 +89,31 @@ class Program(QObject):
             self.session.close()
         if self._warm_up.made is not None:
             self._warm_up.made.log.close()
+
+    def _import_log(self, path: Path) -> None:
+        """A file dropped on the window is taken for a drift log, whatever page is in view."""
+        from app.pages.drift.page import DriftPage
+
+        if self.session is None:
+            self.window.say(self.tr("The program is not ready yet: drop the file once more."))
+            return
+        self.window.show_page(DRIFT)
+        page = self.window.page(DRIFT)
+        if isinstance(page, DriftPage):
+            page.import_log(path)
+
+    def _is_kept(self) -> bool:
+        """Whether all that was measured is on disk."""
+        if self._is_closed or self._warm_up.made is None or self.session is None:
+            return True
+        snapshot = self.session.snapshot()
+        has_measured = snapshot.axis_state > 1 or bool(snapshot.legs)
+        return not has_measured or self._warm_up.made.log.flush(KEPT_WITHIN_S)
+
+    def _readings(self) -> str:
+        from app.session.copying import as_drift_log
+
+        return as_drift_log(self.session.snapshot()) if self.session is not None else ""
 
     def _build(self, warm: Warm) -> None:
         from app.session.budget import Budget

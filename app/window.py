@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import partial
+from pathlib import Path
 
-from PySide6.QtCore import Signal
-from PySide6.QtGui import QCloseEvent
+from PySide6.QtCore import QMimeData, Signal
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
@@ -19,6 +20,7 @@ from PySide6.QtWidgets import (
 from app.rail import Rail
 from app.strip import Strip
 from app.theme.theme import Theme
+from app.widgets.asking import Asking
 from app.widgets.key import Key
 from app.widgets.notice import Notice
 from core.sky.site import Site
@@ -37,20 +39,24 @@ class Window(QMainWindow):
     """Knows pages by name alone; whoever puts the program together hands the builders in."""
 
     closing = Signal()
+    file_dropped = Signal(object)  # a Path
 
     def __init__(self, theme: Theme, now: Callable[[], float]) -> None:
         super().__init__()
         self.setWindowTitle("Poleward")
         self.setMinimumSize(720, 480)
+        self.setAcceptDrops(True)
         self._entries: dict[str, PageEntry] = {}
         self._pages: dict[str, QWidget] = {}
         self._rail = Rail()
         self._rail.chosen.connect(self.show_page)
         self._strip = Strip(theme, now)
         self._notice = Notice()
+        self._asking = Asking()
+        self.may_close: Callable[[], bool] = lambda: True
         self._stack = QStackedWidget()
         self._theme = theme
-        for part in (self._rail, self._strip, self._notice):
+        for part in (self._rail, self._strip, self._notice, self._asking):
             theme.dress(part)
         self.setCentralWidget(self._arranged())
 
@@ -58,7 +64,7 @@ class Window(QMainWindow):
         column = QVBoxLayout()
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        for part in (self._strip, self._notice):
+        for part in (self._strip, self._notice, self._asking):
             column.addWidget(part)
         column.addWidget(self._stack, 1)
         whole = QWidget()
@@ -104,12 +110,37 @@ class Window(QMainWindow):
         """A sentence that must not be missed."""
         self._notice.say(sentence)
 
+    def asking(self) -> Asking:
+        """A question to the person, above the page."""
+        return self._asking
+
     def notice(self) -> str:
         return self._notice.sentence()
 
     def rail_button(self, name: str) -> Key:
         return self._rail.button(name)
 
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if _dropped_files(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """One file at a time, so that nobody wonders which of them was taken."""
+        files = _dropped_files(event.mimeData())
+        if len(files) > 1:
+            self.say(self.tr("Drop one file at a time: none of these was taken."))
+        elif files:
+            event.acceptProposedAction()
+            self.file_dropped.emit(files[0])
+
     def closeEvent(self, event: QCloseEvent) -> None:
+        """`may_close` is asked first: it may have a reason for the window to stay."""
+        if not self.may_close():
+            event.ignore()
+            return
         self.closing.emit()
         super().closeEvent(event)
+
+
+def _dropped_files(dropped: QMimeData) -> list[Path]:
+    return [Path(url.toLocalFile()) for url in dropped.urls() if url.isLocalFile()]

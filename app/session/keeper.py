@@ -47,8 +47,6 @@ class LogOfNight(Protocol):
 
     def set_target(self, arcmin: float) -> None: ...
 
-    def flush(self) -> bool: ...
-
 
 def failure_sentence(error: Exception) -> str:
     """What the person reads when the log of nights refuses."""
@@ -122,10 +120,6 @@ class Keeper:
     def put_target(self, arcmin: float) -> None:
         """Keep how small the error bars should become."""
         self._try(lambda log: log.set_target(arcmin))
-
-    def flush(self) -> None:
-        """Wait until everything is on disk."""
-        self._try(lambda log: log.flush())
 
     def _try(self, step: Callable[[LogOfNight], T]) -> T | None:
         if self._log is None:

@@ -59,9 +59,8 @@ class Session(QObject):
         self._step_taken()
 
     def close(self) -> None:
-        """Stop computing and wait until everything is on disk; the night stays open."""
+        """Stop computing; the night stays open, and the log writes what is left when it closes."""
         self._solver.close()
-        self._tonight.flush()
 
     def snapshot(self) -> Snapshot:
         """The state as it stands; costs no copy of readings."""

@@ -161,10 +161,6 @@ class Tonight:
             if len(leg.buffer) and not (label == self.watching and _has_just_begun(leg.buffer))
         )
 
-    def flush(self) -> None:
-        """Wait until everything is on disk."""
-        self._keeper.flush()
-
     def _resume_leg(self, stored: StoredLeg) -> None:
         label = self._labels.take(stored.leg.label)
         if stored.discarded:

@@ -103,6 +103,39 @@ def test_the_night_opens_where_it_was(start: Start) -> None:
     assert [leg.north_arcsec.tolist() for leg in snapshot.legs] == [[1.5]]
 
 
+def test_a_leg_under_way_is_on_the_screen_again(start: Start) -> None:
+    first = start()
+    first.session.set_site(HILL, Air(952.0))
+    first.session.begin_leg("Vega", 279.2, 38.8)
+    for i in range(12):
+        first.session.add_reading(Reading(NOW_S - 60.0 + 5.0 * i, 0.1 * i, sigma_arcsec=1.0))
+    first.window.close()
+    first.close()
+    page = start().window.page(DRIFT)
+    row = page.work().legs().row("1 Vega")
+    assert row.isVisible()
+    assert row.accessibleName().startswith("1 Vega")
+    pad = page.ways().panel.controls("hand").pad()
+    assert pad.isVisible()
+    assert "was being watched" in pad.said()
+    page.work().plot().draw()
+    pad.offset().show_text("1.5")
+    pad.press()
+    (leg,) = page.shown().snapshot().legs
+    assert leg.utc_s.size == 13
+
+
+def test_a_log_dropped_on_the_window_is_read(start: Start, tmp_path: Path, qtbot) -> None:
+    program = start()
+    program.window.show_page(SITE)
+    path = tmp_path / "night.csv"
+    lines = [f"a,2026-09-21T20:00:{s:02d}Z,279.2,38.8,{0.1 * s}" for s in range(0, 60, 5)]
+    path.write_text("\n".join(["leg,utc,ra_deg,dec_deg,north_arcsec", *lines]))
+    program.window.file_dropped.emit(path)
+    assert program.window.page(DRIFT).isVisible()
+    qtbot.waitUntil(lambda: len(program.session.snapshot().legs) == 1)
+
+
 def test_closing_before_it_is_ready_leaves_nothing(qapp, settings, tmp_path, qtbot) -> None:
     program = Program(qapp, settings, tmp_path / "nights.sqlite", lambda: NOW_S)
     program.start()
@@ -123,10 +156,18 @@ def test_a_place_that_cannot_be_written_is_said_and_the_night_goes_on(
         program.start()
     qtbot.waitUntil(lambda: bool(program.session.snapshot().problem))
     assert str(blocked) in program.session.snapshot().problem
+    program.session.set_site(HILL, Air(952.0))
     program.session.begin_leg("Vega", 279.2, 38.8)
     program.session.add_reading(Reading(NOW_S, 1.5))
     assert len(program.session.snapshot().legs) == 1
-    program.window.close()
+    assert not program.window.close()
+    asking = program.window.asking()
+    assert "not on disk" in asking.question()
+    asking.yes().click()
+    assert "1 Vega" in qapp.clipboard().text()
+    assert not program.window.close()
+    asking.no().click()
+    assert not program.window.isVisible()
     program.close()
 
 

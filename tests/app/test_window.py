@@ -1,9 +1,12 @@
 """The window: pages on demand, the place, the look, a message."""
 
+from pathlib import Path
+
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QApplication, QLabel
 
 from app.strip import Strip
 from app.window import PageEntry, Window
@@ -68,3 +71,35 @@ def test_a_message_stays_until_it_is_read(window: Window) -> None:
 def test_closing_is_told(window: Window, qtbot) -> None:
     with qtbot.waitSignal(window.closing):
         window.close()
+
+
+def _drop(window: Window, *paths: str) -> None:
+    dropped = QMimeData()
+    dropped.setUrls([QUrl.fromLocalFile(path) for path in paths])
+    middle = QPointF(window.rect().center())
+    everything = (Qt.DropAction.CopyAction, dropped, Qt.MouseButton.LeftButton)
+    plain = Qt.KeyboardModifier.NoModifier
+    entering = QDragEnterEvent(middle.toPoint(), *everything, plain)
+    QApplication.sendEvent(window, entering)
+    assert entering.isAccepted()
+    QApplication.sendEvent(window, QDropEvent(middle, *everything, plain))
+
+
+def test_a_file_dropped_anywhere_is_passed_on(window: Window, qtbot) -> None:
+    with qtbot.waitSignal(window.file_dropped) as got:
+        _drop(window, "/tmp/night.csv")
+    assert got.args == [Path("/tmp/night.csv")]
+
+
+def test_several_files_at_once_are_refused_in_words(window: Window, qtbot) -> None:
+    with qtbot.assertNotEmitted(window.file_dropped):
+        _drop(window, "/tmp/a.csv", "/tmp/b.csv")
+    assert "one file at a time" in window.notice()
+
+
+def test_the_window_stays_when_there_is_a_reason(window: Window, qtbot) -> None:
+    window.may_close = lambda: False
+    with qtbot.assertNotEmitted(window.closing):
+        assert not window.close()
+    window.may_close = lambda: True
+    assert window.close()

@@ -54,6 +54,17 @@ class ByHand(QWidget):
         self._single.given.connect(self._take)
         self._single.cancelled.connect(self._choose)
         self._choose()
+        self._take_up()
+
+    def _take_up(self) -> None:
+        """Goes on with the star that was watched when the program was ended."""
+        snapshot = self._session.snapshot()
+        for leg in snapshot.legs:
+            if leg.label == snapshot.watching:
+                self._star = ChosenStar(leg.label, leg.ra_deg, leg.dec_deg)
+                self._source.start()
+                self._show(self._pad)
+                self._pad.go_on(leg.label)
 
     def pad(self) -> ReadingPad:
         return self._pad

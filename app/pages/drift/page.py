@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
@@ -9,15 +10,15 @@ from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
 from app.pages.drift.parts import DriftParts
 from app.pages.drift.practiceband import PracticeBand
-from app.pages.drift.readings import HAND
+from app.pages.drift.readings import HAND, LOG
 from app.pages.drift.ways import Ways
 from app.pages.drift.waysin import WaysIn
 from app.pages.drift.work import Work
+from app.session.copying import as_drift_log
 from app.theme.theme import Theme
 from app.widgets.key import Key
 from app.widgets.scrolled import Scrolled
 from app.widgets.text import Text
-from core.alignment.driftlog import Header, write
 
 if TYPE_CHECKING:
     from app.session.shown import Shown
@@ -47,6 +48,8 @@ class DriftPage(QWidget):
         self._arrange()
         self._connect()
         self._show(shown.snapshot())
+        if shown.snapshot().watching:  # the program was ended in the middle of a leg
+            self.take_way(HAND)
         self.setFocusProxy(self._ways_in.button("practice"))
 
     def _arrange(self) -> None:
@@ -80,6 +83,11 @@ class DriftPage(QWidget):
         """One of "practice", "hand" and "log"."""
         self._ways.panel.take(way)
         self._show(self._shown.snapshot())
+
+    def import_log(self, path: Path) -> None:
+        """Reads a drift log into tonight's session."""
+        self.take_way(LOG)
+        self._ways.import_log(path)
 
     def prepare(self) -> None:
         """Builds ahead what is likely to be asked for next, out of sight."""
@@ -137,17 +145,4 @@ class DriftPage(QWidget):
         self._ways.tick()
 
     def _copy(self) -> None:
-        snapshot = self._shown.snapshot()
-        QApplication.clipboard().setText(write(_header(snapshot), snapshot.legs))
-
-
-def _header(snapshot: Snapshot) -> Header:
-    if snapshot.site is None or snapshot.air is None:
-        return Header()
-    return Header(
-        latitude_deg=snapshot.site.latitude_deg,
-        longitude_deg=snapshot.site.longitude_deg,
-        elevation_m=snapshot.site.elevation_m,
-        pressure_hpa=None if snapshot.air.pressure_is_assumed else snapshot.air.pressure_hpa,
-        temperature_c=snapshot.air.temperature_c,
-    )
+        QApplication.clipboard().setText(as_drift_log(self._shown.snapshot()))

@@ -86,6 +86,15 @@ class ReadingPad(QWidget):
         self._offset.show_text("")
         self._offset.setFocus()
 
+    def go_on(self, star: str) -> None:
+        """A star that was read before the program was ended."""
+        self._say(
+            self.tr(
+                "{star} was being watched. If it still stands by the same mark, read on; "
+                "otherwise choose it again."
+            ).format(star=star)
+        )
+
     def press(self) -> None:
         """The one key: remembers the moment, or takes the number that was typed."""
         if not self._offset.text():

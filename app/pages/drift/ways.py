@@ -53,6 +53,12 @@ class Ways(QObject):
         if isinstance(importing, Importing):
             importing.stop()
 
+    def import_log(self, path: Path) -> None:
+        """Reads a file as if it had been chosen."""
+        importing = self.panel.controls(LOG)
+        if isinstance(importing, Importing):
+            importing.read(path)
+
     def tick(self) -> None:
         """Words that change with the readings."""
         practice = self.panel.controls(PRACTICE)

@@ -115,9 +115,3 @@ def test_every_step_reaches_the_log_at_once_and_in_order(begin: Begin) -> None:
         ("add_samples", (3, utc_s, list(np.arange(9.0)), [0.5] * 9, None)),
         ("end_leg", (3,)),
     ]
-
-
-def test_closing_waits_for_the_disk(begin: Begin) -> None:
-    log = ScriptedLog()
-    begin(log=log).close()
-    assert log.names() == ["flush"]
