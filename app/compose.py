@@ -18,6 +18,7 @@ from app.warmup import Warm, WarmUp, spare_what_is_loaded
 from app.window import PageEntry, Window
 
 if TYPE_CHECKING:
+    from app.pages.budget.page import BudgetPage
     from app.pages.drift.page import DriftPage
     from app.pages.mount.page import MountPage
     from app.pages.pole.page import PolePage
@@ -29,8 +30,8 @@ if TYPE_CHECKING:
     from app.session.snapshot import Snapshot
     from app.storage.nights import NightLog
 
-SITE, POLE, DRIFT, MOUNT = "site", "pole", "drift", "mount"
-STOPPED = (POLE, DRIFT, MOUNT)  # the pages with work of their own under way
+SITE, POLE, DRIFT, MOUNT, BUDGET = "site", "pole", "drift", "mount", "budget"
+STOPPED = (POLE, DRIFT, MOUNT, BUDGET)  # the pages with work of their own under way
 KEPT_WITHIN_S = 0.5  # on a disk that works it takes a tenth
 
 
@@ -143,6 +144,7 @@ class Program(QObject):
                     self.tr("Mount"),
                     lambda: self._mount_page(session, equipment, budget),
                 ),
+                PageEntry(BUDGET, self.tr("Budget"), lambda: self._budget_page(session, budget)),
             ]
         )
         self._show(session.snapshot())
@@ -200,6 +202,13 @@ class Program(QObject):
         from app.pages.mount.page import MountPage
 
         return MountPage(session, self.theme, equipment, budget)
+
+    def _budget_page(self, session: Session, budget: Budget) -> BudgetPage:
+        from app.pages.budget.page import BudgetPage
+
+        page = BudgetPage(session, self.theme, budget, self._now)
+        page.site_wanted.connect(lambda: self.window.show_page(SITE))
+        return page
 
     def _show(self, snapshot: Snapshot) -> None:
         self.window.show_site(snapshot.site)

@@ -23,6 +23,7 @@ SLOW = (
     "app.pages.site.page",
     "app.pages.pole.page",
     "app.pages.mount.page",
+    "app.pages.budget.page",
     "core.alignment.solution",
 )
 SOME_TIME_S = 1.8e9  # any will do to load what places of the Sun need

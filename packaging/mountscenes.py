@@ -5,11 +5,20 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from app.compose import MOUNT, Program
+import numpy as np
+from PySide6.QtCore import QEventLoop, QTimer
+
+from app.compose import BUDGET, MOUNT, Program
+from app.pages.budget.page import BudgetPage
 from app.pages.mount.page import CHOOSING, EQUIPMENT, IMAGE, LOAD, MountPage
 from app.pages.mount.things import Things
+from core.alignment.driftlog import Leg
 from core.mount.equipment import Telescope
 from core.mount.exampleset import INVENTED_INVENTORY
+from core.practice.simulation import PracticeMount, PracticeSky
+from core.sky.site import Site
+
+NOW_S = 1_790_000_000.0
 
 
 def _mount(program: Program) -> MountPage:
@@ -93,6 +102,59 @@ def _choosing(program: Program) -> None:
     _filled(program).show_section(CHOOSING)
 
 
+def _budget(program: Program) -> BudgetPage:
+    program.window.show_page(BUDGET)
+    page = program.window.page(BUDGET)
+    assert isinstance(page, BudgetPage)
+    return page
+
+
+def _budget_empty(program: Program) -> None:
+    _budget(program)
+
+
+def _budget_filled(program: Program) -> None:
+    _filled(program)
+    assert program.session is not None
+    program.session.set_site(Site(47.0, -20.0, 300.0, "Heron Rock"))
+    page = _budget(program)
+    page.form.name.show_text("M 31")
+    page.form.name.submitted.emit()
+
+
+def _budget_hopeless(program: Program) -> None:
+    _budget_filled(program)
+    page = _budget(program)
+    page.form.figures["exposure_s"].show_text("7200")
+    page.form.guiding.button("unguided").click()
+
+
+def _budget_solved(program: Program) -> None:
+    """Two stars at an invented mount off by 11′ in azimuth and 6′ in altitude."""
+    _budget_filled(program)
+    page = _budget(program)
+    page.form.figures["exposure_s"].show_text("300")
+    page.form.guiding.button("guided").click()
+    session = program.session
+    assert session is not None
+    site, air = session.snapshot().site, session.snapshot().air
+    assert site is not None
+    assert air is not None
+    rng = np.random.default_rng(4)
+    mount = PracticeMount.hidden(rng)
+    mount.azimuth_error_arcmin = 11.0
+    mount.altitude_error_arcmin = 6.0
+    sky = PracticeSky(mount, site, air, rng)
+    for name, ra_deg, start_s in (("meridian", 195.0, NOW_S), ("east", 265.0, NOW_S + 700.0)):
+        utc_s = start_s + 2.0 * np.arange(300)
+        sky.centre(ra_deg, 10.0, start_s)
+        north, east = sky.readings(utc_s)
+        session.take_leg(name, Leg(name, ra_deg, 10.0, utc_s, north, east))
+    loop = QEventLoop()
+    QTimer.singleShot(5000, loop.quit)  # for the solution and what follows from it
+    loop.exec()
+
+
 MOUNT_SCENES: dict[str, Callable[[Program], None]] = {
     "mount-empty": _empty,
     "mount-load": _load,
@@ -104,4 +166,8 @@ MOUNT_SCENES: dict[str, Callable[[Program], None]] = {
     "mount-set": _set,
     "mount-image": _image,
     "mount-choosing": _choosing,
+    "budget-empty": _budget_empty,
+    "budget": _budget_filled,
+    "budget-hopeless": _budget_hopeless,
+    "budget-solved": _budget_solved,
 }

@@ -89,7 +89,7 @@ class Figure(Field):
         return value
 
     def show_figure(self, value: float | None) -> None:
-        self.show_text("" if value is None else f"{value:.10g}")
+        self.show_text("" if value is None else f"{value:.10g}".replace("-", "−"))
         self.note(self._hint)
 
     def hint(self, sentence: str) -> None:

@@ -18,6 +18,9 @@ from app.widgets.text import Text
 Floats = NDArray[np.float64]
 
 
+NEAR = 0.12  # of the height; nearer, names would cover each other
+
+
 @dataclass(frozen=True, eq=False)
 class SmearLines:
     """Arrays (n,), minutes and pixels; NaN where nothing can be said."""
@@ -44,7 +47,7 @@ class SmearPlot(QWidget):
         self._chosen = pg.InfiniteLine(angle=90)
         self._names = [pg.TextItem(anchor=(1.0, 1.0)) for _ in range(3)]
         self._readout = Text(self.tr("Point at the curve to read it off."), "small")
-        self._copy = Key(self.tr("Copy the curve"))
+        self._copy = Key(self.tr("Copy"))
         self._set_up()
         self._arrange()
         self._restyle()
@@ -63,6 +66,7 @@ class SmearPlot(QWidget):
             self._plot.getAxis(side).enableAutoSIPrefix(False)
         self._plot.showGrid(x=True, y=True, alpha=0.2)
         self._copy.clicked.connect(self.copy)
+        self._copy.setAccessibleName(self.tr("Copy the curve"))
         self._copy.setToolTip(self.tr("Put exposure and smear on the clipboard as a table"))
 
     def _arrange(self) -> None:
@@ -110,8 +114,11 @@ class SmearPlot(QWidget):
         """Beside the lines themselves, so that no key to them is needed."""
         ends = [_last(lines.corner_px), _last(lines.centre_px), lines.limit_px]
         words = [self.tr("corner"), self.tr("centre"), self.tr("allowed")]
-        for item, end, said in zip(self._names, ends, words, strict=True):
+        near = abs(ends[0] - ends[1]) < NEAR * max(ends)
+        anchors = [1.0, 0.0 if near else 1.0, 1.0]  # two lines on each other: one name below
+        for item, end, said, anchor in zip(self._names, ends, words, anchors, strict=True):
             item.setText(said)
+            item.setAnchor((1.0, anchor))
             item.setPos(right, 0.0 if np.isnan(end) else end)
             item.setVisible(not np.isnan(end))
 

@@ -48,8 +48,8 @@ class ChoosingSection(QWidget):
         self._redraw.mark()
 
     def _arrange(self) -> None:
-        right = QWidget()
-        column = QVBoxLayout(right)
+        left = QWidget()
+        column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(12)
         for part in (self.problem, self.examples_key, self.cards):
@@ -58,7 +58,7 @@ class ChoosingSection(QWidget):
         content = QWidget()
         inner = QVBoxLayout(content)
         inner.setContentsMargins(16, 0, 16, 12)
-        inner.addWidget(Reflow((self.form, right), 900, (3, 7)))
+        inner.addWidget(Reflow((left, self.form), 900, (7, 3)))
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(Scrolled(content))

@@ -76,7 +76,7 @@ class ImageSection(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.problem)
         column.addWidget(self._figures)
-        column.addStretch()
+        column.addStretch(1)
         content = QWidget()
         inner = QVBoxLayout(content)
         inner.setContentsMargins(16, 0, 16, 12)
@@ -107,6 +107,7 @@ class ImageSection(QWidget):
         row.addWidget(self._grid)
         row.addWidget(self.sampling, 1, Qt.AlignmentFlag.AlignTop)
         panel.column.addLayout(row)
+        panel.column.addStretch(1)
         return panel
 
     def _more_panel(self) -> Panel:

@@ -1,0 +1,1 @@
+"""The Budget page: how good must the alignment be tonight?"""

@@ -1,0 +1,158 @@
+"""What is to be photographed tonight, and how."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from app.pages.budget.lookup import find
+from app.pages.budget.opticsform import OpticsForm
+from app.session.budget import Wanted
+from app.widgets.choice import Choice
+from app.widgets.field import Field
+from app.widgets.figure import Figure
+from app.widgets.named import Named
+from app.widgets.text import Panel
+from core.mount.quantities import Quantity
+from core.sky.coordinates import UnusableCoordinates, parse_declination
+
+FIGURES = {
+    "first_hour_angle_h": Quantity("The hour angle to begin at", " hours", -24.0, 24.0),
+    "last_hour_angle_h": Quantity("The hour angle to end at", " hours", -24.0, 24.0),
+    "exposure_s": Quantity("The length of one exposure", " seconds", 0.001, 21_600.0),
+    "guide_star_arcmin": Quantity(
+        "The distance from guide star to farthest corner", " ′", 0.0, 3600.0
+    ),
+    "limit_px": Quantity("The smear allowed", " pixels", 0.01, 100.0),
+}
+GUIDED, UNGUIDED = "guided", "unguided"
+
+
+class BudgetForm(QWidget):
+    """`changed` carries the Wanted as it stands now; what cannot be used is left as it was."""
+
+    changed = Signal(object)
+
+    def __init__(self, now: Callable[[], float], parent: QWidget | None = None) -> None:
+        """`now`: seconds since 1970-01-01 UTC."""
+        super().__init__(parent)
+        self._now = now
+        self._wanted = Wanted()
+        self.name = Field(self.tr("Name or number"), "M 31")
+        self.declination = Field(self.tr("Declination, of date"), "+41 30")
+        hints = self._hints()
+        self.figures = {name: Figure(one, hints[name]) for name, one in FIGURES.items()}
+        self.guiding = Choice(
+            self.tr("Guiding"),
+            [(GUIDED, self.tr("Guided")), (UNGUIDED, self.tr("Not guided"))],
+        )
+        self.optics = OpticsForm()
+        self._arrange()
+        self._connect()
+        self.setFocusProxy(self.name)
+
+    def _hints(self) -> dict[str, str]:
+        return {
+            "first_hour_angle_h": self.tr("−3 is three hours before it crosses the meridian."),
+            "last_hour_angle_h": self.tr("3 is three hours after."),
+            "exposure_s": "",
+            "guide_star_arcmin": self.tr("Empty: the guide star in the middle of the field."),
+            "limit_px": self.tr("Half a pixel cannot be seen; 1 can just be seen (our figures)."),
+        }
+
+    def _arrange(self) -> None:
+        target = Panel(self.tr("Tonight's target"))
+        fields: tuple[Field, ...] = (
+            self.name,
+            self.declination,
+            self.figures["first_hour_angle_h"],
+            self.figures["last_hour_angle_h"],
+        )
+        for field in fields:
+            target.column.addWidget(field)
+        exposure = Panel(self.tr("One exposure"))
+        for part in (
+            self.figures["exposure_s"],
+            Named(self.tr("Guiding"), self.guiding),
+            self.figures["guide_star_arcmin"],
+            self.figures["limit_px"],
+        ):
+            exposure.column.addWidget(part)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(12)
+        for panel in (target, exposure, self.optics):
+            column.addWidget(panel)
+        column.addStretch()
+
+    def _connect(self) -> None:
+        self.guiding.chosen.connect(lambda _name: self._take())
+        self.optics.changed.connect(self._take)
+        for field in (self.name, self.declination, *self.figures.values()):
+            field.submitted.connect(self._take)
+            field.left.connect(self._take)
+        self.name.edited.connect(lambda _text: self.name.note(""))
+
+    def show_wanted(self, wanted: Wanted, of_set: str) -> None:
+        """`of_set`: the optics of the set in use, in words. A line being typed in is left alone."""
+        self._wanted = wanted
+        if not self.name.line().hasFocus():
+            self.name.show_text(wanted.name)
+        if not self.declination.line().hasFocus():
+            self.declination.show_text(_degrees(wanted.declination_deg))
+        for name, figure in self.figures.items():
+            if not figure.line().hasFocus():
+                figure.show_figure(getattr(wanted, name))
+        self.guiding.show_choice(GUIDED if wanted.is_guided else UNGUIDED)
+        self.figures["guide_star_arcmin"].setVisible(wanted.is_guided)
+        self.optics.show_wanted(wanted, of_set)
+
+    def _take(self) -> None:
+        figures: dict[str, Any] = {}
+        for name, figure in self.figures.items():
+            value = figure.read()
+            if not figure.is_wrong():
+                figures[name] = value
+        figures["is_guided"] = self.guiding.choice() == GUIDED
+        taken = self.optics.taken(replace(self._wanted, **figures))
+        taken = self._with_target(taken)
+        if taken != self._wanted:
+            self._wanted = taken
+            self.changed.emit(taken)
+
+    def _with_target(self, wanted: Wanted) -> Wanted:
+        """A new name brings its declination along; a new declination stands as it is."""
+        name = self.name.text()
+        found = find(name, self._now()) if name and name != wanted.name else None
+        if found is not None:
+            self.name.show_text(found.name)
+            self.declination.show_text(_degrees(found.declination_deg))
+            self.name.note("")
+            self.declination.note("")
+            return replace(wanted, name=found.name, declination_deg=found.declination_deg)
+        if name and name != wanted.name:
+            self.name.note(self.tr("Not in the tables: type its declination."))
+        declination = self._declination()
+        if self.declination.is_wrong():
+            return replace(wanted, name=name)
+        if _degrees(declination) == _degrees(wanted.declination_deg):
+            declination = wanted.declination_deg
+        return replace(wanted, name=name, declination_deg=declination)
+
+    def _declination(self) -> float | None:
+        self.declination.note("")
+        if not self.declination.text():
+            return None
+        try:
+            return parse_declination(self.declination.text())
+        except UnusableCoordinates as reason:
+            self.declination.complain(str(reason))
+            return None
+
+
+def _degrees(value: float | None) -> str:
+    return "" if value is None else f"{value:+.3f}".replace("-", "−")

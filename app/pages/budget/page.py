@@ -1,0 +1,161 @@
+"""The Budget page: how good must the alignment be tonight?"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from app.pages.budget.form import BudgetForm
+from app.pages.budget.question import Answer, Question, work_out
+from app.pages.budget.work import BudgetWork
+from app.session.errand import Errand
+from app.theme.theme import Theme
+from app.widgets.key import Key
+from app.widgets.redraw import WORDS_MS, Redraw
+from app.widgets.reflow import Reflow
+from app.widgets.scrolled import Scrolled
+from app.widgets.text import Text
+
+if TYPE_CHECKING:
+    from app.session.budget import Budget
+    from app.session.session import Session
+
+BESIDE_PX = 900
+
+
+class BudgetPage(QWidget):
+    """`site_wanted`: the person wants to say where they are."""
+
+    site_wanted = Signal()
+
+    def __init__(
+        self,
+        session: Session,
+        theme: Theme,
+        budget: Budget,
+        now: Callable[[], float],
+        parent: QWidget | None = None,
+    ) -> None:
+        """`now`: seconds since 1970-01-01 UTC."""
+        super().__init__(parent)
+        self._session = session
+        self._budget = budget
+        self.form = BudgetForm(now)
+        self.work = BudgetWork(theme)
+        self.site_key = Key(self.tr("Enter your site"), "primary")
+        self._errand = Errand(self)
+        self._soon = Redraw(self, self._ask)
+        self._readings = Redraw(self, self._ask, WORDS_MS)
+        self._step: object = None
+        self._arrange()
+        self._connect()
+        self._show_form()
+        self._soon.mark()
+        self.setFocusProxy(self.form)
+
+    def _arrange(self) -> None:
+        content = QWidget()
+        column = QVBoxLayout(content)
+        column.setContentsMargins(16, 12, 16, 12)
+        column.setSpacing(12)
+        column.addWidget(Text(self.tr("How good must the alignment be tonight?"), "question"))
+        left = QWidget()
+        answers = QVBoxLayout(left)
+        answers.setContentsMargins(0, 0, 0, 0)
+        self.work.band.column.addWidget(self.site_key, 0, Qt.AlignmentFlag.AlignLeft)
+        answers.addWidget(self.work, 1)
+        column.addWidget(Reflow((left, self.form), BESIDE_PX, (5, 2)))
+        column.addStretch()
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(Scrolled(content))
+
+    def _connect(self) -> None:
+        self._session.changed.connect(self._session_changed)
+        self._budget.changed.connect(self._changed)
+        self._errand.done.connect(self._show)
+        self.form.changed.connect(self._budget.want)
+        self.work.axis.changed.connect(self._soon.mark)
+        self.work.band.goal_wanted.connect(self._session.set_target)
+        self.work.aim.aim_chosen.connect(self._session.set_aim)
+        self.site_key.clicked.connect(self.site_wanted)
+
+    def stop(self) -> None:
+        """Waits for what is being worked out; harmless twice."""
+        self._errand.close()
+
+    def _changed(self) -> None:
+        """By the person: answered at once."""
+        self._show_form()
+        self._soon.mark()
+
+    def _session_changed(self) -> None:
+        """Settings are answered at once, new readings when words are due."""
+        snapshot = self._session.snapshot()
+        step = (snapshot.site, snapshot.air, snapshot.aim, snapshot.target_arcmin)
+        if step != self._step:
+            self._step = step
+            self._changed()
+        else:
+            self._readings.mark()
+
+    def _show_form(self) -> None:
+        try:
+            optics = self._budget.optics_of_set()
+        except ValueError as reason:
+            of_set = str(reason)
+        else:
+            form = self.tr(
+                "{focal:g} mm, {width} × {height} pixels of {pixel:g} µm, {scale:.2f}″ each"
+            )
+            of_set = form.format(
+                focal=optics.focal_length_mm,
+                width=optics.width_px,
+                height=optics.height_px,
+                pixel=optics.pixel_um,
+                scale=optics.scale_arcsec_per_px,
+            )
+        self.form.show_wanted(self._budget.wanted, of_set)
+
+    def _ask(self) -> None:
+        question = self._question()
+        if isinstance(question, str):
+            self.work.show_problem(question)
+            return
+        self._errand.send(lambda: work_out(question))
+
+    def _question(self) -> Question | str:
+        """What to work out, or a sentence on what is missing."""
+        snapshot = self._session.snapshot()
+        is_solved = snapshot.solution is not None and snapshot.solution.determined
+        self.work.axis.show_solved(is_solved)
+        self.site_key.setVisible(snapshot.site is None)
+        if snapshot.site is None or snapshot.air is None:
+            return self.tr("The air and the sky over you count: enter your site first.")
+        try:
+            task = self._budget.task()
+        except ValueError as reason:
+            return str(reason)
+        axis = self.work.axis
+        return Question(
+            task,
+            snapshot.site,
+            snapshot.air,
+            snapshot.aim,
+            snapshot.solution,
+            axis.axis(),
+            axis.typed_arcmin(),
+        )
+
+    def _show(self, answer: object) -> None:
+        if isinstance(self._question(), str):  # overtaken by what the person did meanwhile
+            return
+        if isinstance(answer, Answer):
+            snapshot = self._session.snapshot()
+            self.work.show_answer(answer, snapshot.target_arcmin, snapshot.aim)
+            return
+        broken = self.tr("This could not be worked out because of a fault in the program.")
+        self.work.show_problem(answer if isinstance(answer, str) else broken)
