@@ -103,7 +103,7 @@ def _rows_of(pages: _Pages, number: int) -> Iterator[FoundRow]:
         offset = int.from_bytes(page[place : place + 2], "big")
         try:
             yield _row(pages, page, offset, kind)
-        except (_Unreadable, IndexError, struct.error, UnicodeDecodeError):
+        except (_Unreadable, IndexError, struct.error):
             continue
 
 
@@ -170,7 +170,7 @@ def _value(data: bytes, at: int, serial: int) -> tuple[Any, int]:
         raise _Unreadable
     end = at + (serial - 12) // 2
     part = _whole(data[at:end], end - at)
-    return (part if serial % 2 == 0 else part.decode("utf-8")), end
+    return (part if serial % 2 == 0 else part.decode("utf-8", "replace")), end
 
 
 def _whole(part: bytes, size: int) -> bytes:

@@ -77,6 +77,7 @@ class Salvage:
             yield from self._read(self.connection, table)
             return
         with closing(_open_to_read(self.path)) as connection:
+            connection.text_factory = lambda data: data.decode("utf-8", "replace")
             yield from self._read(connection, table)
 
     def _read(self, connection: sqlite3.Connection, table: str) -> Iterator[Write]:

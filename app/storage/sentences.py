@@ -95,7 +95,7 @@ def set_aside(path: Path, aside: Path, rows: Counter[str]) -> str:
     start = (
         f"The log of nights {path.name} was damaged. It is kept as {aside} and a new one was begun"
     )
-    if not rows["nights"]:
+    if not rows.total():
         return f"{start}, and nothing in the old one could be read."
     return f"{start} with all that could be read of it: {_counted(rows)}."
 
