@@ -9,6 +9,7 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.pages.headline import Headline
+from app.pages.placeless import Placeless
 from app.pages.rotation.drivesection import DriveSection
 from app.pages.rotation.exposuresection import ExposureSection
 from app.pages.rotation.question import question
@@ -25,7 +26,6 @@ from app.widgets.key import Key
 from app.widgets.reflow import Reflow
 from app.widgets.scrolled import Scrolled
 from app.widgets.sections import Section, Sections
-from app.widgets.text import Text
 
 SKY, EXPOSURES, DRIVE, TILTED = "sky", "exposures", "drive", "tilted"
 Part = SkySection | ExposureSection | DriveSection | TiltedSection
@@ -50,9 +50,15 @@ class RotationPage(QWidget):
         self._errand = Errand(self)
         self._errand.done.connect(self._take)
         self._bar = TargetBar(evening)
-        self._no_site = Text(self.tr("The sky turns by your latitude: say where you are."), "alarm")
-        self._to_site = Key(self.tr("Enter your site"), "primary")
-        self._to_site.clicked.connect(self.site_wanted)
+        self._placeless = Placeless(
+            self.tr(
+                "A mount that stands upright, turning about the vertical, lets the stars in its "
+                "field turn. This page shows how fast over the whole sky, how long one may expose, "
+                "and what is left of the picture after stacking."
+            ),
+            self.tr("The sky turns by your latitude: say where you are."),
+        )
+        self._placeless.site_wanted.connect(self.site_wanted)
         self._facts = Facts(
             self.tr("Field rotation of the target"),
             (self.tr("The field turns"), self.tr("Longest exposure"), self.tr("The target stands")),
@@ -96,9 +102,10 @@ class RotationPage(QWidget):
         column.setContentsMargins(16, 12, 16, 12)
         column.setSpacing(10)
         column.addWidget(Headline(self.tr("How fast does the field turn?"), self._evening))
-        for part in (self._no_site, self._to_site, self._answer):
+        for part in (self._placeless, self._answer):
             column.addWidget(part)
         column.addWidget(self._sections, 1)
+        column.addStretch()
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(Scrolled(content))
@@ -113,7 +120,7 @@ class RotationPage(QWidget):
         return self._sections
 
     def site_button(self) -> Key:
-        return self._to_site
+        return self._placeless.site_button()
 
     def pick(self, utc_s: float) -> None:
         """The moment to look at."""
@@ -133,12 +140,9 @@ class RotationPage(QWidget):
 
     def _changed(self) -> None:
         has_site = self._evening.around() is not None
-        asking: tuple[QWidget, ...] = (self._no_site, self._to_site)
-        showing: tuple[QWidget, ...] = (self._answer, self._sections)
-        for part in asking:
-            part.setVisible(not has_site)
-        for part in showing:
-            part.setVisible(has_site)
+        self._placeless.setVisible(not has_site)
+        self._answer.setVisible(has_site)
+        self._sections.setVisible(has_site)
         self._is_stale = True
         if self.isVisible():
             self._ask()

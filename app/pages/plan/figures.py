@@ -1,0 +1,66 @@
+"""The figures of the Night plan page: their bounds and what is usual."""
+
+from __future__ import annotations
+
+from app.session.plans import Plans
+from core.mount.equipment import MountKind, Purpose
+from core.mount.eyepiece import Newtonian, Observer
+from core.mount.flip import Series
+from core.mount.meridian import Limits
+from core.mount.quantities import Quantity
+from core.night.checkliststeps import Power
+
+FIGURES: dict[str, tuple[Quantity, float]] = {
+    "lowest_deg": (Quantity("Lowest useful altitude", " °", 0.0, 80.0), 25.0),
+    "past_meridian_deg": (Quantity("May pass the meridian by", " °", -60.0, 60.0), 5.0),
+    "flips_from_deg": (Quantity("Flips from, past the meridian", " °", 0.0, 60.0), 0.0),
+    "turning_s": (Quantity("Turning over takes", " s", 0.0, 1800.0), 90.0),
+    "recentring_s": (Quantity("Centring again takes", " s", 0.0, 3600.0), 180.0),
+    "plan_exposure_s": (Quantity("One exposure", " s", 0.1, 7200.0), 180.0),
+    "plan_between_s": (Quantity("Pause between exposures", " s", 0.0, 600.0), 5.0),
+    "axes_height_m": (Quantity("Crossing of the axes above ground", " m", 0.1, 5.0), 1.1),
+    "tube_offset_m": (Quantity("From there to the middle of the tube", " m", 0.0, 2.0), 0.25),
+    "forward_m": (Quantity("Eyepiece forward along the tube", " m", -3.0, 5.0), 0.45),
+    "out_m": (Quantity("Eye out from the tube's middle", " m", 0.0, 2.0), 0.22),
+    "turned_deg": (Quantity("Eyepiece turned in the rings", " °", -180.0, 180.0), 0.0),
+    "eye_low_m": (Quantity("Eye comfortable from", " m", 0.0, 3.0), 0.9),
+    "eye_high_m": (Quantity("Eye comfortable to", " m", 0.2, 4.0), 1.7),
+}
+
+
+def figure(plans: Plans, name: str) -> float:
+    """As the person gave it, else the usual one."""
+    return plans.number(name, FIGURES[name][1])
+
+
+def mount_kind(plans: Plans) -> MountKind:
+    named = plans.word("mount_kind", MountKind.GERMAN_EQUATORIAL.name)
+    return MountKind[named] if named in MountKind.__members__ else MountKind.GERMAN_EQUATORIAL
+
+
+def purpose(plans: Plans) -> Purpose:
+    named = plans.word("purpose", Purpose.DEEP_SKY.name)
+    return Purpose[named] if named in Purpose.__members__ else Purpose.DEEP_SKY
+
+
+def power(plans: Plans) -> Power:
+    named = plans.word("power", Power.BATTERY.name)
+    return Power[named] if named in Power.__members__ else Power.BATTERY
+
+
+def limits(plans: Plans) -> Limits:
+    names = ("past_meridian_deg", "flips_from_deg", "turning_s", "recentring_s")
+    return Limits(*(figure(plans, name) for name in names))
+
+
+def series(plans: Plans) -> Series:
+    return Series(figure(plans, "plan_exposure_s"), figure(plans, "plan_between_s"))
+
+
+def newtonian(plans: Plans) -> Newtonian:
+    names = ("axes_height_m", "tube_offset_m", "forward_m", "out_m", "turned_deg")
+    return Newtonian(*(figure(plans, name) for name in names))
+
+
+def observer(plans: Plans) -> Observer:
+    return Observer(figure(plans, "eye_low_m"), figure(plans, "eye_high_m"))

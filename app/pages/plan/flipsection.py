@@ -1,0 +1,203 @@
+"""The meridian flip: when, from which side to which, and what it interrupts."""
+
+from __future__ import annotations
+
+import math
+import re
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
+
+from app.pages.plan import pictures
+from app.pages.plan.figures import FIGURES
+from app.pages.plan.mountchoice import MountChoice
+from app.pages.plan.study import Aim, Study
+from app.pages.planamounts import PlanAmounts
+from app.session.plans import Plans
+from app.theme.theme import Theme
+from app.widgets.columns import Columns
+from app.widgets.field import Field
+from app.widgets.nightpicture import clock_words
+from app.widgets.nightview import NightView
+from app.widgets.reflow import Reflow
+from app.widgets.spans import span_words
+from app.widgets.text import Panel, Text
+from core.mount.equipment import MountKind
+from core.mount.flip import FlipPlan, Interruption
+from core.mount.meridian import Crossing
+from core.night.plannight import Night
+from core.sky.zones import Zone
+
+LIMITS = ("past_meridian_deg", "flips_from_deg", "turning_s", "recentring_s")
+SERIES = ("plan_exposure_s", "plan_between_s")
+_CLOCK = re.compile(r"(\d{1,2})\s*[:.h]?\s*(\d{2})")
+_STEP_S = 60.0
+
+
+class FlipSection(QWidget):
+    """`picked` carries a moment, `session_given` beginning and end of the session (NaN: as the
+    darkness allows), Unix seconds.
+    """
+
+    picked = Signal(float)
+    session_given = Signal(float, float)
+
+    def __init__(self, plans: Plans, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._night: Night | None = None
+        self._zone: Zone | None = None
+        self._mounts = MountChoice(plans)
+        self._begin = Field(self.tr("Begin"), self.tr("empty: when it is dark"))
+        self._end = Field(self.tr("End"), self.tr("empty: while clear"))
+        for field in (self._begin, self._end):
+            field.left.connect(self._session_typed)
+        self._limits = PlanAmounts(
+            plans,
+            FIGURES,
+            LIMITS,
+            hints={"past_meridian_deg": self.tr("Negative: it must stop before.")},
+        )
+        self._series = PlanAmounts(plans, FIGURES, SERIES)
+        self._reason = Text("", "side")
+        self._flips = Text("")
+        self._cautions = Text("", "alarm")
+        self._view = NightView(self.tr("Exposures and the flip"), theme)
+        self._view.picked.connect(self.picked)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(Reflow((self._settings(), self._result()), 940, (4, 5)))
+
+    def _settings(self) -> Panel:
+        panel = Panel(self.tr("Mount and series"))
+        session = Columns([self._begin, self._end], 190, most=2, are_rows=True)
+        session.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
+        for part in (self._mounts, session, self._series, self._limits):
+            panel.column.addWidget(part)
+        panel.column.addStretch()
+        return panel
+
+    def _result(self) -> Panel:
+        panel = Panel(self.tr("The flip"))
+        for part in (self._reason, self._flips):
+            panel.column.addWidget(part)
+        panel.column.addWidget(self._view, 1)
+        panel.column.addWidget(self._cautions)
+        return panel
+
+    def mounts(self) -> MountChoice:
+        return self._mounts
+
+    def session_fields(self) -> tuple[Field, Field]:
+        return self._begin, self._end
+
+    def limits(self) -> PlanAmounts:
+        return self._limits
+
+    def view(self) -> NightView:
+        return self._view
+
+    def said(self) -> str:
+        parts = (self._reason, self._flips, self._cautions)
+        return " ".join(part.text() for part in parts if part.text())
+
+    def show_study(self, study: Study, zone: Zone) -> None:
+        self._night, self._zone = study.night, zone
+        self._mounts.show_plans()
+        self._limits.show_plans()
+        self._series.show_plans()
+        german = study.question.kind is MountKind.GERMAN_EQUATORIAL
+        self._limits.setVisible(german)
+        aim = study.aim
+        self._view.setVisible(aim is not None)
+        if aim is None:
+            self._reason.say(self.tr("Choose a target above to see when the mount must flip."))
+            self._flips.say("")
+            self._cautions.say("")
+            return
+        self._reason.say(aim.problem if aim.flip is None else aim.flip.reason)
+        self._flips.say("" if aim.flip is None else self._words(aim, aim.flip, zone))
+        self._cautions.say("" if aim.flip is None else "\n".join(aim.flip.cautions))
+        self._view.show_picture(pictures.flip(study, zone))
+        self._view.show_moment(study.moment_utc_s)
+
+    def _words(self, aim: Aim, plan: FlipPlan, zone: Zone) -> str:
+        said = [self._series_words(aim, plan, zone)]
+        said += [self._crossing_words(one, zone) for one in plan.crossings]
+        said += [self._flip_words(one, zone) for one in plan.interruptions]
+        return "\n".join(part for part in said if part)
+
+    def _series_words(self, aim: Aim, plan: FlipPlan, zone: Zone) -> str:
+        if aim.session is None:
+            return ""
+        return self.tr("From {begin} to {end}: {count:,} exposures, none cut.").format(
+            begin=clock_words(zone, aim.session[0]),
+            end=clock_words(zone, aim.session[1]),
+            count=len(plan.exposure_utc_s),
+        )
+
+    def _crossing_words(self, one: Crossing, zone: Zone) -> str:
+        where = (
+            self.tr("On the meridian") if one.upper else self.tr("On the meridian below the pole")
+        )
+        said = self.tr("{where} at {time}, {height:.0f}° high.").format(
+            where=where, time=clock_words(zone, one.utc_s), height=one.altitude_deg
+        )
+        if one.earliest_utc_s > one.latest_utc_s:
+            return (
+                said
+                + " "
+                + self.tr("The mount must stop at {stop} and wait until {go}.").format(
+                    stop=clock_words(zone, one.latest_utc_s),
+                    go=clock_words(zone, one.earliest_utc_s),
+                )
+            )
+        return (
+            said
+            + " "
+            + self.tr("Latest time before the mount's limit: {latest}.").format(
+                latest=clock_words(zone, one.latest_utc_s)
+            )
+        )
+
+    def _flip_words(self, one: Interruption, zone: Zone) -> str:
+        return self.tr(
+            "Last exposure ends {stops}, flip at {turns}, on again at {resumes}: {lost} without "
+            "light. Before: tube {before}. After: tube {after}."
+        ).format(
+            stops=clock_words(zone, one.stops_utc_s),
+            turns=clock_words(zone, one.turns_utc_s),
+            resumes=clock_words(zone, one.resumes_utc_s),
+            lost=span_words(one.lost_s),
+            before=one.crossing.before.value,
+            after=one.crossing.after.value,
+        )
+
+    def _session_typed(self) -> None:
+        times = []
+        for field in (self._begin, self._end):
+            utc_s = self._typed(field.text())
+            if utc_s is None:
+                field.complain(self.tr("Type a time of this night, like 22:30, or leave it empty."))
+                return
+            field.note("")
+            times.append(utc_s)
+        self.session_given.emit(*times)
+
+    def _typed(self, text: str) -> float | None:
+        """NaN for an empty line, None for what is no time of this night."""
+        if not text:
+            return math.nan
+        found = _CLOCK.fullmatch(text)
+        if found is None or self._night is None or self._zone is None:
+            return None
+        return moment_of(int(found[1]), int(found[2]), self._night, self._zone)
+
+
+def moment_of(hour: int, minute: int, night: Night, zone: Zone) -> float | None:
+    """When the clocks show that within the night, Unix seconds; None for no time of day."""
+    if hour > 23 or minute > 59:
+        return None
+    start = math.ceil(night.begin_utc_s / _STEP_S) * _STEP_S
+    first = zone.civil(start)
+    ahead = (hour - first.hour) * 60 + minute - first.minute
+    return start + ahead % 1440 * _STEP_S

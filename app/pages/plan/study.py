@@ -1,0 +1,190 @@
+"""Everything the Night plan page shows, worked out beside the window's thread."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from app.pages.plan.errormaps import ErrorMaps, error_maps
+from app.pages.plan.eyestudy import EyeStudy, eye_study
+from app.pages.plan.nightsky import ROUND_S, NightSky, best_placed, night_sky
+from app.pages.plan.question import Question
+from core.mount.equipment import MountKind
+from core.mount.flip import FlipPlan, flip_plan
+from core.mount.rotationtrack import Track, track
+from core.mount.rotationzenith import Loss, losses
+from core.mount.skysetup import NoReferenceStars, SkySetup, choose
+from core.night.checklist import Checklist, Circumstances, build, hemisphere_of
+from core.night.checklisttimes import Moments
+from core.night.planbest import Placed
+from core.night.plancurve import Curve, curve
+from core.night.plannight import Night, Span
+from core.night.plantarget import Target
+from core.night.plantimeline import TimeLine, time_line
+from core.sky import catalogue
+from core.sky.bodies import bodies_now
+
+
+@dataclass(frozen=True, eq=False)
+class Aim:
+    """The target's night. `session`: from when to when it is exposed or looked at; None where it
+    is never clear in the dark. `problem`: a sentence when the flip cannot be planned, else empty.
+    """
+
+    curve: Curve
+    fixed: Target
+    track: Track
+    losses: tuple[Loss, ...]
+    session: Span | None
+    flip: FlipPlan | None
+    problem: str
+
+
+@dataclass(frozen=True, eq=False)
+class Study:
+    """`setup` at `moment_utc_s`, or why there is none."""
+
+    question: Question
+    sky: NightSky
+    moment_utc_s: float
+    aim: Aim | None
+    line: TimeLine
+    best: tuple[Placed, ...]
+    setup: SkySetup | None
+    setup_problem: str
+    errors: ErrorMaps | None
+    eye: EyeStudy | None
+    checklist: Checklist
+
+    @property
+    def night(self) -> Night:
+        return self.sky.night
+
+
+def study(asked: Question) -> Study:
+    """For a worker thread."""
+    sky = night_sky(asked.around, asked.now_utc_s)
+    aim = None if asked.target is None else _aim(asked, asked.target, sky)
+    moment = _moment(asked, sky.night)
+    setup, problem = _setup(asked, moment)
+    rounded = round(asked.now_utc_s / ROUND_S)
+    return Study(
+        question=asked,
+        sky=sky,
+        moment_utc_s=moment,
+        aim=aim,
+        line=_line(sky, aim),
+        best=best_placed(asked.around, rounded, asked.lowest_deg, asked.list_of),
+        setup=setup,
+        setup_problem=problem,
+        errors=None if setup is None else error_maps(setup, asked.around, moment),
+        eye=_eye(asked, aim),
+        checklist=tonights_checklist(asked, sky.night, aim),
+    )
+
+
+def _moment(asked: Question, tonight: Night) -> float:
+    """The one picked; else now in the dark; else when it gets dark."""
+    if tonight.begin_utc_s <= asked.wish.moment_utc_s <= tonight.end_utc_s:
+        return asked.wish.moment_utc_s
+    dark = tonight.usable_spans
+    if not dark or any(a <= asked.now_utc_s <= b for a, b in dark):
+        return asked.now_utc_s
+    return dark[0][0]
+
+
+def _aim(asked: Question, target: Target, sky: NightSky) -> Aim:
+    around, tonight = asked.around, sky.night
+    seen = curve(
+        *(target, around.site, around.air, sky.utc_s, around.horizon),
+        lowest_deg=asked.lowest_deg,
+        moon=sky.moon,
+    )
+    fixed = target.held_still(around.site, tonight.middle_utc_s)
+    path = track(fixed.ra_deg, fixed.dec_deg, around.site, around.air, sky.utc_s)
+    upright = not asked.kind.is_equatorial
+    lost = losses(path, asked.drive_deg_per_s) if upright else []
+    session = _session(asked, seen, tonight)
+    plan, problem = _flip(asked, fixed, session)
+    return Aim(seen, fixed, path, tuple(lost), session, plan, problem)
+
+
+def _session(asked: Question, seen: Curve, tonight: Night) -> Span | None:
+    """As the person wants it, else the longest clear span in the dark."""
+    spans = seen.clear_spans(tonight.usable_spans)
+    usual = max(spans, key=lambda span: span[1] - span[0], default=None)
+    begin, end = asked.wish.begin_utc_s, asked.wish.end_utc_s
+    if usual is None:
+        return None if np.isnan(begin) or np.isnan(end) else (begin, end)
+    return (usual[0] if np.isnan(begin) else begin, usual[1] if np.isnan(end) else end)
+
+
+def _flip(asked: Question, fixed: Target, session: Span | None) -> tuple[FlipPlan | None, str]:
+    around = asked.around
+    if session is None:
+        return None, (
+            f"{fixed.name} is never high enough and clear while it is dark tonight. Choose another "
+            "target, or a lower useful altitude."
+        )
+    try:
+        plan = flip_plan(
+            *(fixed.ra_deg, fixed.dec_deg, around.site, around.air, session),
+            *(asked.kind, asked.limits, asked.series),
+        )
+    except ValueError as problem:
+        return None, str(problem)
+    return plan, ""
+
+
+def _line(sky: NightSky, aim: Aim | None) -> TimeLine:
+    """Names are left out of the texts: the row or the list says whose it is."""
+    if aim is None:
+        return time_line(sky.night, alignment=sky.alignment)
+    nameless = replace(aim.curve, target=replace(aim.curve.target, name=""))
+    if aim.curve.target.body is not None:
+        nameless = replace(nameless, target=replace(aim.fixed, name=""))
+    flips = [] if aim.flip is None else [("", aim.flip)]
+    lost = [("", loss) for loss in aim.losses]
+    return time_line(sky.night, [nameless], flips, lost, sky.alignment)
+
+
+def _setup(asked: Question, moment_utc_s: float) -> tuple[SkySetup | None, str]:
+    around = asked.around
+    try:
+        setup = choose(
+            *(catalogue.load(), around.site, around.air, moment_utc_s, asked.kind),
+            asked.star_count,
+            bodies=bodies_now(around.site, around.air, moment_utc_s),
+            clear=around.horizon.is_clear,
+        )
+    except NoReferenceStars as problem:
+        return None, str(problem)
+    return setup, ""
+
+
+def tonights_checklist(asked: Question, tonight: Night, aim: Aim | None) -> Checklist:
+    """Timed back from the session's beginning."""
+    session = None if aim is None else aim.session
+    plan = None if aim is None else aim.flip
+    flips = () if plan is None else plan.interruptions
+    circumstances = Circumstances(
+        *(asked.purpose, asked.kind, asked.power),
+        hemisphere_of(asked.around.site.latitude_deg),
+        moon_lit=tonight.moon_lit,
+        needs_flip=bool(flips),
+    )
+    moments = Moments.of(
+        tonight,
+        None if session is None else session[0],
+        None if session is None else session[1],
+        flips[0].turns_utc_s if flips else None,
+    )
+    return build(circumstances, moments)
+
+
+def _eye(asked: Question, aim: Aim | None) -> EyeStudy | None:
+    if aim is None or aim.session is None or not asked.kind.is_equatorial:
+        return None
+    plan = aim.flip if asked.kind is MountKind.GERMAN_EQUATORIAL else None
+    return eye_study(aim.track, aim.session, plan, asked.newtonian, asked.observer)
