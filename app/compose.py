@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from app.pages.mount.page import MountPage
     from app.pages.pole.page import PolePage
     from app.pages.site.page import SitePage
+    from app.pages.tracking.page import TrackingPage
     from app.session.budget import Budget
     from app.session.equipment import Equipment
     from app.session.places import Places
@@ -31,7 +32,8 @@ if TYPE_CHECKING:
     from app.storage.nights import NightLog
 
 SITE, POLE, DRIFT, MOUNT, BUDGET = "site", "pole", "drift", "mount", "budget"
-STOPPED = (POLE, DRIFT, MOUNT, BUDGET)  # the pages with work of their own under way
+TRACKING = "tracking"
+STOPPED = (POLE, DRIFT, MOUNT, BUDGET, TRACKING)  # the pages with work of their own under way
 KEPT_WITHIN_S = 0.5  # on a disk that works it takes a tenth
 
 
@@ -145,6 +147,11 @@ class Program(QObject):
                     lambda: self._mount_page(session, equipment, budget),
                 ),
                 PageEntry(BUDGET, self.tr("Budget"), lambda: self._budget_page(session, budget)),
+                PageEntry(
+                    TRACKING,
+                    self.tr("Tracking"),
+                    lambda: self._tracking_page(session, warm, budget),
+                ),
             ]
         )
         self._show(session.snapshot())
@@ -202,6 +209,16 @@ class Program(QObject):
         from app.pages.mount.page import MountPage
 
         return MountPage(session, self.theme, equipment, budget)
+
+    def _tracking_page(self, session: Session, warm: Warm, budget: Budget) -> TrackingPage:
+        from app.pages.tracking.page import TrackingPage
+        from app.pages.tracking.parts import TrackingParts
+
+        runs = [run.leg for run in warm.night.tracking_runs if not run.discarded]
+        parts = TrackingParts(self._now, warm.log, runs[-1] if runs else None, budget)
+        page = TrackingPage(session, self.theme, parts)
+        page.site_wanted.connect(lambda: self.window.show_page(SITE))
+        return page
 
     def _budget_page(self, session: Session, budget: Budget) -> BudgetPage:
         from app.pages.budget.page import BudgetPage

@@ -24,6 +24,7 @@ SLOW = (
     "app.pages.pole.page",
     "app.pages.mount.page",
     "app.pages.budget.page",
+    "app.pages.tracking.page",
     "core.alignment.solution",
 )
 SOME_TIME_S = 1.8e9  # any will do to load what places of the Sun need

@@ -31,6 +31,7 @@ from app.pages.site.page import SitePage
 from core.sky.horizon import parse
 from core.sky.site import Site
 from mountscenes import MOUNT_SCENES
+from trackingscenes import TRACKING_SCENES
 
 SIZES = ((1280, 800, 1.0), (1920, 1080, 1.0), (1280, 800, 2.0))
 NOW_S = 1_790_000_000.0
@@ -258,6 +259,7 @@ SCENES: dict[str, Callable[[Program], None]] = {
     "log": _log,
     "imported": _imported,
     **MOUNT_SCENES,
+    **TRACKING_SCENES,
 }
 
 if __name__ == "__main__":

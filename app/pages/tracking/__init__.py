@@ -1,0 +1,1 @@
+"""The Tracking page: periodic error, training, longest exposure, guiding, pointing, vibration."""

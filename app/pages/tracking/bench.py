@@ -1,0 +1,214 @@
+"""What the Tracking page has to look at, and the study of it, made anew at every change."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, replace
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QObject, Signal
+
+from app.pages.tracking.figures import KEY, Figures, from_kept, to_keep
+from app.pages.tracking.job import Job
+from app.pages.tracking.parts import TrackingParts
+from app.pages.tracking.question import Given, Place, Question, Reversal, Tap
+from core.alignment.driftlog import Leg
+from core.tracking.sighting import Sighting
+
+if TYPE_CHECKING:
+    from app.pages.tracking.study import Study
+    from app.session.session import Session
+    from app.session.snapshot import Snapshot
+    from core.alignment.solution import Solution
+    from core.sky.site import Air, Site
+
+STARS_KEY = "tracking stars"
+FAULT = "The computation broke off because of a fault in the program. Report it."
+
+
+class Bench(QObject):
+    """`changed` tells that something to look at, a figure or the study is another one."""
+
+    changed = Signal()
+
+    def __init__(
+        self, session: Session, parts: TrackingParts, parent: QObject | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._session = session
+        self.parts = parts
+        self.typed = from_kept(parts.log.get_setting(KEY))
+        self.study: Study | None = None
+        self.fault = ""
+        self.run: Given | None = None
+        self.guided: Given | None = None
+        self.reversal: Reversal | None = None
+        self.sightings: tuple[Sighting, ...] = _read_stars(parts.log.get_setting(STARS_KEY))
+        self.pointed_from: Place | None = None
+        self.before: Tap | None = None
+        self.after: Tap | None = None
+        self._kept_run: tuple[Leg, int] | None = None
+        self._run_axis_state = 0
+        self._place: tuple[Site | None, Air | None] = (None, None)
+        self._solution: Solution | None = None
+        self._here: Place | None = None
+        self.job = Job(self)
+        self.job.done.connect(self._take)
+        session.changed.connect(self._session_changed)
+        if parts.budget is not None:
+            parts.budget.changed.connect(self.work)
+
+    def begin(self) -> None:
+        """Goes on with the run and the stars of this night."""
+        if self.parts.earlier is not None:
+            self.run = Given(self.parts.earlier, self.parts.earlier.label, self.here())
+            self._run_axis_state = self._session.snapshot().axis_state
+        if self.run is not None or self.sightings:
+            self.work()
+
+    def figures(self) -> Figures:
+        """What is typed, over what tonight's exposure and common practice say."""
+        return self.typed.over(self.parts.usual())
+
+    def here(self) -> Place | None:
+        """Tonight's place with what is known of the axis; the same object while nothing changes."""
+        from core.alignment.budget.alignment import Alignment
+
+        shown = self._session.snapshot()
+        solution = None if shown.solution_is_stale else shown.solution
+        place = (shown.site, shown.air)
+        if place != self._place or solution is not self._solution:
+            self._place, self._solution = place, solution
+            self._here = None
+            if shown.site is not None and shown.air is not None:
+                known = None if solution is None else Alignment.of(solution)
+                self._here = Place(shown.site, shown.air, known)
+        return self._here
+
+    def snapshot(self) -> Snapshot:
+        return self._session.snapshot()
+
+    def want(self, **figures: Any) -> None:
+        """Keeps figures typed; None for one that was cleared."""
+        self.typed = replace(self.typed, **figures)
+        self.parts.log.put_setting(KEY, to_keep(self.typed))
+        self.work()
+
+    def take_run(self, given: Given) -> None:
+        """Keeps it in the log of nights unless it is invented."""
+        self.run = given
+        self._run_axis_state = self._session.snapshot().axis_state
+        self._kept_run = None if given.is_practice else (given.leg, self.parts.keep_run(given.leg))
+        self.work()
+
+    def take_guided(self, given: Given) -> None:
+        self.guided = given
+        self.work()
+
+    def take_reversal(self, reversal: Reversal | None) -> None:
+        self.reversal = reversal
+        self.work()
+
+    def take_sightings(self, sightings: tuple[Sighting, ...], place: Place | None) -> None:
+        """`place`: None for tonight's; those of another place are not kept."""
+        self.sightings = sightings
+        self.pointed_from = place
+        if place is None:
+            kept = [asdict(one) for one in sightings]
+            self.parts.log.put_setting(STARS_KEY, kept)
+        self.work()
+
+    def take_tap(self, tap: Tap | None, is_after: bool) -> None:
+        if is_after:
+            self.after = tap
+        else:
+            self.before = tap
+        self.work()
+
+    def close(self) -> None:
+        self.job.close()
+
+    def work(self) -> None:
+        """Asks anew; the newest question wins."""
+        asked, old = self._question(), self.study
+
+        def work(keep_going: Any) -> Study | None:
+            from app.pages.tracking.study import work_out
+
+            return work_out(asked, old, keep_going)
+
+        self.job.send(work)
+        self.changed.emit()
+
+    def _question(self) -> Question:
+        here = self.here()
+        return Question(
+            figures=self.figures(),
+            here=here,
+            optics=self.parts.optics(),
+            solution=self._session.snapshot().solution,
+            run=self.run,
+            guided=self.guided,
+            reversal=self.reversal,
+            sightings=self.sightings,
+            pointed_from=self.pointed_from or here,
+            before=self.before,
+            after=self.after,
+        )
+
+    def _take(self, answer: object) -> None:
+        from app.pages.tracking.study import Study
+
+        if isinstance(answer, Study):
+            self.study, self.fault = answer, ""
+            self._keep_result(answer)
+        else:
+            self.fault = FAULT
+        self.changed.emit()
+
+    def _keep_result(self, study: Study) -> None:
+        """Once a run, when it tells its periodic error."""
+        found, run = study.drive.periodic.value, study.question.run
+        if found is None or run is None or self._kept_run is None:
+            return
+        if run.leg is not self._kept_run[0]:
+            return
+        key, self._kept_run = self._kept_run[1], None
+        sentences = [found.sentence]
+        if study.drive.training.value is not None:
+            sentences.append(study.drive.training.value.sentence)
+        self.parts.keep_result(
+            {
+                "leg": key,
+                "periodic_error_arcsec": found.size.peak_to_peak_arcsec,
+                "worm_period_s": found.period_s,
+                "sentences": sentences,
+            }
+        )
+
+    def _session_changed(self, shown: Snapshot) -> None:
+        before = self._here
+        here = self.here()
+        if here is before:
+            return
+        if self._waits_for_place(shown.axis_state):
+            assert self.run is not None
+            self.run = replace(self.run, place=here)
+        if self.run is not None or self.sightings:
+            self.work()
+
+    def _waits_for_place(self, axis_state: int) -> bool:
+        """Whether the run was taken with this axis, before it was known how it stands."""
+        run = self.run
+        if run is None or run.is_practice or axis_state != self._run_axis_state:
+            return False
+        return run.place is None or run.place.alignment is None
+
+
+def _read_stars(kept: Any) -> tuple[Sighting, ...]:
+    """None where what was kept cannot be used."""
+    if not isinstance(kept, list):
+        return ()
+    try:
+        return tuple(Sighting(**one) for one in kept)
+    except TypeError:
+        return ()

@@ -1,0 +1,92 @@
+"""What the Tracking page gets from the rest of the program."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any, Protocol
+
+import numpy as np
+from numpy.typing import NDArray
+
+from app.pages.tracking.figures import USUAL, Figures
+from core.alignment.driftlog import Leg
+from core.mount.quantities import ImpossibleValue
+from core.night.reportnight import Kind, Purpose
+
+if TYPE_CHECKING:
+    from app.session.budget import Budget
+    from core.alignment.budget.task import Optics
+
+
+Floats = NDArray[np.float64]
+
+
+class TrackingLog(Protocol):
+    """Where runs and results are kept; the log of nights is one."""
+
+    def get_setting(self, key: str, default: Any = None) -> Any: ...
+
+    def put_setting(self, key: str, value: Any) -> None: ...
+
+    def add_leg(
+        self, label: str, star_name: str, ra_deg: float, dec_deg: float, purpose: str = ...
+    ) -> int: ...
+
+    def add_samples(
+        self,
+        leg_id: int,
+        utc_s: Floats,
+        north_arcsec: Floats,
+        east_arcsec: Floats | None = None,
+        sigma_arcsec: Floats | None = None,
+    ) -> None: ...
+
+    def end_leg(self, leg_id: int) -> None: ...
+
+    def put_entry(self, kind: str, content: Mapping[str, Any]) -> int: ...
+
+
+@dataclass(frozen=True)
+class TrackingParts:
+    """`now`: seconds since 1970-01-01 UTC. `earlier`: the last run of this night, to go on with.
+    `budget`: tonight's exposure, None where there is none.
+    """
+
+    now: Callable[[], float]
+    log: TrackingLog
+    earlier: Leg | None = None
+    budget: Budget | None = None
+
+    def usual(self) -> Figures:
+        """What stands for figures that are not typed: those of tonight's exposure."""
+        if self.budget is None:
+            return USUAL
+        wanted, optics = self.budget.wanted, self.optics()
+        planned = Figures(
+            scale_arcsec_per_px=None if optics is None else optics.scale_arcsec_per_px,
+            allowed_px=wanted.limit_px,
+            exposure_s=wanted.exposure_s,
+            declination_deg=wanted.declination_deg,
+            seeing_arcsec=wanted.seeing_arcsec,
+        )
+        return planned.over(USUAL)
+
+    def optics(self) -> Optics | None:
+        """The telescope and camera of tonight's exposure, None where they are not known."""
+        if self.budget is None:
+            return None
+        try:
+            return self.budget.optics()
+        except (ImpossibleValue, ValueError):
+            return None
+
+    def keep_run(self, leg: Leg) -> int:
+        """Key under which the log keeps it."""
+        key = self.log.add_leg(leg.label, "", leg.ra_deg, leg.dec_deg, Purpose.TRACKING)
+        self.log.add_samples(key, leg.utc_s, leg.north_arcsec, leg.east_arcsec, leg.sigma_arcsec)
+        self.log.end_leg(key)
+        return key
+
+    def keep_result(self, content: Mapping[str, Any]) -> None:
+        self.log.put_entry(Kind.TRACKING, content)

@@ -1,0 +1,140 @@
+"""The periodic error: how far the drive swings in a turn of its worm."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from app.pages.tracking import pictures
+from app.pages.tracking.amounts import BenchAmount
+from app.pages.tracking.bench import Bench
+from app.pages.tracking.figures import SHEET, WORM
+from app.pages.tracking.question import Given
+from app.pages.tracking.runbox import RunBox, sentences
+from app.pages.tracking.section import Section
+from app.theme.theme import Theme
+from app.widgets.choice import Choice
+from app.widgets.curves import Picture
+from app.widgets.rows import Rows
+from app.widgets.text import Panel, Text
+from app.widgets.tick import Tick
+
+if TYPE_CHECKING:
+    from core.tracking.periodic import PeriodicError
+
+TURN, RUN, PERIODS = "turn", "run", "periods"
+
+
+class PeriodicSection(Section):
+    """The run comes in here, for the other sections too."""
+
+    def __init__(
+        self,
+        theme: Theme,
+        bench: Bench,
+        practise: Callable[[], Given],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(theme, bench, parent)
+        self.sentence = Text("", "side")
+        self.views = Choice(self.tr("What the plot shows"), self._view_words())
+        self.views.show_choice(TURN)
+        self.views.chosen.connect(lambda _view: self.show_bench())
+        self.waves = Rows(
+            self.tr("Parts of the curve that stand out"),
+            (
+                self.tr("part"),
+                self.tr("period"),
+                self.tr("amplitude ± 95 %"),
+                self.tr("phase ± 95 %"),
+            ),
+        )
+        self.notes = Text("", "quiet")
+        self.box = RunBox(
+            self.tr("The run"),
+            self.tr(
+                "Let the mount track one star without guiding for at least three turns of its "
+                "worm, better six: half an hour to an hour, any declination below 60°. The drift "
+                "of the polar axis and of the air is computed and taken out."
+            ),
+            theme,
+            bench,
+            practise,
+        )
+        self.box.taken.connect(bench.take_run)
+        self.worm = BenchAmount(
+            bench, "worm_period_s", WORM, self.tr("From the data sheet; empty finds it in the run.")
+        )
+        self.sheet = BenchAmount(bench, "sheet_arcsec", SHEET, self.tr("As the data sheet says."))
+        self.plus_minus = Tick(self.tr("The sheet gives it as ±"))
+        self.plus_minus.ticked.connect(lambda down: bench.want(sheet_is_plus_minus=down))
+        self.compared = Text()
+        self.arrange(
+            (self.sentence, self.views, self.plot, self.waves, self.notes),
+            (self.box, self._worm_panel()),
+        )
+
+    def _view_words(self) -> list[tuple[str, str]]:
+        return [
+            (TURN, self.tr("One turn")),
+            (RUN, self.tr("Whole run")),
+            (PERIODS, self.tr("Periods")),
+        ]
+
+    def _worm_panel(self) -> Panel:
+        panel = Panel(self.tr("What the data sheet says"))
+        for part in (self.worm, self.sheet, self.plus_minus, self.compared):
+            panel.column.addWidget(part)
+        return panel
+
+    def show_bench(self) -> None:
+        self.box.offer_tonight()
+        self.plus_minus.show_tick(self.bench.typed.sheet_is_plus_minus)
+        study = self.bench.study
+        drive = None if study is None else study.drive
+        found = None if drive is None else drive.periodic.value
+        for part in (self.views, self.plot, self.waves):
+            part.setVisible(found is not None)
+        if drive is None:
+            self.sentence.say(self.tr("No run yet. The plot will show one turn of the worm here."))
+        else:
+            words = drive.run.problem or drive.periodic.words(lambda one: one.sentence)
+            self.sentence.say(words or self.tr("No run yet."))
+        compared = None if drive is None else drive.comparison.value
+        self.compared.say("" if compared is None else "\n".join(compared.sentences))
+        self.notes.say("" if found is None else sentences([note.text for note in found.notes]))
+        if found is not None:
+            self.waves.show_rows(_rows(found))
+            self.plot.show_picture(self._picture(found))
+
+    def _picture(self, found: PeriodicError) -> Picture:
+        makers = {RUN: pictures.whole_run, PERIODS: pictures.periods}
+        return makers.get(self.views.choice(), pictures.one_turn)(found)
+
+
+def _rows(found: PeriodicError) -> list[tuple[str, ...]]:
+    from core.tracking.periodic import INTERVAL_FACTOR
+
+    rows: list[tuple[str, ...]] = [
+        (
+            "one turn of the worm" if wave.order == 1 else f"{wave.order} swings a turn",
+            f"{wave.period_s:.1f} s",
+            f"{wave.amplitude_arcsec:.2f}″ ± {INTERVAL_FACTOR * wave.amplitude_sigma_arcsec:.2f}″",
+            f"{wave.phase_deg:.0f}° ± {INTERVAL_FACTOR * wave.phase_sigma_deg:.0f}°",
+        )
+        for wave in found.harmonics
+        if wave.stands_out
+    ]
+    rows += [
+        (
+            "beside the worm",
+            f"{other.period_s:.1f} s",
+            f"{other.amplitude_arcsec:.2f}″ ± "
+            f"{INTERVAL_FACTOR * other.amplitude_sigma_arcsec:.2f}″",
+            "",
+        )
+        for other in found.other_periods
+    ]
+    return rows

@@ -1,0 +1,192 @@
+"""What each plot of the Tracking page shows of a study."""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING
+
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import QCoreApplication
+
+from app.pages.tracking.question import Given, Tap
+from app.widgets.curves import Curve, Ink, Picture
+from app.widgets.spans import span_words
+
+if TYPE_CHECKING:
+    from core.tracking.exposure import ChanceCurve
+    from core.tracking.periodic import PeriodicError
+    from core.tracking.pointing import Pointing
+
+Floats = NDArray[np.float64]
+
+MOST_TURNS = 12  # single turns drawn; more hide each other
+TICKS_S = (2.0, 5.0, 15.0, 60.0, 180.0, 600.0, 1800.0)
+PERIOD_TICKS_S = (15.0, 30.0, 60.0, 120.0, 300.0, 600.0, 1200.0, 3600.0)
+DRIVES = {"unguided": Ink.DASHED, "trained": Ink.DOTTED, "guided": Ink.FULL}
+
+
+def tr(text: str) -> str:
+    return QCoreApplication.translate("TrackingPictures", text)
+
+
+def _arcsec(value: float) -> str:
+    return f"{value:.2f}″"
+
+
+def one_turn(found: PeriodicError) -> Picture:
+    """The turns over each other, and their mean."""
+    folded = found.folded
+    turns = _turns(found, folded.table_arcsec, tr("single turns"))
+    curve = found.curve_arcsec(found.epoch_utc_s + folded.place_s)
+    wave = Curve(tr("fitted curve"), folded.place_s, curve)
+    mean = Curve(tr("mean of all turns"), folded.place_s, folded.mean_arcsec, Ink.DASHED)
+    return _of_a_turn(tr("One turn of the worm"), tr("Drive ahead (″)"), (*turns, mean, wave))
+
+
+def after_training(found: PeriodicError) -> Picture:
+    """What no training can take out, beside what it can."""
+    folded = found.folded
+    left = folded.table_arcsec - folded.mean_arcsec
+    turns = _turns(found, left, tr("what is left of single turns"))
+    mean = Curve(tr("what training takes out"), folded.place_s, folded.mean_arcsec)
+    return _of_a_turn(tr("Before and after training"), tr("Drive ahead (″)"), (*turns, mean))
+
+
+def _of_a_turn(title: str, y_name: str, curves: tuple[Curve, ...]) -> Picture:
+    return Picture(
+        title,
+        tr("Place in the turn (seconds)"),
+        y_name,
+        curves,
+        x_words=lambda x: f"{x:.0f} s",
+        y_words=_arcsec,
+    )
+
+
+def _turns(found: PeriodicError, table: Floats, name: str) -> list[Curve]:
+    return [Curve(name, found.folded.place_s, row, Ink.THIN) for row in table[:MOST_TURNS]]
+
+
+def whole_run(found: PeriodicError) -> Picture:
+    minutes = (found.utc_s - found.utc_s[0]) / 60.0
+    curve = found.lead_arcsec - found.residual_arcsec
+    return Picture(
+        tr("The whole run, the drift of the axis taken out"),
+        tr("Time (minutes)"),
+        tr("Drive ahead (″)"),
+        (
+            Curve(tr("readings"), minutes, found.lead_arcsec, Ink.THIN),
+            Curve(tr("fitted curve"), *_broken(minutes, curve, found.piece)),
+        ),
+        x_words=lambda x: f"{x:.1f} min",
+        y_words=_arcsec,
+    )
+
+
+def _broken(x: Floats, y: Floats, piece: NDArray[np.intp]) -> tuple[Floats, Floats]:
+    """A gap in the line wherever one piece of a run ends and another begins."""
+    ends = np.flatnonzero(np.diff(piece)) + 1
+    return np.insert(x, ends, x[ends - 1]), np.insert(y, ends, np.nan)
+
+
+def periods(found: PeriodicError) -> Picture:
+    spectrum = found.spectrum
+    place = np.log10(spectrum.period_s[::-1])
+    low, high = float(spectrum.period_s.min()), float(spectrum.period_s.max())
+    return Picture(
+        tr("Which periods the run holds"),
+        tr("Period (seconds)"),
+        tr("Amplitude (″)"),
+        (Curve(tr("amplitude"), place, spectrum.amplitude_arcsec[::-1]),),
+        x_words=lambda x: f"{10.0**x:.1f} s",
+        y_words=_arcsec,
+        x_ticks=[(math.log10(s), f"{s:.0f}") for s in PERIOD_TICKS_S if low <= s <= high],
+        x_values=lambda x: 10.0**x,
+        levels=(),
+    )
+
+
+def chances(curves: tuple[ChanceCurve, ...]) -> Picture:
+    from core.tracking.exposure import SURE
+
+    names = {
+        "unguided": tr("unguided"),
+        "trained": tr("trained"),
+        "guided": tr("guided"),
+    }
+    drawn = tuple(
+        Curve(
+            names[one.drive.value],
+            np.log10(one.exposure_s),
+            100.0 * one.chance,
+            DRIVES[one.drive.value],
+            100.0 * one.low,
+            100.0 * one.high,
+        )
+        for one in curves
+    )
+    return Picture(
+        tr("Chance of a sharp exposure"),
+        tr("Exposure"),
+        tr("Exposures that keep the limit (%)"),
+        drawn,
+        x_words=lambda x: span_words(10.0**x),
+        y_words=lambda y: f"{y:.0f} %",
+        x_ticks=[(math.log10(s), span_words(s)) for s in TICKS_S],
+        x_values=lambda x: 10.0**x,
+        levels=((100.0 * SURE, tr("nine in ten")),),
+        y_range=(0.0, 104.0),
+    )
+
+
+def guided_offsets(given: Given) -> Picture:
+    leg = given.leg
+    minutes = (leg.utc_s - leg.utc_s[0]) / 60.0
+    east = np.full(minutes.size, np.nan) if leg.east_arcsec is None else leg.east_arcsec
+    return Picture(
+        tr("The guide star from its place"),
+        tr("Time (minutes)"),
+        tr("Offset (″)"),
+        (
+            Curve(tr("declination, north positive"), minutes, leg.north_arcsec, Ink.DOTTED),
+            Curve(tr("right ascension, east positive"), minutes, east),
+        ),
+        x_words=lambda x: f"{x:.1f} min",
+        y_words=_arcsec,
+    )
+
+
+def stars_left(found: Pointing) -> Picture:
+    """Where the stars stand once all parts are taken out."""
+    west, north = found.residual_arcmin[found.used].T
+    order = np.argsort(west)
+    reach = 1.15 * max(float(np.abs(found.residual_arcmin[found.used]).max()), 0.5)
+    return Picture(
+        tr("What is left at each star"),
+        tr("West (′)"),
+        tr("North (′)"),
+        (Curve(tr("star, all parts taken out"), west[order], north[order], Ink.DOTS),),
+        x_words=lambda x: f"{x:+.1f}′ west",
+        y_words=lambda y: f"{y:+.1f}′ north",
+        levels=((0.0, ""),),
+        y_range=(-reach, reach),
+        is_square=True,
+    )
+
+
+def taps(before: Tap | None, after: Tap | None) -> Picture:
+    curves = []
+    named = ((before, tr("before"), Ink.DOTTED), (after, tr("after a change"), Ink.FULL))
+    for tap, name, ink in named:
+        if tap is not None:
+            rest = float(np.median(tap.offset_arcsec[-max(tap.time_s.size // 4, 1) :]))
+            curves.append(Curve(name, tap.time_s, tap.offset_arcsec - rest, ink))
+    return Picture(
+        tr("After a touch"),
+        tr("Time (seconds)"),
+        tr("Offset (″)"),
+        tuple(curves),
+        x_words=lambda x: f"{x:.2f} s",
+        y_words=_arcsec,
+    )

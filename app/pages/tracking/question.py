@@ -1,0 +1,77 @@
+"""What the Tracking page knows, as it is handed to the thread that works it out."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+import numpy as np
+from numpy.typing import NDArray
+
+from app.pages.tracking.figures import Figures
+from core.alignment.driftlog import Leg
+from core.sky.site import Air, Site
+
+if TYPE_CHECKING:
+    from core.alignment.budget.alignment import Alignment
+    from core.alignment.budget.task import Optics
+    from core.alignment.solution import Solution
+    from core.tracking.sighting import Sighting
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True, eq=False)
+class Place:
+    """`alignment`: None while the axis is not known there."""
+
+    site: Site
+    air: Air
+    alignment: Alignment | None = None
+
+
+@dataclass(frozen=True, eq=False)
+class Given:
+    """Readings to look at. `origin`: where they come from, in words for the person. `place`: where
+    they were taken, None when nobody knows. `is_practice`: invented, and never kept.
+    """
+
+    leg: Leg
+    origin: str
+    place: Place | None = None
+    is_practice: bool = False
+
+
+@dataclass(frozen=True, eq=False)
+class Tap:
+    """A record after a tap: seconds and offset (n,), any origin."""
+
+    time_s: Floats
+    offset_arcsec: Floats
+    origin: str
+    is_practice: bool = False
+
+
+@dataclass(frozen=True, eq=False)
+class Reversal:
+    """Motion asked for since the reversal and motion seen (n,), arcsec."""
+
+    asked_arcsec: Floats
+    seen_arcsec: Floats
+
+
+@dataclass(frozen=True, eq=False)
+class Question:
+    """`here`: tonight's place; `pointed_from`: where the stars were pointed at."""
+
+    figures: Figures
+    here: Place | None = None
+    optics: Optics | None = None
+    solution: Solution | None = None
+    run: Given | None = None
+    guided: Given | None = None
+    reversal: Reversal | None = None
+    sightings: tuple[Sighting, ...] = ()
+    pointed_from: Place | None = None
+    before: Tap | None = None
+    after: Tap | None = None

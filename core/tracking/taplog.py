@@ -1,0 +1,88 @@
+"""Reads the record of a tap from CSV: columns `time_s` and `offset_arcsec`, or `offset_px`.
+
+The scale of pixels comes from a line `# scale_arcsec_per_px: …` or from the person.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.driftlog.columns import SEPARATORS, split
+from core.alignment.driftlog.numerals import number, shown
+from core.tracking.run import UnusableRun
+from core.tracking.runlog import SCALE_KEY, ScaleNeeded
+
+Floats = NDArray[np.float64]
+
+TIME, ARCSEC, PIXELS = "time_s", "offset_arcsec", "offset_px"
+MOST_LINES = 200_000
+
+
+def read_tap(
+    lines: Iterable[str], scale_arcsec_per_px: float | None = None
+) -> tuple[Floats, Floats]:
+    """Time in seconds and offset in arcsec (n,), in order; lines that are no numbers are refused.
+
+    Raises ScaleNeeded for pixels without a scale, UnusableRun for anything else.
+    """
+    rows: list[tuple[float, float]] = []
+    names: list[str] = []
+    separator, scale = ",", scale_arcsec_per_px
+    for line_number, line in enumerate(lines, start=1):
+        text = line.strip().removeprefix("\ufeff")
+        if line_number > MOST_LINES:
+            raise UnusableRun("The record is too long for a tap; take the minute around it.")
+        if text.startswith("#"):
+            key, _, value = text.lstrip("# ").partition(":")
+            if key.strip().lower() == SCALE_KEY and scale is None:
+                scale = _value(value, line_number, separator)
+        elif text and not names:
+            separator, names = _names(text)
+        elif text:
+            rows.append(_row(text, separator, names, line_number))
+    if not rows:
+        raise UnusableRun(f"The record holds no readings; write {TIME},{ARCSEC} and a line each.")
+    return _scaled(np.array(rows), names, scale)
+
+
+def _names(text: str) -> tuple[str, list[str]]:
+    for separator in SEPARATORS:
+        names = [name.strip().lower() for name in text.split(separator)]
+        if TIME in names and (ARCSEC in names or PIXELS in names):
+            return separator, names
+    raise UnusableRun(
+        f"The first line should name the columns {TIME} and {ARCSEC} (or {PIXELS}) but reads "
+        f"{shown(text)}."
+    )
+
+
+def _row(text: str, separator: str, names: list[str], line_number: int) -> tuple[float, float]:
+    cells = split(text, separator)
+    offset = ARCSEC if ARCSEC in names else PIXELS
+    if len(cells) <= max(names.index(TIME), names.index(offset)):
+        raise UnusableRun(f"Line {line_number} is shorter than the line of names; correct it.")
+    time, seen = (
+        _value(cells[names.index(name)], line_number, separator) for name in (TIME, offset)
+    )
+    return time, seen
+
+
+def _value(text: str, line_number: int, separator: str) -> float:
+    try:
+        return number(text.strip(), separator != ",")
+    except ValueError as reason:
+        raise UnusableRun(f"Line {line_number}: the value {reason}") from None
+
+
+def _scaled(rows: Floats, names: list[str], scale: float | None) -> tuple[Floats, Floats]:
+    if ARCSEC in names:
+        return rows[:, 0], rows[:, 1]
+    if scale is None or not 0.01 <= scale <= 1000.0:
+        raise ScaleNeeded(
+            "The record gives its offsets in pixels, but not how large a pixel is. Enter the "
+            f"image scale in arcseconds per pixel, or write “# {SCALE_KEY}: …” into the file."
+        )
+    return rows[:, 0], rows[:, 1] * scale
