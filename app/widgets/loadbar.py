@@ -34,7 +34,7 @@ class Load:
 
 
 class LoadBar(QWidget):
-    """The load is filled, what is planned is hatched; beyond the capacity it sticks out of its frame."""
+    """The load is filled, what is planned is hatched; beyond the capacity it sticks out."""
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
