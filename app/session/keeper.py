@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import TYPE_CHECKING, Protocol, TypeVar
+from collections.abc import Callable, Mapping
+from typing import TYPE_CHECKING, Any, Protocol, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
 
 from app.sources.source import Reading
 from core.alignment.driftlog import Leg
+from core.night.reportnight import Kind
+from core.night.reportresult import adjustment_content, result_content
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # brings scipy along, which the first window must not wait for
+    from core.alignment.adjustment import Turn
     from core.alignment.aim import Aim
+    from core.alignment.solution import Solution
 
 Floats = NDArray[np.float64]
 T = TypeVar("T")
@@ -46,6 +50,15 @@ class LogOfNight(Protocol):
     def set_aim(self, aim: Aim) -> None: ...
 
     def set_target(self, arcmin: float) -> None: ...
+
+    def put_setting(self, key: str, value: Any) -> None: ...
+
+    def get_setting(self, key: str, default: Any = None) -> Any: ...
+
+    def put_entry(self, kind: str, content: Mapping[str, Any]) -> int: ...
+
+    @property
+    def axis_state_id(self) -> int: ...
 
 
 def failure_sentence(error: Exception) -> str:
@@ -120,6 +133,32 @@ class Keeper:
     def put_target(self, arcmin: float) -> None:
         """Keep how small the error bars should become."""
         self._try(lambda log: log.set_target(arcmin))
+
+    def put_setting(self, key: str, value: Any) -> None:
+        """Keep anything JSON can hold."""
+        self._try(lambda log: log.put_setting(key, value))
+
+    def get_setting(self, key: str, default: Any = None) -> Any:
+        """What was kept under a key, else `default`."""
+        return default if self._log is None else self._log.get_setting(key, default)
+
+    def put_result(self, solution: Solution, aim: Aim) -> None:
+        """Keep what was found of the axis."""
+        self._try(
+            lambda log: log.put_entry(Kind.RESULT, result_content(solution, aim, log.axis_state_id))
+        )
+
+    def put_adjustment(self, turn: Turn | None, counted: tuple[float | None, float | None]) -> None:
+        """Keep how the bolts were turned, before the axis state that follows begins."""
+        meant: tuple[float | None, float | None] = (None, None)
+        if turn is not None:
+            meant = turn.azimuth_arcmin, turn.altitude_arcmin
+        self._try(
+            lambda log: log.put_entry(
+                Kind.ADJUSTMENT,
+                adjustment_content(log.axis_state_id, *meant, counted[0], counted[1]),
+            )
+        )
 
     def _try(self, step: Callable[[LogOfNight], T]) -> T | None:
         if self._log is None:

@@ -11,15 +11,24 @@ from core.alignment.driftlog import Leg
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # these bring scipy along, which the first window must not wait for
+    from app.session.guide.afterturn import Surprise
+    from app.session.guide.state import North
+    from app.session.guide.turn import TurnMade
     from core.alignment.advice import Advice
     from core.alignment.aim import Aim
     from core.alignment.forecast import Forecast
+    from core.alignment.judgement import Judgement
+    from core.alignment.knowledge import AxisKnowledge
     from core.alignment.solution import Solution
 
 
 @dataclass(frozen=True, eq=False)
 class Question:
-    """Everything one computation needs. `revision` tells which state of the night it is about."""
+    """Everything one computation needs. `revision` tells which state of the night it is about.
+
+    `before`: what is known of the axis from earlier states and `last_turn`. `doubtful_legs`: those
+    before the last turn, when both together are to tell which way north is.
+    """
 
     revision: int
     legs: tuple[Leg, ...]
@@ -28,6 +37,9 @@ class Question:
     aim: Aim
     target_arcmin: float
     watching: str | None
+    before: AxisKnowledge | None = None
+    last_turn: TurnMade | None = None
+    doubtful_legs: tuple[Leg, ...] = ()
 
 
 @dataclass(frozen=True, eq=False)
@@ -38,25 +50,38 @@ class Answer:
     solution: Solution | None = None
     advice: Advice | None = None
     forecast: Forecast | None = None
+    judgement: Judgement | None = None
+    surprise: Surprise | None = None
+    north: North | None = None
     problem: str | None = None
 
 
 def work_out(question: Question) -> Answer:
     """Solve, advise and forecast; slow, so it runs in the worker thread."""
     # Imported here so that scipy loads in the worker, after the window is up.
+    from app.session.guide.afterturn import surprise
+    from app.session.guide.judging import next_step, north_by_turning
     from core.alignment.advice import advise
     from core.alignment.forecast import minutes_left
     from core.alignment.solution import UnusableLegs, solve
 
     _spare_the_libraries()
     try:
-        solution = solve(question.legs, question.site, question.air)
+        solution = solve(question.legs, question.site, question.air, question.before)
     except UnusableLegs as reason:
         return Answer(question.revision, problem=str(reason))
     advice = advise(solution, question.aim)
     watching = question.watching
     forecast = minutes_left(solution, watching, question.target_arcmin) if watching else None
-    return Answer(question.revision, solution, advice, forecast)
+    return Answer(
+        question.revision,
+        solution,
+        advice,
+        forecast,
+        next_step(question, solution),
+        surprise(solution, question.last_turn, question.site),
+        north_by_turning(question),
+    )
 
 
 @cache

@@ -6,6 +6,9 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject, Qt, Signal
 
+from app.session.guide.procedure import Procedure
+from app.session.guide.state import North
+from app.session.guide.turn import How
 from app.session.keeper import Keeper, LogOfNight
 from app.session.problems import Problems, Trouble
 from app.session.question import Answer, Question, work_out
@@ -14,6 +17,7 @@ from app.session.solver import SolverThread
 from app.session.tonight import Refused, Tonight
 from app.sources.source import Reading
 from app.storage.records import Night
+from core.alignment.adjustment import Base, Turn
 from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
 from core.sky.refraction import standard_pressure_hpa
@@ -43,7 +47,9 @@ class Session(QObject):
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
-        self._tonight = Tonight(Keeper(log, self.report_storage))
+        keeper = Keeper(log, self.report_storage)
+        self._tonight = Tonight(keeper)
+        self._procedure = Procedure(self._tonight, keeper)
         self._problems = Problems()
         self._revision = 0
         self._answer = Answer(0)
@@ -56,6 +62,7 @@ class Session(QObject):
     def resume(self, night: Night) -> None:
         """Open the night as the log of nights gives it back; once, before any step."""
         self._tonight.resume(night)
+        self._procedure.resume(night.night_id)
         self._step_taken()
 
     def close(self) -> None:
@@ -78,6 +85,7 @@ class Session(QObject):
             answer.forecast,
             self._is_stale,
             self._problems.text(),
+            self._procedure.view(answer.solution, answer.judgement, answer.surprise),
         )
 
     def set_site(self, site: Site, air: Air | None = None) -> None:
@@ -98,12 +106,15 @@ class Session(QObject):
 
     def begin_leg(self, star_name: str, ra_deg: float, dec_deg: float) -> str:
         """Watch a star (ICRS place tonight) from now on; ends the leg under way. Its label."""
-        label = self._tonight.begin_leg(star_name, ra_deg, dec_deg)
+        label = self._procedure.begin_leg(star_name, ra_deg, dec_deg)
         self._step_taken()
         return label
 
     def add_reading(self, reading: Reading) -> None:
         """Take one reading of the star under way; one that cannot be used is refused aloud."""
+        if self._procedure.take_while_turning(reading):
+            self.reading_added.emit()
+            return
         try:
             notice = self._tonight.add_reading(reading)
         except Refused as reason:
@@ -111,6 +122,7 @@ class Session(QObject):
             return
         self._say(Trouble.READING, None)
         if notice:
+            self._procedure.note_label()
             self._step_taken(notice)
         else:
             self._ask()
@@ -125,21 +137,64 @@ class Session(QObject):
 
     def end_leg(self) -> None:
         """Stop watching; the leg stays in the solution."""
-        self._tonight.end_leg()
+        self._procedure.end_leg(self._answer.solution)
         self._step_taken()
 
     def discard_leg(self, label: str) -> None:
         """Leave a leg of this axis state out; on disk it is only marked."""
         try:
-            self._tonight.discard_leg(label)
+            self._procedure.discard_leg(label)
         except Refused as reason:
             self._say(Trouble.READING, str(reason))
             return
         self._step_taken()
 
-    def bolts_turned(self) -> None:
-        """The axis has moved: begin a new axis state with no legs and no solution."""
-        self._tonight.turn_bolts()
+    def begin_turning(self) -> None:
+        """The bolts are about to be turned; the leg under way ends, its star stays in view."""
+        self._procedure.begin_turning(self._answer.solution)
+        self._step_taken()
+
+    def bolts_turned(
+        self,
+        how: How = How.UNKNOWN,
+        turn: Turn | None = None,
+        counted: tuple[float | None, float | None] = (None, None),
+    ) -> None:
+        """The axis has moved: a new axis state begins, with what the turn lets one know.
+
+        `counted`: turns of the azimuth and the altitude bolt, as the person counted them.
+        """
+        self._procedure.turned(how, turn, counted, self._answer.solution)
+        self._step_taken()
+
+    def tripod_moved(self) -> None:
+        """The whole mount was moved: begin a new axis state and know nothing."""
+        self._procedure.tripod_moved()
+        self._step_taken()
+
+    def accept(self) -> None:
+        """The person takes the alignment for good enough."""
+        self._procedure.accept(self._answer.solution)
+        self._step_taken()
+
+    def look_again(self) -> None:
+        """Back to the choice of a star."""
+        self._procedure.look_again()
+        self._step_taken()
+
+    def doubt_north(self) -> None:
+        """The person cannot tell which way north is in the field."""
+        self._procedure.doubt_north()
+        self._step_taken()
+
+    def find_north(self, north: North) -> None:
+        """North is known, or (UNKNOWN) the next turn of the bolts is to tell."""
+        self._procedure.find_north(north)
+        self._step_taken()
+
+    def set_base(self, base: Base) -> None:
+        """Say how the base of the mount leans."""
+        self._procedure.set_base(base)
         self._step_taken()
 
     def take_leg(self, star_name: str, leg: Leg) -> str:
@@ -190,8 +245,19 @@ class Session(QObject):
         tonight = self._tonight
         asked = {leg.label for leg in legs}
         watching = tonight.watching if tonight.watching in asked else None
+        guide = self._procedure.guide
+        is_doubtful = guide.north is North.UNKNOWN
         return Question(
-            self._revision, legs, site, air, tonight.aim, tonight.target_arcmin, watching
+            self._revision,
+            legs,
+            site,
+            air,
+            tonight.aim,
+            tonight.target_arcmin,
+            watching,
+            None if is_doubtful else self._procedure.before(),
+            guide.last_turn,
+            tonight.previous_legs if is_doubtful else (),
         )
 
     def _forget(self) -> None:
@@ -206,5 +272,13 @@ class Session(QObject):
         self._problems.put(Trouble.SOLUTION, answer.problem)
         if answer.problem is None:
             self._answer = answer
+            self._take_north(answer)
         self._is_stale = answer.problem is not None and self._answer.solution is not None
         self.changed.emit(self.snapshot())
+
+    def _take_north(self, answer: Answer) -> None:
+        """The turn of the bolts has told which way north is."""
+        if answer.north is None or self._procedure.guide.north is not North.UNKNOWN:
+            return
+        self._procedure.set_north(answer.north)
+        self._step_taken()

@@ -9,6 +9,7 @@ from core.alignment.driftlog import Leg
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # these bring scipy along, which the first window must not wait for
+    from app.session.guide.view import GuideView
     from core.alignment.advice import Advice
     from core.alignment.aim import Aim
     from core.alignment.forecast import Forecast
@@ -23,7 +24,8 @@ class Snapshot:
     views. `watching`: label of the leg under way. `solution`, `advice`, `forecast`: from the last
     computation of this axis state; `solution_is_stale` when the legs or the settings have changed
     since in more than by new readings, or when the last computation failed. `problem`: one or
-    several sentences for the person, None when all is well.
+    several sentences for the person, None when all is well. `guide`: where the person stands in the
+    procedure.
     """
 
     site: Site | None
@@ -38,3 +40,4 @@ class Snapshot:
     forecast: Forecast | None
     solution_is_stale: bool
     problem: str | None
+    guide: GuideView

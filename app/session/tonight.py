@@ -13,6 +13,7 @@ from app.sources.source import Reading
 from app.storage.records import Night, StoredLeg
 from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
+from core.alignment.fieldnorth import reversed_leg
 from core.sky.site import Air, Site
 
 DEFAULT_TARGET_ARCMIN = 1.0
@@ -53,6 +54,9 @@ class Tonight:
         self.axis_state = 1
         self.legs: dict[str, OwnedLeg] = {}
         self.watching: str | None = None
+        self.exchanged: set[str] = set()  # labels of legs read with north and south exchanged
+        self.imported: set[str] = set()  # labels of legs that came whole
+        self.previous_legs: tuple[Leg, ...] = ()  # of the axis state before
 
     def resume(self, night: Night) -> None:
         """Go on where the log of nights stands, with the leg that was under way."""
@@ -61,6 +65,8 @@ class Tonight:
         if night.target_arcmin is not None:
             self.target_arcmin = night.target_arcmin
         *earlier, present = night.axis_states
+        if earlier:
+            self.previous_legs = tuple(leg.leg for leg in earlier[-1].legs if not leg.discarded)
         for stored in (leg for state in earlier for leg in state.legs):
             self._labels.take(stored.leg.label)
         for stored in present.legs:
@@ -132,7 +138,9 @@ class Tonight:
         """Begin a new axis state: the legs so far say nothing about it."""
         self.end_leg()
         self.axis_state += 1
+        self.previous_legs = tuple(leg.buffer.leg() for leg in self.legs.values())
         self.legs = {}
+        self.imported = set()
         self._keeper.begin_axis_state()
 
     def take_leg(self, star_name: str, leg: Leg) -> str:
@@ -151,15 +159,19 @@ class Tonight:
 
     def leg_views(self) -> tuple[Leg, ...]:
         """All legs of the axis state as they stand."""
-        return tuple(leg.buffer.leg() for leg in self.legs.values())
+        return tuple(self._as_seen(leg) for leg in self.legs.values())
 
     def usable_legs(self) -> tuple[Leg, ...]:
         """Those a computation can be asked about: with readings, and more than a first glance."""
         return tuple(
-            leg.buffer.leg()
+            self._as_seen(leg)
             for label, leg in self.legs.items()
             if len(leg.buffer) and not (label == self.watching and _has_just_begun(leg.buffer))
         )
+
+    def _as_seen(self, owned: OwnedLeg) -> Leg:
+        leg = owned.buffer.leg()
+        return reversed_leg(leg) if leg.label in self.exchanged else leg
 
     def _resume_leg(self, stored: StoredLeg) -> None:
         label = self._labels.take(stored.leg.label)
@@ -179,6 +191,7 @@ class Tonight:
 
     def _own_whole(self, label: str, star_name: str, leg: Leg) -> None:
         owned = self._own(star_name, LegBuffer.of(leg, label))
+        self.imported.add(label)
         self._keeper.add_readings(owned.leg_id, leg)
         self._keeper.end_leg(owned.leg_id)
 

@@ -1,0 +1,73 @@
+"""What to say when the axis is not where the last turn should have brought it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+import numpy as np
+
+from app.session.guide.turn import TurnMade
+from core.alignment.adjustment import Turn
+from core.alignment.knowledge import AxisKnowledge
+from core.alignment.solution import Solution
+from core.sky.site import Site
+
+UNEXPECTED = "unexpected axis"  # the code of the note in a solution
+FITS = 12.0  # χ² with two degrees of freedom: one in 400 by chance
+TINY_ARCMIN = 1.0
+
+
+class Mishap(Enum):
+    """What may have happened."""
+
+    OTHER_WAY = "the bolts were turned the other way"
+    MOVED = "the mount was moved"
+
+
+@dataclass(frozen=True)
+class Surprise:
+    """`sentence` for the person."""
+
+    mishap: Mishap
+    sentence: str
+
+
+def surprise(solution: Solution, made: TurnMade | None, site: Site) -> Surprise | None:
+    """None while the axis is where it should be."""
+    if made is None or made.turn is None or made.was is None:
+        return None
+    if not any(note.code == UNEXPECTED for note in solution.notes):
+        return None
+    turn, now = made.turn, solution.knowledge
+    for words, opposite in _opposites(turn):
+        expected = made.expected_of(opposite, site)
+        if expected is not None and expected.disagreement(now) < FITS:
+            return Surprise(Mishap.OTHER_WAY, _other_way(words, made.was, now))
+    return Surprise(
+        Mishap.MOVED,
+        "The axis is not where this turn should have brought it. If the tripod was knocked or "
+        "moved, say so; otherwise go on, what was known before is no longer used.",
+    )
+
+
+def _opposites(turn: Turn) -> list[tuple[str, Turn]]:
+    """The same turn with both bolts or one of them the other way, as far as they were turned."""
+    azimuth, altitude = turn.azimuth_arcmin, turn.altitude_arcmin
+    found = [("", Turn(-azimuth, -altitude))]
+    if min(abs(azimuth), abs(altitude)) > TINY_ARCMIN:
+        found += [("azimuth", Turn(-azimuth, altitude)), ("altitude", Turn(azimuth, -altitude))]
+    return found
+
+
+def _other_way(bolt: str, was: AxisKnowledge, now: AxisKnowledge) -> str:
+    if not bolt:
+        grew = float(np.linalg.norm(now.sky_arcmin) - np.linalg.norm(was.sky_arcmin))
+        what = "The error"
+    else:
+        index = 0 if bolt == "azimuth" else 1
+        grew = float(abs(now.sky_arcmin[index]) - abs(was.sky_arcmin[index]))
+        what = f"The {bolt} error"
+    if grew > 0.0:
+        return f"{what} grew by {grew:.0f}′: that was the other direction."
+    return f"{what} went {abs(grew):.0f}′ past the pole: that was the other direction."

@@ -1,0 +1,70 @@
+"""What a solution means for the person's next step; part of the computation beside the window."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import numpy as np
+from numpy.typing import NDArray
+
+from app.session.guide.state import North
+from app.session.guide.turn import ACCURACY, ADVISED_TURN
+from app.session.guide.view import aim_on_sky
+from core.alignment import fieldnorth
+from core.alignment.expectation import direction_shown
+from core.alignment.fieldnorth import find_north
+from core.alignment.judgement import Judgement, judge
+from core.alignment.solution import Solution, UnusableLegs
+from core.alignment.steering import SEEN_TURN
+
+if TYPE_CHECKING:
+    from app.session.question import Question
+
+Floats = NDArray[np.float64]
+
+
+def next_step(question: Question, solution: Solution) -> Judgement:
+    """Watch on, change the star, turn, or stop."""
+    watched = [leg for leg in question.legs if leg.label == question.watching]
+    shows_turn = bool(watched) and watched[0].east_arcsec is not None
+    return judge(
+        solution.knowledge,
+        _shown(question, solution),
+        aim_on_sky(question.aim, question.site, question.air),
+        question.target_arcmin,
+        SEEN_TURN if shows_turn else ADVISED_TURN,
+    )
+
+
+def _shown(question: Question, solution: Solution) -> Floats | None:
+    """Unit direction on the sky that the star under way shows; None between legs."""
+    for trend in solution.legs:
+        if trend.label == question.watching:
+            shown = direction_shown(trend.hour_angle_deg, question.site.latitude_deg)
+            return np.asarray(shown / np.linalg.norm(shown))
+    return None
+
+
+def north_by_turning(question: Question) -> North | None:
+    """Which way north is, from the legs before and after the last turn; None while undecided."""
+    made = question.last_turn
+    if not question.doubtful_legs or made is None or made.turn is None:
+        return None
+    accuracy = ACCURACY.get(made.how, ADVISED_TURN)
+    try:
+        found = find_north(
+            question.doubtful_legs,
+            made.turn,
+            question.legs,
+            question.site,
+            question.air,
+            made.base,
+            accuracy,
+        )
+    except UnusableLegs:
+        return None
+    known = {
+        fieldnorth.North.AS_READ: North.TRUSTED,
+        fieldnorth.North.REVERSED: North.EXCHANGED,
+    }
+    return known.get(found)

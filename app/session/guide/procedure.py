@@ -1,0 +1,236 @@
+"""The person's steps through the night: each changes the stage, the legs and what is on disk."""
+
+from __future__ import annotations
+
+from app.session.guide.afterturn import Surprise
+from app.session.guide.boltbook import ALTITUDE, AZIMUTH, BoltBook
+from app.session.guide.kept import as_json, from_json
+from app.session.guide.state import Guide, North
+from app.session.guide.steering import Steering
+from app.session.guide.turn import ACCURACY, ADVISED_TURN, How, TurnMade
+from app.session.guide.view import (
+    BoltView,
+    GuideView,
+    aim_on_sky,
+    information_of,
+    wanted_turn,
+)
+from app.session.keeper import Keeper
+from app.session.tonight import Tonight
+from app.sources.source import Reading
+from core.alignment.adjustment import Base, Turn
+from core.alignment.judgement import Judgement, judge
+from core.alignment.knowledge import AxisKnowledge
+from core.alignment.procedure import Event, Stage
+from core.alignment.solution import Solution
+from core.alignment.steering import TurnUnseen
+
+
+class Procedure:
+    """Qt-free. `solution`, where it is asked for, is the newest of the present axis state."""
+
+    def __init__(self, tonight: Tonight, keeper: Keeper) -> None:
+        self._tonight = tonight
+        self._keeper = keeper
+        self.guide = Guide()
+        self._book = BoltBook(keeper)
+        self._steering: Steering | None = None
+        self._key = ""
+        self._share_exchanged()
+
+    def resume(self, night_id: int) -> None:
+        """Go on at the very step; once, after `Tonight.resume`."""
+        self._key = f"guide {night_id}"
+        self.guide = from_json(self._keeper.get_setting(self._key))
+        if self.guide.axis_state == self._tonight.axis_state + 1:
+            self._tonight.turn_bolts()  # the program was killed between the two
+        self.guide.agree_with(self._tonight.axis_state, self._tonight.watching)
+        self._share_exchanged()
+
+    def _share_exchanged(self) -> None:
+        self._tonight.exchanged = self.guide.exchanged
+
+    def before(self) -> AxisKnowledge | None:
+        """What the last turn lets one know of the axis without looking."""
+        made, site = self.guide.last_turn, self._tonight.site
+        return None if made is None or site is None else made.expected(site)
+
+    def begin_leg(self, star_name: str, ra_deg: float, dec_deg: float) -> str:
+        """A star is in view."""
+        self._steering = None
+        self.guide.happened(Event.STAR_TAKEN)
+        label = self._tonight.begin_leg(star_name, ra_deg, dec_deg)
+        self.note_label()
+        self._keep()
+        return label
+
+    def note_label(self) -> None:
+        """A leg was begun, by the person or because the clock was set."""
+        if self.guide.north is North.EXCHANGED and self._tonight.watching is not None:
+            self.guide.exchanged.add(self._tonight.watching)
+
+    def end_leg(self, solution: Solution | None) -> None:
+        """The star has told enough, or is lost."""
+        self._tonight.end_leg()
+        if self.guide.stage is Stage.WATCH:
+            self.guide.happened(Event.LEG_ENOUGH)
+        self._note_result(solution)
+        self._keep()
+
+    def discard_leg(self, label: str) -> None:
+        """Leave a leg out, or raise Refused; the star under way is lost with it."""
+        was_watched = self._tonight.watching == label
+        self._tonight.discard_leg(label)
+        if was_watched and self.guide.stage is Stage.WATCH:
+            self.guide.happened(Event.STAR_LOST)
+        self._keep()
+
+    def begin_turning(self, solution: Solution | None) -> None:
+        """The bolts will be turned now; the star in view stays in view."""
+        if self.guide.stage is Stage.TURN:
+            return
+        self._steering = self._steering_of(solution)
+        self._tonight.end_leg()
+        self.guide.happened(Event.TURN_WORTHWHILE)
+        self._note_result(solution)
+        self._keep()
+
+    def _steering_of(self, solution: Solution | None) -> Steering | None:
+        tonight = self._tonight
+        watched = [leg for leg in tonight.leg_views() if leg.label == tonight.watching]
+        known = self.before() if solution is None else solution.knowledge
+        if not watched or known is None or tonight.site is None or tonight.air is None:
+            return None
+        try:
+            return Steering(watched[0], known, tonight.site, tonight.air, self.guide.base)
+        except ValueError:  # no offsets to the east: the person counts turns instead
+            return None
+
+    def take_while_turning(self, reading: Reading) -> bool:
+        """Whether a reading belongs to the turn rather than to a leg."""
+        if self.guide.stage is not Stage.TURN or self._tonight.watching is not None:
+            return False
+        if self._steering is not None:
+            self._steering.add(reading)
+        return True
+
+    def turned(
+        self,
+        how: How,
+        turn: Turn | None,
+        counted: tuple[float | None, float | None],
+        solution: Solution | None,
+    ) -> None:
+        """The bolts are turned: a new axis state begins, with what the turn lets one know."""
+        was = self.before() if solution is None else solution.knowledge
+        made = TurnMade(self._last_utc_s(), how, turn, *counted, was, self.guide.base)
+        self._note_result(solution)
+        self._keeper.put_adjustment(turn, counted)
+        self._begin_axis_state(Event.BOLTS_TURNED, made)
+
+    def tripod_moved(self) -> None:
+        """Everything may have changed: nothing that was measured holds on."""
+        self._begin_axis_state(Event.TRIPOD_MOVED, None)
+
+    def _begin_axis_state(self, event: Event, made: TurnMade | None) -> None:
+        self._tonight.end_leg()
+        self.guide.happened(event)
+        self.guide.begin_axis_state(made)
+        self._share_exchanged()
+        self._steering = None
+        self._keep()  # before the axis state itself, so that a kill in between loses neither
+        self._tonight.turn_bolts()
+
+    def accept(self, solution: Solution | None) -> None:
+        """It is good enough."""
+        self._tonight.end_leg()
+        self.guide.happened(Event.TARGET_MET)
+        self._note_result(solution)
+        self._keep()
+
+    def look_again(self) -> None:
+        """Back to the choice of a star."""
+        self._steering = None
+        self.guide.happened(Event.LOOK_AGAIN)
+        self._keep()
+
+    def doubt_north(self) -> None:
+        """The person cannot tell which way north is."""
+        self._tonight.end_leg()
+        self.guide.happened(Event.NORTH_DOUBTED)
+        self._keep()
+
+    def find_north(self, north: North) -> None:
+        """North is known, or (UNKNOWN) the first turn of the bolts is to tell."""
+        if self.guide.stage is Stage.FIND_NORTH:
+            self.guide.happened(Event.NORTH_FOUND)
+        self.set_north(north)
+        self._keep()
+
+    def set_north(self, north: North) -> None:
+        """Read what was read in this axis state the right way round."""
+        if (north is North.EXCHANGED) != (self.guide.north is North.EXCHANGED):
+            read = set(self._tonight.legs) - self._tonight.imported
+            self.guide.exchanged ^= read
+        self.guide.north = north
+        self._keep()
+
+    def set_base(self, base: Base) -> None:
+        """The base of the mount is not level."""
+        self.guide.base = base
+        self._keep()
+
+    def view(
+        self, solution: Solution | None, judgement: Judgement | None, said: Surprise | None
+    ) -> GuideView:
+        """As pages see it."""
+        tonight = self._tonight
+        before = self.before()
+        known = before if solution is None else solution.knowledge
+        wanted = None
+        if known is not None and tonight.site is not None and tonight.air is not None:
+            aim = aim_on_sky(tonight.aim, tonight.site, tonight.air)
+            wanted = wanted_turn(known, aim, tonight.site)
+            if judgement is None:  # the turn alone may have been enough
+                judgement = judge(known, None, aim, tonight.target_arcmin, ADVISED_TURN)
+        seen, unseen = self._seen()
+        return GuideView(
+            self.guide.stage,
+            self.guide.north,
+            self.guide.base,
+            self.guide.last_turn,
+            judgement,
+            said,
+            known,
+            information_of(solution, before),
+            wanted,
+            seen,
+            unseen,
+            BoltView(self._book.scale(AZIMUTH), self._book.last_turns(AZIMUTH)),
+            BoltView(self._book.scale(ALTITUDE), self._book.last_turns(ALTITUDE)),
+        )
+
+    def _seen(self) -> tuple[Turn | None, str]:
+        if self._steering is None:
+            return None, ""
+        try:
+            return self._steering.turned(), ""
+        except TurnUnseen as reason:
+            return None, str(reason)
+
+    def _note_result(self, solution: Solution | None) -> None:
+        """Keep what was found, and learn the bolts from it."""
+        if solution is None:
+            return
+        tonight, made = self._tonight, self.guide.last_turn
+        self._keeper.put_result(solution, tonight.aim)
+        if made is not None and made.how in ACCURACY and tonight.site is not None:
+            self._book.note(f"{self._key} {self.guide.axis_state}", made, solution, tonight.site)
+
+    def _last_utc_s(self) -> float:
+        times = [leg.buffer.last_utc_s for leg in self._tonight.legs.values()]
+        return max((time for time in times if time is not None), default=0.0)
+
+    def _keep(self) -> None:
+        if self._key:
+            self._keeper.put_setting(self._key, as_json(self.guide))

@@ -1,0 +1,70 @@
+"""How far the bolts have gone, read off the star in view while they are turned."""
+
+from __future__ import annotations
+
+from collections import deque
+
+import numpy as np
+from numpy.typing import NDArray
+
+from app.sources.source import Reading
+from core.alignment.adjustment import Base, Turn
+from core.alignment.driftlog import Leg
+from core.alignment.geometry import ARCMIN_PER_RAD, axis_north_end, observed_direction
+from core.alignment.knowledge import AxisKnowledge
+from core.alignment.steering import turn_seen
+from core.sky.place import hour_angle_and_declination
+from core.sky.refraction import Refraction
+from core.sky.site import Air, Site
+
+Floats = NDArray[np.float64]
+
+ANCHOR = 5  # readings before the turn whose mean the star is compared with
+NEWEST = 3  # readings whose middle one counts, so that a gust does not mislead
+
+
+class Steering:
+    """Compares where the star is seen with where it was seen before the bolts were touched."""
+
+    def __init__(self, leg: Leg, known: AxisKnowledge, site: Site, air: Air, base: Base) -> None:
+        """`leg`: the star under way. Raises ValueError without readings to the east."""
+        if leg.east_arcsec is None or not np.isfinite(leg.east_arcsec[-ANCHOR:]).all():
+            raise ValueError("without offsets to the east the star cannot show the turn")
+        self._site, self._base = site, base
+        self._anchor = np.array(
+            [leg.north_arcsec[-ANCHOR:].mean(), leg.east_arcsec[-ANCHOR:].mean()]
+        )
+        self.seen = _direction(leg, site, air)
+        self.axis = _axis(known, site)
+        self._newest: deque[tuple[float, float]] = deque(maxlen=NEWEST)
+
+    def add(self, reading: Reading) -> None:
+        """Take a reading of the star during the turn."""
+        if reading.east_arcsec is not None:
+            self._newest.append((reading.north_arcsec, reading.east_arcsec))
+
+    def turned(self) -> Turn | None:
+        """How far so far; None before the first reading. Raises TurnUnseen, a sentence."""
+        if not self._newest:
+            return None
+        shift = np.median(np.array(self._newest), axis=0) - self._anchor
+        return turn_seen(
+            self.seen, self.axis, (float(shift[0]), float(shift[1])), self._site, self._base
+        )
+
+
+def _direction(leg: Leg, site: Site, air: Air) -> Floats:
+    """Unit vector (3,) to where the star of a leg was seen last."""
+    hour_angle, declination = hour_angle_and_declination(
+        leg.ra_deg, leg.dec_deg, site, leg.utc_s[-1:]
+    )
+    latitude = float(np.deg2rad(site.latitude_deg))
+    seen = observed_direction(hour_angle, declination, latitude, Refraction.of(air))
+    return np.asarray(seen[0])
+
+
+def _axis(known: AxisKnowledge, site: Site) -> Floats:
+    latitude = float(np.deg2rad(site.latitude_deg))
+    azimuth, altitude = known.sky_arcmin / ARCMIN_PER_RAD
+    scale = max(float(np.cos(latitude)), 0.02)
+    return axis_north_end(latitude, float(azimuth) / scale, float(altitude))

@@ -1,0 +1,53 @@
+"""One turn of the bolts between two axis states, and what it lets one go on knowing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from enum import Enum
+
+from core.alignment.adjustment import Base, Turn, TurnAccuracy, known_after
+from core.alignment.knowledge import AxisKnowledge
+from core.alignment.steering import SEEN_TURN
+from core.sky.site import Site
+
+# Of a hand that turns as it was told, without seeing what it does: common practice, no source.
+ADVISED_TURN = TurnAccuracy(0.1, 0.5)
+# Counted turns of a bolt whose scale has been learned.
+COUNTED_TURN = TurnAccuracy(0.07, 0.5)
+
+
+class How(Enum):
+    """What the turn is known from."""
+
+    SEEN = "seen"  # the star in view showed it
+    COUNTED = "counted"  # turns of a bolt whose scale is known
+    ADVISED = "advised"  # the person says: as advised
+    UNKNOWN = "unknown"  # turned, nobody knows how far
+
+
+ACCURACY = {How.SEEN: SEEN_TURN, How.COUNTED: COUNTED_TURN, How.ADVISED: ADVISED_TURN}
+
+
+@dataclass(frozen=True, eq=False)
+class TurnMade:
+    """`turn`: how far the axis is believed to have moved. `azimuth_turns`, `altitude_turns`: of the
+    bolts, as counted, None where not. `was`: what was known before it, None for nothing.
+    """
+
+    utc_s: float
+    how: How
+    turn: Turn | None
+    azimuth_turns: float | None = None
+    altitude_turns: float | None = None
+    was: AxisKnowledge | None = None
+    base: Base = field(default_factory=Base)
+
+    def expected(self, site: Site) -> AxisKnowledge | None:
+        """What is known of the axis after it without looking again."""
+        return self.expected_of(self.turn, site)
+
+    def expected_of(self, turn: Turn | None, site: Site) -> AxisKnowledge | None:
+        """The same, had it been another turn."""
+        if turn is None or self.was is None or self.how not in ACCURACY:
+            return None
+        return known_after(self.was, turn, site, self.base, ACCURACY[self.how])

@@ -1,0 +1,75 @@
+"""Where the person stands in the procedure, as pages see it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from app.session.guide.afterturn import Surprise
+from app.session.guide.state import North
+from app.session.guide.turn import TurnMade
+from core.alignment.adjustment import Base, Turn
+from core.alignment.aim import Aim
+from core.alignment.bolts import BoltScale
+from core.alignment.judgement import Judgement
+from core.alignment.knowledge import AxisKnowledge
+from core.alignment.procedure import Stage
+from core.alignment.solution import Solution, pole_refraction_arcmin
+from core.sky.site import Air, Site
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True)
+class BoltView:
+    """A bolt of the mount: what its turns taught, and its last turn (0 when unknown)."""
+
+    scale: BoltScale | None = None
+    last_turns: float = 0.0
+
+
+@dataclass(frozen=True, eq=False)
+class GuideView:
+    """`wanted`: the turn that brings the axis to its aim, None while nobody knows. `seen`: how far
+    the star in view says the bolts have gone; `unseen`: the sentence why it cannot. `known`: all
+    that is known of the axis, earlier states included; `information` (2, 2) of it, arcmin⁻².
+    """
+
+    stage: Stage
+    north: North
+    base: Base
+    last_turn: TurnMade | None
+    judgement: Judgement | None
+    surprise: Surprise | None
+    known: AxisKnowledge | None
+    information: Floats
+    wanted: Turn | None
+    seen: Turn | None
+    unseen: str
+    azimuth_bolt: BoltView
+    altitude_bolt: BoltView
+
+
+def aim_on_sky(aim: Aim, site: Site, air: Air) -> Floats:
+    """Where the axis is wanted (2,), arcmin on the sky from the true pole."""
+    lift = pole_refraction_arcmin(site, air) if aim is Aim.REFRACTED_POLE else 0.0
+    return np.array([0.0, lift])
+
+
+def wanted_turn(known: AxisKnowledge, aim_arcmin: Floats, site: Site) -> Turn:
+    """The turn of both bolts that brings the axis from where it is known to be to the aim."""
+    apart = aim_arcmin - known.sky_arcmin
+    scale = max(float(np.cos(np.deg2rad(site.latitude_deg))), 0.02)
+    return Turn(float(apart[0]) / scale, float(apart[1]))
+
+
+def information_of(solution: Solution | None, before: AxisKnowledge | None) -> Floats:
+    """What is known so far (2, 2), arcmin⁻²; zeros at the start."""
+    if solution is not None:
+        legs = sum(solution.information_arcmin2, np.zeros((2, 2)))
+        return np.asarray(legs + solution.before_information_arcmin2)
+    if before is not None:
+        return np.asarray(np.linalg.inv(before.covariance_arcmin2))
+    return np.zeros((2, 2))
