@@ -10,11 +10,13 @@ from PySide6.QtCore import QObject, Signal
 from app.session.equipment import Equipment
 from app.session.places import Settings
 from core.mount.equipment import Camera, Telescope
+from core.mount.exampleset import INVENTED_INVENTORY, INVENTED_SET
 from core.mount.quantities import ImpossibleValue
 
 if TYPE_CHECKING:  # brings scipy along
     from core.alignment.budget.task import Optics, Task
 
+EXAMPLE_DECLINATION_DEG = 35.0
 KEY = "budget"
 VERSION = 1
 
@@ -72,6 +74,14 @@ class Budget(QObject):
         self._wanted = wanted
         self._settings.put_setting(KEY, {"version": VERSION, **asdict(wanted)})
         self.changed.emit()
+
+    def take_example(self, name: str) -> None:
+        """An invented target of this name; an invented set too where none can be used."""
+        telescopes, cameras = telescopes_and_cameras(self._wanted, self._equipment)
+        if not telescopes or not cameras:
+            self._equipment.take(INVENTED_INVENTORY)
+            self._equipment.use(INVENTED_SET.key)
+        self.want(replace(Wanted(), name=name, declination_deg=EXAMPLE_DECLINATION_DEG))
 
     def optics(self) -> Optics:
         """Raises `ImpossibleValue` with a sentence that names what is missing."""

@@ -67,6 +67,10 @@ class Field(QWidget):
     def is_wrong(self) -> bool:
         return bool(self._line.property("wrong"))
 
+    def is_free(self) -> bool:
+        """Nobody is typing here, and nothing typed waits to be put right."""
+        return not self._line.hasFocus() and not self.is_wrong()
+
     def below(self) -> str:
         return self._below.text()
 

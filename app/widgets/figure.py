@@ -17,7 +17,7 @@ UNITS = {
     "°/s": "degrees a second",
     "′/turn": "arcminutes a turn",
 }
-_NUMBER = re.compile(r"[+-]?(\d{1,9}(\.\d*)?|\.\d+)")
+_NUMBER = re.compile(r"[+-]?([0-9]{1,9}(\.[0-9]{0,9})?|\.[0-9]{1,9})")
 
 
 class UnusableFigure(ValueError):

@@ -58,7 +58,8 @@ class SmearPlot(QWidget):
         self._plot.hideButtons()
         self._plot.setMouseEnabled(x=False, y=False)
         self._view.setAccessibleName(self.tr("Plot of smear against exposure"))
-        self._view.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        for part in (self._view, self._view.viewport()):
+            part.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._view.scene().sigMouseMoved.connect(self._pointed)
         for item in (self._limit, self._chosen, *self._names):
             self._plot.addItem(item)
@@ -70,14 +71,14 @@ class SmearPlot(QWidget):
         self._copy.setToolTip(self.tr("Put exposure and smear on the clipboard as a table"))
 
     def _arrange(self) -> None:
-        head = QHBoxLayout()
-        head.addWidget(Text(self.tr("Smear against exposure"), "title"), 1)
-        head.addWidget(self._copy)
+        below = QHBoxLayout()
+        below.addWidget(self._readout, 1)
+        below.addWidget(self._copy)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addLayout(head)
+        column.addWidget(Text(self.tr("Smear against exposure"), "title"))
         column.addWidget(self._view, 1)
-        column.addWidget(self._readout)
+        column.addLayout(below)
         self._view.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
 
     def show_lines(self, lines: SmearLines) -> None:

@@ -98,14 +98,17 @@ class BudgetForm(QWidget):
         self.name.edited.connect(lambda _text: self.name.note(""))
 
     def show_wanted(self, wanted: Wanted, of_set: str) -> None:
-        """`of_set`: the optics of the set in use, in words. A line being typed in is left alone."""
+        """`of_set`: the optics of the set in use, in words.
+
+        What is being typed, or is wrong, is left alone.
+        """
         self._wanted = wanted
-        if not self.name.line().hasFocus():
+        if self.name.is_free():
             self.name.show_text(wanted.name)
-        if not self.declination.line().hasFocus():
+        if self.declination.is_free():
             self.declination.show_text(_degrees(wanted.declination_deg))
         for name, figure in self.figures.items():
-            if not figure.line().hasFocus():
+            if figure.is_free():
                 figure.show_figure(getattr(wanted, name))
         self.guiding.show_choice(GUIDED if wanted.is_guided else UNGUIDED)
         self.figures["guide_star_arcmin"].setVisible(wanted.is_guided)

@@ -57,7 +57,7 @@ class OpticsForm(Panel):
         self._of_set.say("" if wanted.has_own_optics else of_set)
         for name, figure in self.figures.items():
             figure.setVisible(wanted.has_own_optics)
-            if not figure.line().hasFocus():
+            if figure.is_free():
                 figure.show_figure(getattr(wanted, name))
 
     def taken(self, wanted: Wanted) -> Wanted:

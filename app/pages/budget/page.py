@@ -46,6 +46,7 @@ class BudgetPage(QWidget):
         self.form = BudgetForm(now)
         self.work = BudgetWork(theme)
         self.site_key = Key(self.tr("Enter your site"), "primary")
+        self.example_key = Key(self.tr("Try an invented example"))
         self._errand = Errand(self)
         self._soon = Redraw(self, self._ask)
         self._readings = Redraw(self, self._ask, WORDS_MS)
@@ -62,10 +63,12 @@ class BudgetPage(QWidget):
         column.setContentsMargins(16, 12, 16, 12)
         column.setSpacing(12)
         column.addWidget(Text(self.tr("How good must the alignment be tonight?"), "question"))
+        column.addWidget(Text(self._explanation(), "quiet"))
         left = QWidget()
         answers = QVBoxLayout(left)
         answers.setContentsMargins(0, 0, 0, 0)
-        self.work.band.column.addWidget(self.site_key, 0, Qt.AlignmentFlag.AlignLeft)
+        for key in (self.site_key, self.example_key):
+            self.work.band.column.addWidget(key, 0, Qt.AlignmentFlag.AlignLeft)
         answers.addWidget(self.work, 1)
         column.addWidget(Reflow((left, self.form), BESIDE_PX, (5, 2)))
         column.addStretch()
@@ -82,6 +85,14 @@ class BudgetPage(QWidget):
         self.work.band.goal_wanted.connect(self._session.set_target)
         self.work.aim.aim_chosen.connect(self._session.set_aim)
         self.site_key.clicked.connect(self.site_wanted)
+        example = self.tr("Invented target")
+        self.example_key.clicked.connect(lambda: self._budget.take_example(example))
+
+    def _explanation(self) -> str:
+        return self.tr(
+            "As good as your picture needs, no better. Say what you photograph and with what: this "
+            "page tells how far off the axis may be before stars smear."
+        )
 
     def stop(self) -> None:
         """Waits for what is being worked out; harmless twice."""
@@ -133,11 +144,13 @@ class BudgetPage(QWidget):
         is_solved = snapshot.solution is not None and snapshot.solution.determined
         self.work.axis.show_solved(is_solved)
         self.site_key.setVisible(snapshot.site is None)
+        self.example_key.hide()
         if snapshot.site is None or snapshot.air is None:
             return self.tr("The air and the sky over you count: enter your site first.")
         try:
             task = self._budget.task()
         except ValueError as reason:
+            self.example_key.setVisible(self._budget.wanted.declination_deg is None)
             return str(reason)
         axis = self.work.axis
         return Question(

@@ -45,7 +45,7 @@ class ChoosingSection(QWidget):
         self.examples_key.clicked.connect(self._take_examples)
         equipment.changed.connect(self._redraw.mark)
         theme.changed.connect(self._redraw.mark)
-        self._redraw.mark()
+        self._show()
 
     def _arrange(self) -> None:
         left = QWidget()
@@ -93,7 +93,7 @@ class ChoosingSection(QWidget):
 
     def _choose_purpose(self, purpose: Purpose) -> None:
         self._purpose = purpose
-        self._redraw.mark()
+        self._show()  # at once: what is typed next belongs to it
 
     def _adjust(self, own: Adjusted) -> None:
         """Impossible wishes are shown with their reason and not kept."""

@@ -57,6 +57,10 @@ class RecordForm(QWidget):
         """Of the record shown; empty for a new one."""
         return "" if self._record is None else self._record.key
 
+    def shown(self) -> Record | None:
+        """As it was last kept; None for a new one."""
+        return self._record
+
     def answer(self, name: str) -> Answer:
         return self._answers[name]
 

@@ -56,7 +56,7 @@ class ImageSection(QWidget):
         self._arrange()
         self.form.changed.connect(self._take)
         budget.changed.connect(self._redraw.mark)
-        self._redraw.mark()
+        self._show()
 
     def close_errands(self) -> None:
         self._errand.close()

@@ -62,7 +62,7 @@ class ImageForm(Panel):
             keys.setVisible(len(found) > 1)
         self.binning.show_choice(str(min(wanted.binning, BINNINGS[-1])))
         for name, figure in self.figures.items():
-            if not figure.line().hasFocus():
+            if figure.is_free():
                 figure.show_figure(getattr(wanted, name))
                 self._shown[name] = figure.text()
 

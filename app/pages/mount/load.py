@@ -43,7 +43,7 @@ class LoadSection(QWidget):
         self.load.share_chosen.connect(self._adjust_share)
         self.count_planned.ticked.connect(lambda _down: self._redraw.mark())
         equipment.changed.connect(self._redraw.mark)
-        self._redraw.mark()
+        self._show()
 
     def _arrange(self) -> None:
         judged = QVBoxLayout(self._judged)

@@ -55,6 +55,10 @@ class SetForm(QWidget):
     def key(self) -> str:
         return "" if self._set is None else self._set.key
 
+    def shown(self) -> EquipmentSet | None:
+        """As it was last kept; None for a new one."""
+        return self._set
+
     def name_field(self) -> Field:
         return self._name
 

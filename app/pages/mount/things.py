@@ -180,3 +180,16 @@ class Things(QWidget):
         inventory = self._equipment.inventory
         self.list.show_inventory(inventory)
         self.examples_key.setVisible(any(one.is_invented for one in inventory.records))
+        self._follow()
+
+    def _follow(self) -> None:
+        """A piece that was changed or taken away elsewhere, by an import, is shown as it is now."""
+        form = self._form
+        if form is None or form.shown() is None or form.is_changed():
+            return
+        things = self._equipment.inventory.things()
+        now = next((one for one in things if one.key == form.key()), None)
+        if now is None:
+            self._show_form(None)
+        elif now != form.shown():
+            self._open(form.key())

@@ -96,7 +96,7 @@ class WishForm(Panel):
         for criterion, stepper in self.weights.items():
             stepper.show_value(own.weights.get(criterion, 0.0))
         for figure, value in ((self.load, own.load_kg), (self.price, own.price_limit)):
-            if not figure.line().hasFocus():
+            if figure.is_free():
                 figure.show_figure(value)
         if set_kg is None:
             self.load.hint(self.tr("Empty: not known."))

@@ -1,0 +1,70 @@
+"""A Mount page over settings in memory and a session that only remembers."""
+
+from collections.abc import Callable
+from types import SimpleNamespace
+
+import pytest
+from PySide6.QtCore import QObject, Signal
+
+from app.pages.mount.page import MountPage
+from app.session.budget import Budget
+from app.session.equipment import Equipment
+from app.session.session import Session
+from core.mount.exampleset import INVENTED_INVENTORY
+from core.sky.site import Air, Site
+from tests.app.session.memory import Memory
+
+ROCK, AIR = Site(47.0, -20.0, 300.0, "Heron Rock"), Air(980.0, 5.0)
+
+
+class FakeSession(QObject):
+    """Knows a place, or none."""
+
+    changed = Signal(object)
+
+    def __init__(self, site: Site | None) -> None:
+        super().__init__()
+        self.now = SimpleNamespace(site=site, air=AIR if site else None, solution=None)
+
+    def snapshot(self) -> SimpleNamespace:
+        return self.now
+
+
+@pytest.fixture
+def memory() -> Memory:
+    return Memory()
+
+
+@pytest.fixture
+def equipment(memory: Memory) -> Equipment:
+    made = Equipment(memory)
+    made.memory = memory
+    return made
+
+
+@pytest.fixture
+def filled(equipment: Equipment) -> Equipment:
+    """The invented set."""
+    equipment.take(INVENTED_INVENTORY)
+    return equipment
+
+
+@pytest.fixture
+def make_page(qtbot, theme, equipment: Equipment) -> Callable[..., MountPage]:
+    made: list[MountPage] = []
+
+    def make(site: Site | None = ROCK) -> MountPage:
+        session: Session = FakeSession(site)
+        budget = Budget(equipment.memory, equipment)
+        page = MountPage(session, theme, equipment, budget)
+        page.kept_alive = (session, budget, theme)
+        page.budget = budget
+        qtbot.addWidget(page)
+        page.resize(1100, 740)
+        page.show()
+        made.append(page)
+        return page
+
+    yield make
+    for page in made:
+        page.stop()
