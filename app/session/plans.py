@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import QObject, Signal
@@ -20,9 +21,16 @@ class Plans(QObject):
 
     changed = Signal()
 
-    def __init__(self, settings: Settings, parent: QObject | None = None) -> None:
+    def __init__(
+        self,
+        settings: Settings,
+        known: Callable[[str], float | str | None] | None = None,
+        parent: QObject | None = None,
+    ) -> None:
+        """`known`: what is known of a figure from elsewhere while the person has not given it."""
         super().__init__(parent)
         self._settings = settings
+        self._known = known
         kept = settings.get_setting(KEY)
         usable = isinstance(kept, dict) and kept.get("version") == VERSION
         self._kept: dict[str, Any] = dict(kept) if usable else {"version": VERSION}
@@ -39,7 +47,7 @@ class Plans(QObject):
 
     def number(self, name: str, usual: float) -> float:
         """`usual` until the person has given one; NaN where it was left open."""
-        value = self._kept.get(name, usual)
+        value = self._value(name, usual)
         if value is None:
             return math.nan
         return float(value) if isinstance(value, int | float) else usual
@@ -48,11 +56,17 @@ class Plans(QObject):
         self._keep(name, None if math.isnan(value) else value)
 
     def word(self, name: str, usual: str) -> str:
-        value = self._kept.get(name, usual)
+        value = self._value(name, usual)
         return value if isinstance(value, str) else usual
 
     def set_word(self, name: str, value: str) -> None:
         self._keep(name, value)
+
+    def _value(self, name: str, usual: Any) -> Any:
+        if name in self._kept:
+            return self._kept[name]
+        known = None if self._known is None else self._known(name)
+        return usual if known is None else known
 
     def _keep(self, name: str, value: Any) -> None:
         if name in self._kept and self._kept[name] == value:

@@ -23,6 +23,7 @@ from app.widgets.domepicture import DomePicture
 from app.widgets.skyview import SkyView
 
 SMALL_PX = 13
+EDGE = 1e-6  # the rim itself belongs to the map
 STEP, FINE = 0.05, 0.01  # of the arrow keys, in parts of the radius; with Shift the finer
 
 
@@ -105,18 +106,18 @@ class Dome(QWidget):
             return
         fine = event.modifiers() & Qt.KeyboardModifier.ShiftModifier
         there = self._cursor + way * (FINE if fine else STEP)
-        if there.x() ** 2 + there.y() ** 2 <= 1.0:
+        if there.x() ** 2 + there.y() ** 2 <= 1.0 + EDGE:
             self._cursor = there
         self._point_at(self._cursor)
         self.update()
 
     def _point_at(self, place: QPointF) -> None:
         azimuth, altitude = SkyView(self._picture.rim_deg).direction(place.x(), place.y())
-        if altitude < 90.0 - self._picture.rim_deg:
+        if altitude < 90.0 - self._picture.rim_deg - EDGE:
             self.told.emit("")
             return
         said = self.tr("Azimuth {azimuth:.0f}°, {altitude} high").format(
-            azimuth=float(azimuth), altitude=self._height(float(altitude))
+            azimuth=float(azimuth), altitude=self._height(abs(float(altitude)))
         )
         if not self._picture.horizon.is_clear(azimuth, altitude):
             said = self.tr("{place}: obstructed").format(place=said)

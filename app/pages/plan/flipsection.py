@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import re
 
+import numpy as np
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
@@ -25,6 +26,7 @@ from app.widgets.text import Panel, Text
 from core.mount.equipment import MountKind
 from core.mount.flip import FlipPlan, Interruption
 from core.mount.meridian import Crossing
+from core.mount.rotation import SIDEREAL_DEG_PER_HOUR
 from core.night.plannight import Night
 from core.sky.zones import Zone
 
@@ -129,11 +131,16 @@ class FlipSection(QWidget):
     def _series_words(self, aim: Aim, plan: FlipPlan, zone: Zone) -> str:
         if aim.session is None:
             return ""
-        return self.tr("From {begin} to {end}: {count:,} exposures, none cut.").format(
+        said = self.tr("From {begin} to {end}: {count:,} exposures, none cut.").format(
             begin=clock_words(zone, aim.session[0]),
             end=clock_words(zone, aim.session[1]),
             count=len(plan.exposure_utc_s),
         )
+        past_s = _past_meridian_s(aim, aim.session[0])
+        if plan.begins_on is None or plan.crossings or past_s <= 0.0:
+            return said
+        passed = self.tr("It passed the meridian {span} before that, towards the west.")
+        return f"{said} {passed.format(span=span_words(past_s))}"
 
     def _crossing_words(self, one: Crossing, zone: Zone) -> str:
         where = (
@@ -191,6 +198,12 @@ class FlipSection(QWidget):
         if found is None or self._night is None or self._zone is None:
             return None
         return moment_of(int(found[1]), int(found[2]), self._night, self._zone)
+
+
+def _past_meridian_s(aim: Aim, utc_s: float) -> float:
+    """How long ago it crossed the upper meridian; negative while it has yet to."""
+    hour_angle_deg = float(np.interp(utc_s, aim.track.utc_s, aim.track.hour_angle_deg))
+    return math.remainder(hour_angle_deg, 360.0) / SIDEREAL_DEG_PER_HOUR * 3600.0
 
 
 def moment_of(hour: int, minute: int, night: Night, zone: Zone) -> float | None:
