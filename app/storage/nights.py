@@ -221,6 +221,10 @@ class NightLog:
         self._rows.entries.pop(entry_id, None)
         self._put(delete_entry(entry_id))
 
+    def kinds_of_entries(self) -> frozenset[str]:
+        """Of which kinds tonight has entries."""
+        return frozenset(row.kind for row in self._rows.entries.values())
+
     def set_site(self, site: Site, air: Air) -> None:
         """Where the mount stands tonight."""
         self._put_night(
