@@ -21,19 +21,23 @@ if TYPE_CHECKING:
     from app.pages.budget.page import BudgetPage
     from app.pages.drift.page import DriftPage
     from app.pages.mount.page import MountPage
+    from app.pages.plan.page import PlanPage
     from app.pages.pole.page import PolePage
+    from app.pages.rotation.page import RotationPage
     from app.pages.site.page import SitePage
     from app.pages.tracking.page import TrackingPage
     from app.session.budget import Budget
     from app.session.equipment import Equipment
+    from app.session.evening import Evening
     from app.session.places import Places
     from app.session.session import Session
     from app.session.snapshot import Snapshot
     from app.storage.nights import NightLog
 
 SITE, POLE, DRIFT, MOUNT, BUDGET = "site", "pole", "drift", "mount", "budget"
-TRACKING = "tracking"
-STOPPED = (POLE, DRIFT, MOUNT, BUDGET, TRACKING)  # the pages with work of their own under way
+TRACKING, ROTATION, PLAN = "tracking", "rotation", "plan"
+# The pages with work of their own under way.
+STOPPED = (POLE, DRIFT, MOUNT, BUDGET, TRACKING, ROTATION, PLAN)
 KEPT_WITHIN_S = 0.5  # on a disk that works it takes a tenth
 
 
@@ -119,6 +123,7 @@ class Program(QObject):
         return as_drift_log(self.session.snapshot()) if self.session is not None else ""
 
     def _build(self, warm: Warm) -> None:
+        from app.eveningparts import evening_of
         from app.session.budget import Budget
         from app.session.equipment import Equipment
         from app.session.places import Places
@@ -134,6 +139,7 @@ class Program(QObject):
         places = Places(warm.log)
         equipment = Equipment(warm.log, self)
         budget = Budget(warm.log, equipment, self)
+        evening = evening_of(session, places, warm.log, equipment, self._now, _own_zone(), self)
         self.window.offer(
             [
                 PageEntry(SITE, self.tr("Site"), lambda: self._site_page(session, places)),
@@ -152,6 +158,10 @@ class Program(QObject):
                     self.tr("Tracking"),
                     lambda: self._tracking_page(session, warm, budget),
                 ),
+                PageEntry(
+                    ROTATION, self.tr("Field rotation"), lambda: self._rotation_page(evening)
+                ),
+                PageEntry(PLAN, self.tr("Night plan"), lambda: self._plan_page(evening)),
             ]
         )
         self._show(session.snapshot())
@@ -178,8 +188,7 @@ class Program(QObject):
         from app.pages.site.page import SitePage
         from app.pages.site.parts import SiteParts
 
-        own_zone = bytes(QTimeZone.systemTimeZoneId().data()).decode("ascii", "replace")
-        page = SitePage(self.theme, SiteParts(self._now, places, own_zone))
+        page = SitePage(self.theme, SiteParts(self._now, places, _own_zone()))
         snapshot = session.snapshot()
         page.show_site(snapshot.site, snapshot.air)
         page.site_given.connect(session.set_site)
@@ -227,6 +236,20 @@ class Program(QObject):
         page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page
 
+    def _rotation_page(self, evening: Evening) -> RotationPage:
+        from app.pages.rotation.page import RotationPage
+
+        page = RotationPage(evening, self.theme)
+        page.site_wanted.connect(lambda: self.window.show_page(SITE))
+        return page
+
+    def _plan_page(self, evening: Evening) -> PlanPage:
+        from app.pages.plan.page import PlanPage
+
+        page = PlanPage(evening, self.theme)
+        page.site_wanted.connect(lambda: self.window.show_page(SITE))
+        return page
+
     def _show(self, snapshot: Snapshot) -> None:
         self.window.show_site(snapshot.site)
 
@@ -234,3 +257,8 @@ class Program(QObject):
         self._held_trouble = sentence
         if self.session is not None:
             self.session.report_storage(sentence)
+
+
+def _own_zone() -> str:
+    """The computer's time zone by name."""
+    return bytes(QTimeZone.systemTimeZoneId().data()).decode("ascii", "replace")

@@ -1,4 +1,4 @@
-"""What the pages that plan the evening get, and the pages themselves."""
+"""What the pages that plan the evening get."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from app.session.session import Session
 
 
-def evening(
+def evening_of(
     session: Session,
     places: Places,
     settings: Settings,

@@ -25,6 +25,9 @@ SLOW = (
     "app.pages.mount.page",
     "app.pages.budget.page",
     "app.pages.tracking.page",
+    "app.eveningparts",
+    "app.pages.rotation.page",
+    "app.pages.plan.page",
     "core.alignment.solution",
 )
 SOME_TIME_S = 1.8e9  # any will do to load what places of the Sun need
@@ -75,11 +78,13 @@ def _import_the_rest() -> None:
     """What the pages and the solver need, so that neither waits for it later."""
     for name in SLOW:
         importlib.import_module(name)
-    from core.sky import catalogue, clock, polefield, sunlight, zones
+    from core.sky import catalogue, clock, deepsky, polefield, sunlight, zones
     from core.sky.magnetic import NoDeclination, declination
     from core.sky.site import Air, Site
 
     catalogue.load()
+    with contextlib.suppress(RuntimeError):  # the pages that need it say so
+        deepsky.load()
     polefield.load()
     clock.bundled()
     zones.names()

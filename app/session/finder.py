@@ -42,8 +42,11 @@ class Finder(QObject):
 
 
 def find(text: str, utc_s: float) -> tuple[Target, ...]:
-    """Targets of that name, or the one at those coordinates."""
-    targets = plantarget.search(text, catalogue.load(), deepsky.load(), utc_s)
+    """Targets of that name, or the one at those coordinates; these alone without the tables."""
+    try:
+        targets = plantarget.search(text, catalogue.load(), deepsky.load(), utc_s)
+    except RuntimeError:
+        return _at(text)
     return tuple(targets) or _at(text)
 
 

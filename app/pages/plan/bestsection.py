@@ -119,6 +119,8 @@ class BestSection(QWidget):
         )
 
     def _why(self, study: Study) -> str:
+        if study.best_problem:
+            return study.best_problem
         if not study.night.usable_spans:
             return self.tr("It does not get dark enough tonight for clusters and nebulae.")
         return self.tr("Nothing of this list rises high enough: try a lower altitude.")

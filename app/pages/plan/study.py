@@ -51,6 +51,7 @@ class Study:
     aim: Aim | None
     line: TimeLine
     best: tuple[Placed, ...]
+    best_problem: str
     setup: SkySetup | None
     setup_problem: str
     errors: ErrorMaps | None
@@ -68,20 +69,30 @@ def study(asked: Question) -> Study:
     aim = None if asked.target is None else _aim(asked, asked.target, sky)
     moment = _moment(asked, sky.night)
     setup, problem = _setup(asked, moment)
-    rounded = round(asked.now_utc_s / ROUND_S)
+    best, no_best = _best(asked)
     return Study(
         question=asked,
         sky=sky,
         moment_utc_s=moment,
         aim=aim,
         line=_line(sky, aim),
-        best=best_placed(asked.around, rounded, asked.lowest_deg, asked.list_of),
+        best=best,
+        best_problem=no_best,
         setup=setup,
         setup_problem=problem,
         errors=None if setup is None else error_maps(setup, asked.around, moment),
         eye=_eye(asked, aim),
         checklist=tonights_checklist(asked, sky.night, aim),
     )
+
+
+def _best(asked: Question) -> tuple[tuple[Placed, ...], str]:
+    """The best placed, or a sentence why their table cannot be read."""
+    rounded = round(asked.now_utc_s / ROUND_S)
+    try:
+        return best_placed(asked.around, rounded, asked.lowest_deg, asked.list_of), ""
+    except RuntimeError as problem:
+        return (), str(problem)
 
 
 def _moment(asked: Question, tonight: Night) -> float:

@@ -11,6 +11,7 @@ from PySide6.QtTest import QTest
 from app.pages.plan.page import BEST, EYE, FLIP, STARS, TONIGHT, PlanPage
 from app.session.evening import Evening
 from core.night.plantarget import Target
+from core.sky import deepsky
 from core.sky.horizon import Horizon
 from tests.app.pages.eveningpages import (
     ANDROMEDA,
@@ -131,6 +132,19 @@ def test_the_best_placed_can_be_taken_by_key(shown, qtbot) -> None:
     assert names[2].startswith(given.plans.target().name)
     _after(qtbot, page, lambda: best.lists().button("all").click())
     assert best.listed().item(0).text() not in names
+
+
+def test_without_the_table_of_objects_the_rest_still_works(shown, qtbot, monkeypatch) -> None:
+    def unreadable():
+        raise RuntimeError("The table cannot be read; install again.")
+
+    monkeypatch.setattr(deepsky, "load", unreadable)
+    page = shown(evening(HILL))
+    assert _section(page, BEST).nothing() == "The table cannot be read; install again."
+    line = page.bar().search().field().line()
+    QTest.keyClicks(line, "0 42 44 +41 16")
+    _after(qtbot, page, lambda: QTest.keyClick(line, Qt.Key.Key_Return))
+    assert page.facts().told()[1].startswith("83°")
 
 
 def test_the_flip_has_times_sides_and_cautions(shown, qtbot) -> None:
