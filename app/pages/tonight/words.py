@@ -1,0 +1,75 @@
+"""What the Tonight page says: times, states and pages in words."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication
+
+from app.widgets.nightpicture import clock_words
+from app.widgets.spans import span_words
+from core.night.checklistmarks import Mark, State
+from core.night.checkliststeps import Part
+from core.night.checklisttimes import Planned
+from core.night.tonight import AlignmentState, NightNow
+from core.sky.zones import Zone
+
+SOON_S = 120.0
+
+
+def tr(text: str) -> str:
+    """From the catalogue of translations of this page."""
+    return QCoreApplication.translate("Tonight", text)
+
+
+def part_words(part: Part) -> str:
+    """The heading of a part of the night."""
+    words = tr(part.value)
+    return words[:1].upper() + words[1:]
+
+
+def time_words(planned: Planned, zone: Zone) -> str:
+    """When it has to begin; a dash where the night has no such time."""
+    return "–" if planned.begin_utc_s is None else clock_words(zone, planned.begin_utc_s)
+
+
+def state_words(state: State, mark: Mark | None, zone: Zone) -> str:
+    """What has become of a step; nothing of an open one."""
+    if state is State.OPEN:
+        return ""
+    if state is State.SKIPPED and mark is not None:
+        return tr("Skipped: {reason}").format(reason=mark.reason)
+    when = "" if mark is None else f" {clock_words(zone, mark.utc_s)}"
+    if state is State.SEEN:
+        return tr("The program saw it done{when}.").format(when=when and f",{when}")
+    return tr("Done{when}.").format(when=when and f" at{when}")
+
+
+def due_words(now: NightNow) -> str:
+    """How long until the next step must begin."""
+    if now.next_in_s is None:
+        return tr("no time set")
+    if now.next_in_s < -SOON_S:
+        return tr("should have begun {span} ago").format(span=span_words(-now.next_in_s))
+    if now.next_in_s < SOON_S:
+        return tr("begin now")
+    return tr("begin within {span}").format(span=span_words(now.next_in_s))
+
+
+def darkness(now: NightNow) -> tuple[str, str]:
+    """A figure and its words."""
+    if now.darker_in_s is not None:
+        name = tr("to darkness") if now.darkest.value == "night" else tr("to the darkest tonight")
+        return span_words(now.darker_in_s), f"{name}. {tr(now.light_sentence)}"
+    return tr("now"), tr(now.light_sentence)
+
+
+def alignment(now: NightNow) -> tuple[str, str]:
+    """A short verdict and its sentence."""
+    short = {
+        AlignmentState.NOT_NEEDED: tr("not needed"),
+        AlignmentState.NO_BUDGET: tr("no target yet"),
+        AlignmentState.NOT_MEASURED: tr("not measured"),
+        AlignmentState.NOT_CLEAR: tr("watch longer"),
+        AlignmentState.WITHIN: tr("good enough"),
+        AlignmentState.BEYOND: tr("turn the bolts"),
+    }
+    return short[now.alignment], tr(now.alignment_sentence)
