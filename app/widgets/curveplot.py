@@ -14,6 +14,7 @@ from app.widgets.curves import Curve, Ink, Picture
 from app.widgets.key import Key
 from app.widgets.text import Text
 
+HEIGHT_PX = 300
 STEPS = 100  # of the arrow keys, from one side to the other
 STYLES = {
     Ink.FULL: Qt.PenStyle.SolidLine,
@@ -26,8 +27,12 @@ STYLES = {
 class CurvePlot(QWidget):
     """Shows one `Picture` at a time. Left and right move along it, Home and End to its ends."""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, theme: Theme, height_px: int = HEIGHT_PX, parent: QWidget | None = None
+    ) -> None:
+        """`height_px`: of the picture at the usual text size."""
         super().__init__(parent)
+        self._height_px = height_px
         self._theme = theme
         self._picture: Picture | None = None
         self._at = 0.0
@@ -46,6 +51,7 @@ class CurvePlot(QWidget):
     def _set_up(self) -> None:
         self._plot.setMenuEnabled(False)
         self._plot.hideButtons()
+        self._plot.layout.setContentsMargins(4, 4, 10, 10)  # names of axes reach over their edge
         self._plot.setMouseEnabled(x=False, y=False)
         self._view.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._view.scene().sigMouseMoved.connect(self._pointed)
@@ -66,9 +72,9 @@ class CurvePlot(QWidget):
         column.setSpacing(4)
         column.addLayout(head)
         column.addWidget(self._legend)
-        column.addWidget(self._view, 1)
+        column.addWidget(self._view)
         column.addWidget(self._readout)
-        self._view.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
+        self._view.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
 
     def show_picture(self, picture: Picture) -> None:
         thin = tuple(curve.thinned() for curve in picture.curves)
@@ -76,7 +82,8 @@ class CurvePlot(QWidget):
         self._title.say(picture.title)
         self._view.setAccessibleName(picture.title)
         self.setAccessibleName(picture.title)
-        self._legend.say("    ".join(f"{one.ink.value} {one.name}" for one in _named(thin)))
+        named = [f"{one.ink.value} {one.name}" for one in _named(thin)]
+        self._legend.say("    ".join(named) if len(named) > 1 else "")
         self._draw()
 
     def picture(self) -> Picture | None:
@@ -207,7 +214,8 @@ class CurvePlot(QWidget):
             axis.setPen(QColor(look.edge))
             axis.setTextPen(QColor(look.text))
             axis.setStyle(tickFont=font, maxTickLevel=0)
-        self._view.setMinimumHeight(round(190 + 70 * self._theme.scale))
+        self._plot.getAxis("left").setWidth(round(4.4 * font.pixelSize()))  # alike in all plots
+        self._view.setFixedHeight(round(self._height_px * (0.75 + 0.25 * self._theme.scale)))
         self._show_focus(self.hasFocus())
         self._draw()
 

@@ -19,10 +19,10 @@ COLUMNS = 900  # points across a picture; more are not told apart
 class Ink(Enum):
     """How a curve is drawn; each is told from the others without its colour."""
 
-    FULL = "━"
-    DASHED = "╍"
-    DOTTED = "┅"
-    THIN = "─"
+    FULL = "━━"
+    DASHED = "╍╍"
+    DOTTED = "┉┉"
+    THIN = "──"
     DOTS = "•"
 
 

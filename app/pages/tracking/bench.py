@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from core.sky.site import Air, Site
 
 STARS_KEY = "tracking stars"
+STOPPED = "The computation was stopped before its end. Change anything, and it begins again."
 FAULT = "The computation broke off because of a fault in the program. Report it."
 
 
@@ -46,7 +47,7 @@ class Bench(QObject):
         self.pointed_from: Place | None = None
         self.before: Tap | None = None
         self.after: Tap | None = None
-        self._kept_run: tuple[Leg, int] | None = None
+        self._kept_run: tuple[Leg, int | None] | None = None
         self._run_axis_state = 0
         self._place: tuple[Site | None, Air | None] = (None, None)
         self._solution: Solution | None = None
@@ -97,7 +98,10 @@ class Bench(QObject):
         """Keeps it in the log of nights unless it is invented."""
         self.run = given
         self._run_axis_state = self._session.snapshot().axis_state
-        self._kept_run = None if given.is_practice else (given.leg, self.parts.keep_run(given.leg))
+        self._kept_run = None
+        if not given.is_practice:
+            key = None if given.is_kept else self.parts.keep_run(given.leg)
+            self._kept_run = given.leg, key
         self.work()
 
     def take_guided(self, given: Given) -> None:
@@ -129,6 +133,10 @@ class Bench(QObject):
 
     def work(self) -> None:
         """Asks anew; the newest question wins."""
+        if not self._has_any():
+            self.study, self.fault = None, ""
+            self.changed.emit()
+            return
         asked, old = self._question(), self.study
 
         def work(keep_going: Any) -> Study | None:
@@ -138,6 +146,19 @@ class Bench(QObject):
 
         self.job.send(work)
         self.changed.emit()
+
+    def stop(self) -> None:
+        """Gives up what is being worked out."""
+        self.job.stop()
+        self.fault = STOPPED
+        self.changed.emit()
+
+    def _has_any(self) -> bool:
+        """Whether there is something to work out."""
+        figures = self.typed
+        readings = (self.run, self.guided, self.reversal, self.before, self.after)
+        has_load = None not in (figures.payload_kg, figures.capacity_kg)
+        return any(one is not None for one in readings) or bool(self.sightings) or has_load
 
     def _question(self) -> Question:
         here = self.here()

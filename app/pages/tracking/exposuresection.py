@@ -34,7 +34,7 @@ class ExposureSection(Section):
     """`scale`: where the image scale is typed, for those who lead here."""
 
     def __init__(self, theme: Theme, bench: Bench, parent: QWidget | None = None) -> None:
-        super().__init__(theme, bench, parent)
+        super().__init__(theme, bench, parent=parent)
         self.facts = Facts(
             self.tr("Longest exposures of which nine in ten are sharp"),
             (self.tr("Unguided"), self.tr("Trained"), self.tr("Guided")),
@@ -114,4 +114,4 @@ def _fact(curve: ChanceCurve) -> Fact:
     size = limit_words(curve.longest_s)
     if is_end:
         return Fact(size, "as far as this run can tell")
-    return Fact(size, "a guide star held" if curve.drive.value == "guided" else "")
+    return Fact(size)

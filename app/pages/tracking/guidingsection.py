@@ -17,6 +17,7 @@ from app.pages.tracking.question import Given, Reversal
 from app.pages.tracking.runbox import RunBox, sentences
 from app.pages.tracking.section import Section
 from app.theme.theme import Theme
+from app.widgets.curveplot import CurvePlot
 from app.widgets.facts import Fact, Facts
 from app.widgets.lines import Lines
 from app.widgets.named import Named
@@ -24,6 +25,9 @@ from app.widgets.text import Panel, Text
 
 if TYPE_CHECKING:
     from core.tracking.guiding import GuidingCheck
+
+
+LANE_PX = 190  # high enough to see a swing, low enough for two
 
 
 class GuidingSection(Section):
@@ -34,13 +38,15 @@ class GuidingSection(Section):
         practise: Callable[[], Given],
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(theme, bench, parent)
+        super().__init__(theme, bench, LANE_PX, parent)
         self.sentence = Text("", "side")
         self.facts = Facts(
             self.tr("What guiding leaves"),
             (self.tr("Right ascension"), self.tr("Declination"), self.tr("Ratio of the two")),
         )
         self.findings = Text()
+        self.north = CurvePlot(theme, LANE_PX)
+        self.north.hide()
         self.settling, self.play = Text(), Text()
         self.box = RunBox(
             self.tr("Some minutes of guiding"),
@@ -53,12 +59,13 @@ class GuidingSection(Section):
             practise,
         )
         self.box.practice_key.setText(self.tr("Practice guiding"))
+        self.box.import_key.setText(self.tr("Import guiding (CSV) …"))
         self.box.taken.connect(bench.take_guided)
         self.reversal = Lines(self.tr("Reversal in declination: asked and moved, in ″"))
         self.reversal.textChanged.connect(self._take_reversal)
         self.wrong = Text("", "alarm")
         self.arrange(
-            (self.sentence, self.facts, self.plot, self.findings),
+            (self.sentence, self.facts, self.findings, self.plot, self.north),
             (self.box, self._air_panel(), self._reversal_panel()),
         )
 
@@ -82,7 +89,7 @@ class GuidingSection(Section):
             "arcseconds the star has moved."
         )
         self.reversal.setPlaceholderText("2  0.1\n4  0.2\n6  1.9\n8  4.0")
-        self.reversal.setMinimumHeight(150)
+        self.reversal.setFixedHeight(170)
         for part in (
             Text(how),
             Named(self.tr("Asked and moved, in ″"), self.reversal),
@@ -98,13 +105,17 @@ class GuidingSection(Section):
         study, given = self.bench.study, self.bench.guided
         found = None if study is None else study.guiding.value
         self.facts.setVisible(found is not None)
-        self.plot.setVisible(given is not None)
+        for plot in (self.plot, self.north):
+            plot.setVisible(given is not None)
         if given is None or study is None:
             self.sentence.say(self.tr("No guiding recorded yet; bring some minutes of it in."))
         else:
             self.sentence.say(study.guiding.words(lambda one: one.sentence))
         if given is not None:
-            self.plot.show_picture(pictures.guided_offsets(given))
+            for plot, picture in zip(
+                (self.plot, self.north), pictures.guided_offsets(given), strict=True
+            ):
+                plot.show_picture(picture)
         self.findings.say("" if found is None else self._found(found))
         self.settling.say("" if study is None else study.settling.words(lambda one: one.sentence))
         self.play.say("" if study is None else study.backlash.words(lambda one: one.sentence))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QElapsedTimer, Signal
 from PySide6.QtWidgets import QProgressBar, QWidget
 
 from app.pages.tracking.bench import Bench
@@ -17,6 +17,9 @@ from app.widgets.text import Panel, Text
 
 if TYPE_CHECKING:
     from app.pages.tracking.study import Study
+
+
+PATIENCE_MS = 400
 
 
 class Head(Panel):
@@ -37,6 +40,7 @@ class Head(Panel):
         self.scale_key = Key(self.tr("Enter the image scale"), "primary")
         self.stop_key = Key(self.tr("Stop"))
         self._progress = QProgressBar()
+        self._clock = QElapsedTimer()
         self._progress.setAccessibleName(self.tr("Share of the computation that is done"))
         self.facts = Facts(
             self.tr("In figures"),
@@ -47,6 +51,9 @@ class Head(Panel):
                 self.tr("Guiding holds within"),
             ),
         )
+        self.facts.setProperty("kind", "")  # it stands on a panel already
+        self.facts.column.setContentsMargins(0, 6, 0, 0)
+        self.origin = Text("", "small")
         self._ways = QWidget()
         self._arrange()
         self._redraw = Redraw(self, self._show)
@@ -64,6 +71,7 @@ class Head(Panel):
             self._progress,
             self.stop_key,
             self.facts,
+            self.origin,
         ):
             self.column.addWidget(part)
         for hidden in (self._progress, self.stop_key, self.facts):
@@ -72,15 +80,18 @@ class Head(Panel):
     def _join(self) -> None:
         self._bench.changed.connect(self._redraw.mark)
         job = self._bench.job
+        job.began.connect(self._clock.start)
         job.progressed.connect(self._show_progress)
         job.ended.connect(self._hide_progress)
-        self.stop_key.clicked.connect(job.stop)
+        self.stop_key.clicked.connect(self._bench.stop)
         self.scale_key.clicked.connect(self.scale_wanted)
         self.practice_key.clicked.connect(self.practice_wanted)
         self.import_key.clicked.connect(self.import_wanted)
 
     def _show_progress(self, share: float) -> None:
         self._progress.setValue(round(100 * share))
+        if self._clock.elapsed() < PATIENCE_MS:  # what comes and goes at once only unsettles
+            return
         self._progress.show()
         self.stop_key.show()
 
@@ -100,8 +111,15 @@ class Head(Panel):
         self.scale_key.setVisible(needs_scale)
         self._ways.setVisible(is_empty or needs_scale)
         self.facts.setVisible(not is_empty)
+        self.origin.say(self._origins())
         if study is not None and not is_empty:
             self.facts.show_facts(_facts(study))
+
+    def _origins(self) -> str:
+        """What is judged, so that practice is never taken for the mount outside."""
+        given = (self._bench.run, self._bench.guided)
+        origins = "; ".join(one.origin for one in given if one is not None)
+        return self.tr("From: {origins}.").format(origins=origins) if origins else ""
 
     def _words(self, study: Study | None) -> tuple[str, str]:
         if self._bench.fault:
@@ -156,7 +174,7 @@ def _facts(study: Study) -> list[Fact]:
     if found is not None:
         facts[0] = Fact(f"{found.size.peak_to_peak_arcsec:.1f}″", "peak to peak")
     if trained is not None:
-        facts[1] = Fact(f"{trained.residual_rms_arcsec:.1f}″", "rms")
+        facts[1] = Fact(f"{trained.residual_rms_arcsec:.1f}″", "rms, predicted")
     if curves is not None:
         longest = curves[0].longest_s
         sharp = "nine in ten are sharp"

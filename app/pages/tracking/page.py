@@ -67,10 +67,18 @@ class TrackingPage(QWidget):
         question = Text(self.tr("How well does this mount track, and what first?"), "question")
         for part in (question, self.head, self.sections):
             inner.addWidget(part)
-        inner.addStretch()
+        inner.addStretch(1)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(Scrolled(content))
+        self._scrolled = Scrolled(content)
+        column.addWidget(self._scrolled)
+        self.sections.shown.connect(self._bring_up)
+
+    def _bring_up(self) -> None:
+        """In a low window a section that was chosen would begin below its edge."""
+        top = self.sections.y()
+        if top > self._scrolled.viewport().height() // 2:
+            self._scrolled.verticalScrollBar().setValue(top - 12)
 
     def _offered(self) -> list[Section]:
         theme, bench = self._theme, self.bench

@@ -37,7 +37,7 @@ class PeriodicSection(Section):
         practise: Callable[[], Given],
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(theme, bench, parent)
+        super().__init__(theme, bench, parent=parent)
         self.sentence = Text("", "side")
         self.views = Choice(self.tr("What the plot shows"), self._view_words())
         self.views.show_choice(TURN)
@@ -95,10 +95,14 @@ class PeriodicSection(Section):
         study = self.bench.study
         drive = None if study is None else study.drive
         found = None if drive is None else drive.periodic.value
-        for part in (self.views, self.plot, self.waves):
+        for part in (self.views, self.waves):
             part.setVisible(found is not None)
+        is_empty = self.bench.run is None and self.bench.guided is None
+        self.box.show_keys(not is_empty)  # until then the verdict above offers them
         if drive is None:
-            self.sentence.say(self.tr("No run yet. The plot will show one turn of the worm here."))
+            self.sentence.say(
+                self.tr("No run yet. It will show what the drive does in each turn of its worm.")
+            )
         else:
             words = drive.run.problem or drive.periodic.words(lambda one: one.sentence)
             self.sentence.say(words or self.tr("No run yet."))
@@ -108,6 +112,9 @@ class PeriodicSection(Section):
         if found is not None:
             self.waves.show_rows(_rows(found))
             self.plot.show_picture(self._picture(found))
+        else:
+            self.plot.show_picture(pictures.example_turn())
+        self.plot.setVisible(found is not None or self.bench.run is None)
 
     def _picture(self, found: PeriodicError) -> Picture:
         makers = {RUN: pictures.whole_run, PERIODS: pictures.periods}

@@ -12,6 +12,7 @@ from PySide6.QtCore import QCoreApplication
 from app.pages.tracking.question import Given, Tap
 from app.widgets.curves import Curve, Ink, Picture
 from app.widgets.spans import span_words
+from core.practice.worm import Worm
 
 if TYPE_CHECKING:
     from core.tracking.exposure import ChanceCurve
@@ -23,6 +24,7 @@ Floats = NDArray[np.float64]
 MOST_TURNS = 12  # single turns drawn; more hide each other
 TICKS_S = (2.0, 5.0, 15.0, 60.0, 180.0, 600.0, 1800.0)
 PERIOD_TICKS_S = (15.0, 30.0, 60.0, 120.0, 300.0, 600.0, 1200.0, 3600.0)
+EXAMPLE = Worm(480.0, (7.5, 2.2, 0.8), (0.4, 1.9, 4.0))
 DRIVES = {"unguided": Ink.DASHED, "trained": Ink.DOTTED, "guided": Ink.FULL}
 
 
@@ -42,6 +44,13 @@ def one_turn(found: PeriodicError) -> Picture:
     wave = Curve(tr("fitted curve"), folded.place_s, curve)
     mean = Curve(tr("mean of all turns"), folded.place_s, folded.mean_arcsec, Ink.DASHED)
     return _of_a_turn(tr("One turn of the worm"), tr("Drive ahead (″)"), (*turns, mean, wave))
+
+
+def example_turn() -> Picture:
+    """What an invented drive would show, before there is a run."""
+    place = np.linspace(0.0, EXAMPLE.period_s, 200)
+    curve = Curve(tr("an invented drive"), place, EXAMPLE.lead_arcsec(place))
+    return _of_a_turn(tr("Example: one turn of a worm"), tr("Drive ahead (″)"), (curve,))
 
 
 def after_training(found: PeriodicError) -> Picture:
@@ -129,7 +138,7 @@ def chances(curves: tuple[ChanceCurve, ...]) -> Picture:
     return Picture(
         tr("Chance of a sharp exposure"),
         tr("Exposure"),
-        tr("Exposures that keep the limit (%)"),
+        tr("Sharp ones (%)"),
         drawn,
         x_words=lambda x: span_words(10.0**x),
         y_words=lambda y: f"{y:.0f} %",
@@ -140,21 +149,31 @@ def chances(curves: tuple[ChanceCurve, ...]) -> Picture:
     )
 
 
-def guided_offsets(given: Given) -> Picture:
+def guided_offsets(given: Given) -> tuple[Picture, Picture]:
+    """Right ascension and declination, to one measure."""
     leg = given.leg
     minutes = (leg.utc_s - leg.utc_s[0]) / 60.0
     east = np.full(minutes.size, np.nan) if leg.east_arcsec is None else leg.east_arcsec
-    return Picture(
-        tr("The guide star from its place"),
-        tr("Time (minutes)"),
-        tr("Offset (″)"),
-        (
-            Curve(tr("declination, north positive"), minutes, leg.north_arcsec, Ink.DOTTED),
-            Curve(tr("right ascension, east positive"), minutes, east),
-        ),
-        x_words=lambda x: f"{x:.1f} min",
-        y_words=_arcsec,
+    reach = 1.05 * max(
+        float(np.nanmax(np.abs(values), initial=0.1)) for values in (east, leg.north_arcsec)
     )
+    named = (
+        (tr("Right ascension under guiding"), tr("East (″)"), tr("east"), east),
+        (tr("Declination under guiding"), tr("North (″)"), tr("north"), leg.north_arcsec),
+    )
+    first, second = (
+        Picture(
+            title,
+            tr("Time (minutes)"),
+            axis,
+            (Curve(name, minutes, values),),
+            x_words=lambda x: f"{x:.1f} min",
+            y_words=_arcsec,
+            y_range=(-reach, reach),
+        )
+        for title, axis, name, values in named
+    )
+    return first, second
 
 
 def stars_left(found: Pointing) -> Picture:

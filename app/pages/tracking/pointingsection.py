@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import numpy as np
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QListWidget, QWidget
 
 from app.pages.tracking import pictures
@@ -42,7 +42,7 @@ class PointingSection(Section):
         rng: np.random.Generator,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(theme, bench, parent)
+        super().__init__(theme, bench, parent=parent)
         self._rng = rng
         self.sentence = Text("", "side")
         self.facts = Facts(
@@ -61,6 +61,7 @@ class PointingSection(Section):
         self.form.added.connect(self._add)
         self.form.site_wanted.connect(self.site_wanted)
         self.stars = QListWidget()
+        self.stars.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.stars.setAccessibleName(self.tr("Stars pointed at"))
         self.remove_key = Key(self.tr("Remove the chosen star"))
         self.clear_key = Key(self.tr("Remove all"))
@@ -88,7 +89,7 @@ class PointingSection(Section):
             "Send the mount to a star, bring it into the middle by hand, and note what the mount "
             "shows. Eight or more, high and low, on both sides of the pier."
         )
-        self.stars.setMinimumHeight(150)
+        self.stars.setMinimumHeight(220)
         for part in (
             Text(how),
             self.practice_key,
@@ -207,11 +208,10 @@ class PointingSection(Section):
 def _line(number: int, star: Sighting) -> str:
     hours = star.star_hour_angle_deg / 15.0
     side = "east" if star.side == EAST_OF_PIER else "west"
-    where = f"{abs(hours):.1f} h {'west' if hours > 0.0 else 'east'} of the meridian"
     name = star.label or f"star {number}"
-    return (
-        f"{name}: {where}, declination {star.star_declination_deg:+.0f}°; tube {side} of the pier"
-    )
+    half = "west" if hours > 0.0 else "east"
+    where = f"{abs(hours):.1f} h {half}, declination {star.star_declination_deg:+.0f}°"
+    return f"{name}; tube {side} of the pier\n{where}"
 
 
 def _terms(found: Pointing) -> list[str]:

@@ -27,6 +27,7 @@ GUIDED_S = 900.0
 DECLINATION_DEG = 8.0
 AXIS_ARCMIN = (1.6, -1.1)  # what an alignment left over
 AXIS_SIGMA_ARCMIN = 0.3
+WANDER_ARCSEC, WANDER_S = 0.9, 60.0  # what the drive does once and not again
 STAR_EAST_DEG = 10.0  # of the meridian in the middle of the run
 
 # Errors of an invented mount in the order of core.tracking.pointingmodel, arcmin.
@@ -57,6 +58,7 @@ def practice_run(now_utc_s: float, rng: np.random.Generator) -> Given:
     ra_deg = (sidereal_deg + STAR_EAST_DEG) % 360.0
     sky.centre(ra_deg, DECLINATION_DEG, begin_s)
     north, east = sky.readings(utc_s)
+    east = east + Seeing(rng, WANDER_ARCSEC, WANDER_S).at(utc_s)[:, 1]
     leg = Leg("practice run", ra_deg, DECLINATION_DEG, utc_s, north, east)
     return Given(leg, "Practice run, invented", practice_place(), is_practice=True)
 

@@ -33,13 +33,15 @@ class Place:
 @dataclass(frozen=True, eq=False)
 class Given:
     """Readings to look at. `origin`: where they come from, in words for the person. `place`: where
-    they were taken, None when nobody knows. `is_practice`: invented, and never kept.
+    they were taken, None when nobody knows. `is_practice`: invented, and never kept. `is_kept`: a
+    leg of tonight, which the log of nights has already.
     """
 
     leg: Leg
     origin: str
     place: Place | None = None
     is_practice: bool = False
+    is_kept: bool = False
 
 
 @dataclass(frozen=True, eq=False)

@@ -123,12 +123,17 @@ class RunBox(Panel):
         here = self._bench.here()
         origin = self.tr("Tonight, leg “{label}”")
         self._tonight = {
-            leg.label: Given(leg, origin.format(label=leg.label), here)
+            leg.label: Given(leg, origin.format(label=leg.label), here, is_kept=True)
             for leg in self._bench.snapshot().legs
             if leg.east_arcsec is not None and leg.utc_s.size >= FEWEST
         }
         self.tonight.offer([(label, label) for label in self._tonight], "")
         self.tonight.setVisible(bool(self._tonight))
+
+    def show_keys(self, shown: bool) -> None:
+        """Where something else on the page offers practice and import, they are not needed here."""
+        self.import_key.setVisible(shown)
+        self.practice_key.setVisible(shown)
 
     def said(self) -> str:
         return self._said.text()

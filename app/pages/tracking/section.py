@@ -9,21 +9,28 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from app.pages.tracking.amounts import BenchAmount
 from app.pages.tracking.bench import Bench
 from app.theme.theme import Theme
-from app.widgets.curveplot import CurvePlot
+from app.widgets.curveplot import HEIGHT_PX, CurvePlot
 from app.widgets.redraw import Redraw
 from app.widgets.reflow import Reflow
 
 ROOM_PX = 900
+SHARES = (13, 7)
 
 
 class Section(QWidget):
     """`show_bench` is called when something changed and the section is seen."""
 
-    def __init__(self, theme: Theme, bench: Bench, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        theme: Theme,
+        bench: Bench,
+        height_px: int = HEIGHT_PX,
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
         self.theme = theme
         self.bench = bench
-        self.plot = CurvePlot(theme)
+        self.plot = CurvePlot(theme, height_px)
         self.plot.hide()
         self._redraw = Redraw(self, self._show)
         bench.changed.connect(self._redraw.mark)
@@ -33,7 +40,7 @@ class Section(QWidget):
         halves = [_column(said), _column(needed)]
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(Reflow(halves, ROOM_PX, (5, 3)))
+        whole.addWidget(Reflow(halves, ROOM_PX, SHARES))
         self._redraw.mark()
 
     def show_bench(self) -> None:
@@ -51,6 +58,6 @@ def _column(parts: Sequence[QWidget]) -> QWidget:
     column.setContentsMargins(0, 0, 0, 0)
     column.setSpacing(10)
     for part in parts:
-        column.addWidget(part, 1 if isinstance(part, CurvePlot) else 0)
-    column.addStretch()
+        column.addWidget(part)
+    column.addStretch(1)
     return holder

@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 
 class TrainingSection(Section):
     def __init__(self, theme: Theme, bench: Bench, parent: QWidget | None = None) -> None:
-        super().__init__(theme, bench, parent)
+        super().__init__(theme, bench, parent=parent)
         self.sentence = Text("", "side")
         self.facts = Facts(
             self.tr("What repeats and what does not"),

@@ -32,7 +32,7 @@ class VibrationSection(Section):
         rng: np.random.Generator,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(theme, bench, parent)
+        super().__init__(theme, bench, parent=parent)
         self._rng = rng
         self.sentence, self.change = Text("", "side"), Text("", "side")
         self.facts = Facts(
@@ -112,7 +112,10 @@ class VibrationSection(Section):
                         self.tr("± {error:.1f} s").format(error=1.96 * latest.settling_sigma_s),
                     ),
                     Fact(f"{latest.first_swing_arcsec:.0f}″", self.tr("to one side")),
-                    Fact(f"{latest.frequency_hz:.1f}", self.tr("per second")),
+                    Fact(
+                        f"{latest.frequency_hz:.1f}",
+                        self.tr("one in {s:.2f} s").format(s=1.0 / latest.frequency_hz),
+                    ),
                 )
             )
 
