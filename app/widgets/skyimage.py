@@ -12,6 +12,7 @@ Floats = NDArray[np.float64]
 
 STEPS = 6  # shades up to twice the limit; steps can be told apart, a smooth ramp cannot
 HATCH_PX = 9
+LINE, CLEAR = STEPS, STEPS + 1
 
 
 def picture(values: Floats, limit: float, look: Look) -> QImage:
@@ -22,17 +23,24 @@ def picture(values: Floats, limit: float, look: Look) -> QImage:
     """
     rows = np.flipud(values)
     known = np.isfinite(rows)
-    share = np.clip(np.where(known, rows, 0.0) / (2.0 * limit), 0.0, 0.999)
-    ramp = np.floor(share * STEPS) / (STEPS - 1)
+    with np.errstate(invalid="ignore"):  # comparing NaN
+        beyond = known & (rows > limit)
+        steps = np.where(known, np.minimum(rows * (STEPS / 2.0 / limit), STEPS - 1), CLEAR)
+    shades = steps.astype(np.uint8)
+    shades[_hatched(beyond) | _border(beyond, known)] = LINE
+    return _image(_table(look)[shades])
+
+
+def _table(look: Look) -> NDArray[np.uint8]:
+    """Colours (STEPS + 2, 4): the shades, the lines, and nothing."""
     low, high, bright = _rgb(look.well), _rgb(look.chosen), _rgb(look.edge)
-    colours: Floats = np.where(
-        (ramp < 0.5)[..., np.newaxis],
-        low + (high - low) * (2.0 * ramp)[..., np.newaxis],
-        high + (bright - high) * (1.2 * ramp - 0.6)[..., np.newaxis],
-    )
-    beyond = known & (rows > limit)
-    colours[_hatched(beyond) | _border(beyond, known)] = _rgb(look.text)
-    return _image(colours, known)
+    table = np.zeros((STEPS + 2, 4), np.uint8)
+    for step, part in enumerate(np.linspace(0.0, 1.0, STEPS)):
+        to_high = low + (high - low) * min(2.0 * part, 1.0)
+        colour = to_high + (bright - high) * max(1.2 * part - 0.6, 0.0)
+        table[step] = [*np.round(colour), 255]
+    table[LINE] = [*_rgb(look.text), 255]
+    return table
 
 
 def _rgb(colour: Colour) -> Floats:
@@ -55,11 +63,7 @@ def _border(beyond: NDArray[np.bool], known: NDArray[np.bool]) -> NDArray[np.boo
     return edge
 
 
-def _image(colours: Floats, known: NDArray[np.bool]) -> QImage:
-    height, width = known.shape
-    pixels = np.zeros((height, width, 4), np.uint8)
-    pixels[..., :3] = np.round(colours)
-    pixels[..., 3] = np.where(known, 255, 0)
-    pixels[~known] = 0
+def _image(pixels: NDArray[np.uint8]) -> QImage:
+    height, width, _ = pixels.shape
     image = QImage(pixels.data, width, height, 4 * width, QImage.Format.Format_RGBA8888)
     return image.copy()  # the array's memory goes away

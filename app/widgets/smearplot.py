@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QPointF, QSize, Qt
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
@@ -18,6 +18,7 @@ from app.widgets.text import Text
 Floats = NDArray[np.float64]
 
 
+LEAST_WIDTH_PX = 240
 NEAR = 0.12  # of the height; nearer, names would cover each other
 
 
@@ -32,6 +33,13 @@ class SmearLines:
     chosen_minutes: float
 
 
+class _View(pg.PlotWidget):
+    """Asks for no more than its least height; left to itself it asks for what it has."""
+
+    def sizeHint(self) -> QSize:
+        return QSize(LEAST_WIDTH_PX, self.minimumHeight())
+
+
 class SmearPlot(QWidget):
     """The corner is drawn full, the centre dashed, the limit dotted."""
 
@@ -39,7 +47,7 @@ class SmearPlot(QWidget):
         super().__init__(parent)
         self._theme = theme
         self._lines: SmearLines | None = None
-        self._view = pg.PlotWidget()
+        self._view = _View()
         self._plot = self._view.getPlotItem()
         self._corner = self._plot.plot([], [])
         self._centre = self._plot.plot([], [])
@@ -79,7 +87,7 @@ class SmearPlot(QWidget):
         column.addWidget(Text(self.tr("Smear against exposure"), "title"))
         column.addWidget(self._view, 1)
         column.addLayout(below)
-        self._view.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
+        self._view.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def show_lines(self, lines: SmearLines) -> None:
         self._lines = lines

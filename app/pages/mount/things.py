@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.pages.mount.exchange import Exchange
@@ -68,7 +69,8 @@ class Things(QWidget):
         inner.addWidget(Reflow((left, right), BESIDE_PX, (2, 5)))
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
-        outer.addWidget(Scrolled(content))
+        self._scrolled = Scrolled(content)
+        outer.addWidget(self._scrolled)
 
     def _nothing_open(self) -> Panel:
         panel = Panel(self.tr("Choose a piece, or add one"))
@@ -149,6 +151,8 @@ class Things(QWidget):
         self._place.insertWidget(1, form)
         form.show()
         form.setFocus()
+        # Once it has its place: where the form stands below the list, it would open unseen.
+        QTimer.singleShot(0, form, lambda: self._scrolled.ensureWidgetVisible(form.head))
 
     def _kept(self, _thing: object) -> None:
         self.list.mark(None if self._form is None else self._form.key())

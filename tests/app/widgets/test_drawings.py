@@ -25,7 +25,7 @@ TUBE, CAMERA, WEIGHT = (
 def _pixels(image: QImage) -> np.ndarray:
     image = image.convertToFormat(QImage.Format.Format_RGBA8888)
     rows = np.frombuffer(image.constBits(), np.uint8)
-    return rows.reshape(image.height(), image.width(), 4)
+    return rows.reshape(image.height(), image.width(), 4).copy()  # the image goes away
 
 
 def test_a_beam_is_drawn_to_scale(qtbot, theme) -> None:
