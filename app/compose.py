@@ -25,10 +25,12 @@ if TYPE_CHECKING:
     from app.pages.pole.page import PolePage
     from app.pages.rotation.page import RotationPage
     from app.pages.site.page import SitePage
+    from app.pages.tonight.page import TonightPage
     from app.pages.tracking.page import TrackingPage
     from app.session.budget import Budget
     from app.session.equipment import Equipment
     from app.session.evening import Evening
+    from app.session.nightbook import NightBook
     from app.session.places import Places
     from app.session.session import Session
     from app.session.snapshot import Snapshot
@@ -36,8 +38,9 @@ if TYPE_CHECKING:
 
 SITE, POLE, DRIFT, MOUNT, BUDGET = "site", "pole", "drift", "mount", "budget"
 TRACKING, ROTATION, PLAN = "tracking", "rotation", "plan"
+TONIGHT = "tonight"
 # The pages with work of their own under way.
-STOPPED = (POLE, DRIFT, MOUNT, BUDGET, TRACKING, ROTATION, PLAN)
+STOPPED = (TONIGHT, POLE, DRIFT, MOUNT, BUDGET, TRACKING, ROTATION, PLAN)
 KEPT_WITHIN_S = 0.5  # on a disk that works it takes a tenth
 
 
@@ -126,6 +129,7 @@ class Program(QObject):
         from app.eveningparts import evening_of
         from app.session.budget import Budget
         from app.session.equipment import Equipment
+        from app.session.nightbook import NightBook
         from app.session.places import Places
         from app.session.session import Session
 
@@ -140,9 +144,15 @@ class Program(QObject):
         equipment = Equipment(warm.log, self)
         budget = Budget(warm.log, equipment, self)
         evening = evening_of(session, places, warm.log, equipment, self._now, _own_zone(), self)
+        book = NightBook(warm.log, warm.night.entries, self._now, self)
         self.window.offer(
             [
-                PageEntry(SITE, self.tr("Site"), lambda: self._site_page(session, places)),
+                PageEntry(
+                    TONIGHT,
+                    self.tr("Tonight"),
+                    lambda: self._tonight_page(session, evening, book, equipment),
+                ),
+                PageEntry(SITE, self.tr("Site"), lambda: self._site_page(session, places, book)),
                 PageEntry(
                     POLE, self.tr("Pole"), lambda: self._pole_page(session, places, warm.log)
                 ),
@@ -165,10 +175,13 @@ class Program(QObject):
             ]
         )
         self._show(session.snapshot())
+        # A star that was being watched waits for nobody: then the night opens where it was.
+        first = TONIGHT if session.snapshot().watching is None else DRIFT
         self._idle.do(
             [
+                lambda: self.window.build_page(first),
+                lambda: self.window.show_page(first),
                 lambda: self.window.build_page(DRIFT),
-                lambda: self.window.show_page(DRIFT),
                 spare_what_is_loaded,
                 self.ready.emit,
                 *self.window.unbuilt(),
@@ -177,14 +190,45 @@ class Program(QObject):
         )
 
     def _prepare_drift(self) -> None:
-        """What is asked for next on the page that opens first."""
+        """What is asked for next on the page that is needed most."""
         from app.pages.drift.page import DriftPage
 
         page = self.window.page(DRIFT)
         if isinstance(page, DriftPage):
             page.prepare()
 
-    def _site_page(self, session: Session, places: Places) -> SitePage:
+    def _tonight_page(
+        self, session: Session, evening: Evening, book: NightBook, equipment: Equipment
+    ) -> TonightPage:
+        from app.nightparts import known_facts, titles
+        from app.pages.tonight.page import TonightPage
+
+        page = TonightPage(
+            evening,
+            self.theme,
+            book,
+            session.snapshot,
+            known_facts(equipment),
+            titles(self.window.titles()),
+        )
+        page.site_wanted.connect(lambda: self.window.show_page(SITE))
+        page.page_wanted.connect(self._open_for_step)
+        session.changed.connect(page.refresh)
+        equipment.changed.connect(page.refresh)
+        return page
+
+    def _open_for_step(self, name: str) -> None:
+        """The page that does what a step of the checklist says, at the part that does it."""
+        from app.nightparts import PAGES
+        from app.pages.plan.page import PlanPage
+
+        where, part = PAGES[name]
+        self.window.show_page(where)
+        page = self.window.page(where)
+        if part and isinstance(page, PlanPage):
+            page.sections().show_section(part)
+
+    def _site_page(self, session: Session, places: Places, book: NightBook) -> SitePage:
         from app.pages.site.page import SitePage
         from app.pages.site.parts import SiteParts
 
@@ -192,6 +236,7 @@ class Program(QObject):
         snapshot = session.snapshot()
         page.show_site(snapshot.site, snapshot.air)
         page.site_given.connect(session.set_site)
+        page.clock().checked.connect(book.confirm_clock)
         return page
 
     def _pole_page(self, session: Session, places: Places, log: NightLog) -> PolePage:

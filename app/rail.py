@@ -37,8 +37,9 @@ class Rail(QWidget):
         for number, (name, title) in enumerate(pages, start=1):
             button = Key(title, "rail")
             button.setCheckable(True)
-            button.setShortcut(f"Alt+{number}")
-            button.setToolTip(self.tr("{title} (Alt+{number})").format(title=title, number=number))
+            digit = number % 10  # the tenth has Alt+0
+            button.setShortcut(f"Alt+{digit}")
+            button.setToolTip(self.tr("{title} (Alt+{number})").format(title=title, number=digit))
             button.setAccessibleName(self.tr("Page {title}").format(title=title))
             button.clicked.connect(lambda _down, name=name: self.chosen.emit(name))
             self._group.addButton(button)

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from app.storage.records import Night
 
 SLOW = (
+    "app.pages.tonight.page",
     "app.session.shown",
     "app.pages.drift.page",
     "app.driftparts",

@@ -80,6 +80,10 @@ class Window(QMainWindow):
         self._entries = {entry.name: entry for entry in entries}
         self._rail.offer([(entry.name, entry.title) for entry in entries])
 
+    def titles(self) -> dict[str, str]:
+        """Of the pages, by their names."""
+        return {name: entry.title for name, entry in self._entries.items()}
+
     def show_page(self, name: str) -> None:
         self.build_page(name)
         self._rail.show_choice(name)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.widgets.field import Field
+from app.widgets.key import Key
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from app.widgets.ticking import Ticking
@@ -43,9 +44,13 @@ class _Time(QWidget):
 
 
 class ClockPanel(Panel):
-    """Ticks while it is shown. `zone_chosen` carries the name of a zone, empty for the own one."""
+    """Ticks while it is shown. `zone_chosen` carries the name of a zone, empty for the own one.
+
+    `checked`: the person compared the clock and found it right.
+    """
 
     zone_chosen = Signal(str)
+    checked = Signal()
 
     def __init__(
         self, now: Callable[[], float], own_zone: str, parent: QWidget | None = None
@@ -63,6 +68,10 @@ class ClockPanel(Panel):
         self._field = Field(self.tr("Time zone"), self.tr("empty: the computer's own"))
         self._check, self._caution = Text(), Text(SUN_CAUTION, "small")
         self._doubt, self._earth = Text("", "alarm"), Text("", "small")
+        self._is_right = Key(self.tr("The clock is right"))
+        self._is_right.clicked.connect(self._checked)
+        self._said = Text("", "small")
+        self._said.hide()
         self._field.submitted.connect(self._choose)
         self._field.left.connect(self._choose)
         self._arrange()
@@ -74,6 +83,8 @@ class ClockPanel(Panel):
         self.column.addWidget(Reflow((self._utc, self._civil, self._sidereal), TIMES_PX))
         for part in (self._check, self._caution, self._field, self._doubt, self._earth):
             self.column.addWidget(part)
+        self.column.addWidget(self._is_right, 0, Qt.AlignmentFlag.AlignLeft)
+        self.column.addWidget(self._said)
 
     def show_site(self, site: Site | None, air: Air | None, zone: str) -> None:
         """The site in use and the zone kept with it."""
@@ -81,6 +92,9 @@ class ClockPanel(Panel):
         self._field.show_text(zone)
         self._read()
         self._ticking.tick()
+
+    def right_button(self) -> Key:
+        return self._is_right
 
     def zone_field(self) -> Field:
         return self._field
@@ -91,6 +105,10 @@ class ClockPanel(Panel):
         times = (self._utc, self._civil, self._sidereal)
         said = [time.accessibleDescription() for time in times]
         return " ".join(said + [part.text() for part in parts if not part.isHidden()])
+
+    def _checked(self) -> None:
+        self._said.say(self.tr("Noted on tonight's checklist."))
+        self.checked.emit()
 
     def _choose(self) -> None:
         before = self._zone
