@@ -8,13 +8,6 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 from app.widgets.text import Panel, Text
 from core.alignment.budget import Grade, Share, Smear
 
-GRADES = {
-    Grade.GOOD_ENOUGH: "Good enough",
-    Grade.NOT_GOOD_ENOUGH: "Not good enough",
-    Grade.NOT_CLEAR_YET: "Not clear yet",
-    Grade.UNKNOWN: "Not known yet",
-}
-
 
 class Standing(Panel):
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -54,7 +47,7 @@ class Standing(Panel):
             grid.setColumnStretch(column, 1)
 
     def show_smear(self, smear: Smear) -> None:
-        self.grade.say(GRADES[smear.grade])
+        self.grade.say(self._grade_words(smear.grade))
         self.sentence.say(smear.sentence)
         known = smear.centre is not None and smear.corner is not None
         self._table.setVisible(known)
@@ -62,6 +55,14 @@ class Standing(Panel):
             if share is not None:
                 for row, words in enumerate(_words(share)):
                     self._cells[row][column].setText(words)
+
+    def _grade_words(self, grade: Grade) -> str:
+        return {
+            Grade.GOOD_ENOUGH: self.tr("Good enough"),
+            Grade.NOT_GOOD_ENOUGH: self.tr("Not good enough"),
+            Grade.NOT_CLEAR_YET: self.tr("Not clear yet"),
+            Grade.UNKNOWN: self.tr("Not known yet"),
+        }[grade]
 
     def cells(self) -> list[tuple[str, str]]:
         """Centre and corner of each row, as shown."""

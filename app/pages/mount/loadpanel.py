@@ -5,13 +5,13 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from app.pages.mount.loadwords import STANDING, figure_words, load_of, moment_words
+from app.pages.mount.loadwords import figure_words, load_of, moment_words
 from app.theme.theme import Theme
 from app.widgets.figure import Figure
 from app.widgets.loadbar import LoadBar
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
-from core.mount.payload import LoadVerdict
+from core.mount.payload import LoadVerdict, Standing
 from core.mount.quantities import Quantity
 
 
@@ -31,9 +31,17 @@ class _Total(QWidget):
 
     def show_verdict(self, verdict: LoadVerdict) -> None:
         self.figure.say(figure_words(verdict))
-        self.standing.say(STANDING[verdict.standing])
+        self.standing.say(self._words(verdict.standing))
         self.sentence.say(verdict.sentence)
         self.setAccessibleDescription(verdict.sentence)
+
+    def _words(self, standing: Standing) -> str:
+        return {
+            Standing.FITS: self.tr("The mount carries it"),
+            Standing.ABOVE_PRACTICE: self.tr("More than is good for it"),
+            Standing.OVERLOADED: self.tr("Too heavy"),
+            Standing.UNKNOWN: self.tr("Cannot be judged yet"),
+        }[standing]
 
 
 class LoadPanel(Panel):

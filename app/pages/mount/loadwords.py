@@ -7,15 +7,9 @@ from app.widgets.loadbar import Load
 from core.mount.balance import PolarBalance
 from core.mount.equipment import Mount, Part, Telescope
 from core.mount.leverage import Lever
-from core.mount.payload import LoadVerdict, Standing
+from core.mount.payload import LoadVerdict
 from core.mount.tubebalance import TubeBalance
 
-STANDING = {
-    Standing.FITS: "The mount carries it",
-    Standing.ABOVE_PRACTICE: "More than is good for it",
-    Standing.OVERLOADED: "Too heavy",
-    Standing.UNKNOWN: "Cannot be judged yet",
-}
 COUNTERWEIGHT = "the counterweight"
 
 

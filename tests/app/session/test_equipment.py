@@ -1,11 +1,13 @@
 """Equipment kept among the settings, whatever stands there."""
 
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
 from app.session.adjusted import Adjusted
 from app.session.equipment import KEY, VERSION, Equipment
+from app.storage.nights import NightLog
 from core.mount.equipment import Mount, MountKind, Purpose, Telescope
 from core.mount.exampleset import INVENTED_INVENTORY, INVENTED_SET
 from core.mount.wishes import Criterion, Must
@@ -26,6 +28,19 @@ def test_every_change_is_kept_at_once_and_comes_back(qtbot) -> None:
     assert again.inventory == equipment.inventory
     assert again.inventory.find("tube") == TUBE
     assert again.set_in_use().name == "Mine"
+
+
+def test_it_is_in_the_log_of_nights(tmp_path: Path) -> None:
+    def log() -> NightLog:
+        return NightLog.open(tmp_path / "n.sqlite", lambda: 1.79e9, lambda _: None, lambda _: None)
+
+    first = log()
+    Equipment(first).take(INVENTED_INVENTORY)
+    assert first.close()
+    again = log()
+    kept = Equipment(again).inventory
+    again.close()
+    assert kept == INVENTED_INVENTORY
 
 
 def test_a_changed_piece_stands_where_it_stood() -> None:

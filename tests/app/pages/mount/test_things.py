@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QFileDialog
 
 from app.pages.mount.form import RecordForm
 from app.pages.mount.formwords import KINDS
@@ -230,6 +231,16 @@ def test_a_file_that_is_no_equipment_is_refused_in_words(
     qtbot.waitUntil(lambda: bool(things.exchange.said()))
     assert said in things.exchange.said()
     assert filled.inventory == INVENTED_INVENTORY
+
+
+def test_at_night_the_dialog_to_save_is_the_dark_one(things: Things, theme) -> None:
+    theme.choose("night")
+    things.exchange.export_key.click()
+    dialog = things.exchange.findChild(QFileDialog)
+    assert dialog.testOption(QFileDialog.Option.DontUseNativeDialog)
+    assert dialog.testOption(QFileDialog.Option.DontConfirmOverwrite)
+    assert dialog.acceptMode() is QFileDialog.AcceptMode.AcceptSave
+    dialog.close()
 
 
 @pytest.mark.usefixtures("filled")
