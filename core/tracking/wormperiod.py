@@ -77,9 +77,10 @@ def _check_significance(
     if _chance(fit, np.ones(fit.coefficients.size, dtype=bool)) * tried > 0.01:
         size = float(np.hypot(*np.sqrt(np.diag(fit.covariance))[:2]))
         raise UnusableRun(
-            f"No period stands out of the noise in {readings.duration_s / 60.0:.0f} minutes: any "
-            f"periodic error is below about {3.0 * size:.1f}″, or guiding was left on. Enter the "
-            "worm's period to have it measured anyway."
+            f"No period up to {longest_s:.0f} s stands out of the noise in "
+            f"{readings.duration_s / 60.0:.0f} minutes: any periodic error as fast is below about "
+            f"{3.0 * size:.1f}″, or guiding was left on. A slower worm shows from three of its "
+            "turns on: track longer, or enter its period to have it measured anyway."
         )
 
 

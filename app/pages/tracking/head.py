@@ -58,7 +58,7 @@ class Head(Panel):
         self._arrange()
         self._redraw = Redraw(self, self._show)
         self._join()
-        self._redraw.mark()
+        self._show()
 
     def _arrange(self) -> None:
         row = Flow(self._ways, 8)

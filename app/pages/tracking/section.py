@@ -41,7 +41,7 @@ class Section(QWidget):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(Reflow(halves, ROOM_PX, SHARES))
-        self._redraw.mark()
+        self._show()
 
     def show_bench(self) -> None:
         raise NotImplementedError

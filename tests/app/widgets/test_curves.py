@@ -1,0 +1,71 @@
+"""Pictures of curves as numbers, words and tables."""
+
+import numpy as np
+import pytest
+
+from app.widgets.curveplot import CurvePlot
+from app.widgets.curves import Curve, Ink, Picture
+from app.widgets.rows import Rows
+
+
+def _picture(*curves: Curve) -> Picture:
+    return Picture("Title", "x (s)", "y (″)", curves, y_words=lambda y: f"{y:.1f}″")
+
+
+def test_thinning_keeps_every_peak() -> None:
+    y = np.zeros(100_000)
+    y[[12_345, 54_321]] = 7.0, -5.0
+    thin = Curve("one", np.arange(100_000.0), y).thinned()
+    assert thin.x.size < 10_000
+    assert (thin.y.max(), thin.y.min()) == (7.0, -5.0)
+
+
+def test_words_name_the_nearest_known_value_of_every_curve() -> None:
+    x = np.array([0.0, 1.0, 2.0])
+    first = Curve("first", x, np.array([1.0, 2.0, np.nan]))
+    second = Curve("second", x, np.array([5.0, 6.0, 7.0]), Ink.DASHED)
+    assert _picture(first, second).words_at(1.9) == "1.9: first 2.0″, second 7.0″"
+
+
+def test_the_table_has_a_line_for_each_point_and_bands() -> None:
+    x = np.array([0.0, 1.0])
+    curve = Curve("one", x, x + 1.0, low=x, high=x + 2.0)
+    assert _picture(curve).table().splitlines() == [
+        "curve\tx (s)\ty (″)\tlow\thigh",
+        "one\t0\t1\t0\t2",
+        "one\t1\t2\t1\t3",
+    ]
+
+
+def test_nothing_known_still_has_a_span() -> None:
+    empty = Curve("none", np.array([np.nan]), np.array([np.nan]))
+    assert _picture(empty).x_span() == (0.0, 1.0)
+    assert _picture(empty).words_at(0.5) == ""
+
+
+@pytest.mark.parametrize(("at", "said"), [(-5.0, "0: one 3.0″"), (50.0, "2: one 9.0″")])
+def test_reading_off_stays_inside(qtbot, theme, at: float, said: str) -> None:
+    plot = CurvePlot(theme)
+    qtbot.addWidget(plot)
+    plot.show_picture(_picture(Curve("one", np.array([0.0, 1.0, 2.0]), np.array([3.0, 6.0, 9.0]))))
+    plot.read_at(at)
+    assert plot.readout() == said
+
+
+def test_the_legend_stands_only_where_there_is_a_choice(qtbot, theme) -> None:
+    plot = CurvePlot(theme)
+    qtbot.addWidget(plot)
+    x = np.array([0.0, 1.0])
+    plot.show_picture(_picture(Curve("one", x, x)))
+    assert plot.legend() == ""
+    plot.show_picture(_picture(Curve("one", x, x), Curve("two", x, x, Ink.DOTTED)))
+    assert "two" in plot.legend()
+
+
+def test_rows_are_replaced(qtbot) -> None:
+    rows = Rows("Table", ("a", "b"))
+    qtbot.addWidget(rows)
+    rows.show_rows([("1", "2"), ("3", "4")])
+    rows.show_rows([("5", "6")])
+    assert rows.rows() == [("5", "6")]
+    assert rows.accessibleDescription() == "5, 6"
