@@ -156,7 +156,7 @@ class Program(QObject):
                 PageEntry(
                     POLE, self.tr("Pole"), lambda: self._pole_page(session, places, warm.log)
                 ),
-                PageEntry(DRIFT, self.tr("Drift"), lambda: self._drift_page(session)),
+                PageEntry(DRIFT, self.tr("Drift"), lambda: self._drift_page(session, places)),
                 PageEntry(
                     MOUNT,
                     self.tr("Mount"),
@@ -250,12 +250,13 @@ class Program(QObject):
         page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page
 
-    def _drift_page(self, session: Session) -> DriftPage:
+    def _drift_page(self, session: Session, places: Places) -> DriftPage:
         from app.driftparts import drift_parts
         from app.pages.drift.page import DriftPage
         from app.session.shown import Shown
 
-        page = DriftPage(Shown(session, parent=self), self.theme, drift_parts(session, self._now))
+        parts = drift_parts(session, self._now, places.horizon_of)
+        page = DriftPage(Shown(session, parent=self), self.theme, parts)
         page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page
 

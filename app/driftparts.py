@@ -18,6 +18,7 @@ from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW, coming_midnight_ut
 from core.practice.simulation import PracticeMount
 from core.sky import catalogue
 from core.sky.catalogue import StarNow
+from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:
@@ -27,8 +28,16 @@ LOWEST_DEG = 12.0  # lower, nobody should measure
 MOST_STARS = 400
 
 
-def drift_parts(session: Session, now: Callable[[], float]) -> DriftParts:
-    """`now`: seconds since 1970-01-01 UTC."""
+def _nothing_in_the_way(_site: Site) -> Horizon:
+    return Horizon.flat()
+
+
+def drift_parts(
+    session: Session,
+    now: Callable[[], float],
+    horizon: Callable[[Site], Horizon] = _nothing_in_the_way,
+) -> DriftParts:
+    """`now`: seconds since 1970-01-01 UTC. `horizon`: what stands in the way at a site."""
 
     def stars_up() -> Sequence[StarNow]:
         snapshot = session.snapshot()
@@ -54,6 +63,7 @@ def drift_parts(session: Session, now: Callable[[], float]) -> DriftParts:
         log_file,
         practice,
         (NORTHERN_MEADOW, MEADOW_AIR),
+        horizon,
     )
 
 

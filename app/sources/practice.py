@@ -2,13 +2,20 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Callable
+
 import numpy as np
 from PySide6.QtCore import QObject, Qt, QTimer
 
 from app.sources.source import Reading, Source
+from core.alignment.adjustment import Base, Turn, star_shift_arcsec
+from core.alignment.geometry import ARCMIN_PER_RAD, axis_north_end, observed_direction
 from core.alignment.suggestions import Suggestion, suggestions
 from core.practice.simulation import READING_INTERVAL_S, PracticeMount, PracticeSky
 from core.sky.catalogue import load
+from core.sky.place import hour_angle_and_declination
+from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
 
 SLOWEST, FASTEST = 1.0, 60.0
@@ -39,6 +46,7 @@ class PracticeSource(Source):
         self._sky = PracticeSky(mount, site, air, np.random.default_rng(seed))
         self._star_deg: tuple[float, float] | None = None
         self._utc_s = start_utc_s
+        self._carried = self._last = (0.0, 0.0)  # north and east, what the bolts did to the view
         self.star_name = ""
         self._timer = QTimer(self)
         self._timer.setTimerType(Qt.TimerType.PreciseTimer)
@@ -63,13 +71,35 @@ class PracticeSource(Source):
 
     def turn_azimuth(self, arcmin: float) -> None:
         """Turn the azimuth bolt, meaning to move the axis by `arcmin` toward greater azimuth."""
-        self._mount.turn_azimuth(arcmin)
-        self._centre()
+        self._turn(lambda: self._mount.turn_azimuth(arcmin))
 
     def turn_altitude(self, arcmin: float) -> None:
         """Turn the altitude bolt, meaning to raise the axis by `arcmin`."""
-        self._mount.turn_altitude(arcmin)
-        self._centre()
+        self._turn(lambda: self._mount.turn_altitude(arcmin))
+
+    def _turn(self, bolt: Callable[[], None]) -> None:
+        """The star moves in the view as the bolt is turned, and drifts on from there."""
+        before = self.reveal()
+        bolt()
+        if self._star_deg is None:
+            return
+        after = self.reveal()
+        turn = Turn(after[0] - before[0], after[1] - before[1])
+        north, east = self._shift_arcsec(before, turn)
+        self._carried = (self._last[0] + north, self._last[1] + east)
+        self._last = self._carried
+        self._sky.centre(*self._star_deg, self._utc_s)
+
+    def _shift_arcsec(self, errors: tuple[float, float], turn: Turn) -> tuple[float, float]:
+        assert self._star_deg is not None
+        latitude = math.radians(self._site.latitude_deg)
+        hour_angle, declination = hour_angle_and_declination(
+            *self._star_deg, self._site, np.array([self._utc_s])
+        )
+        seen = observed_direction(hour_angle, declination, latitude, Refraction.of(self._air))[0]
+        azimuth, altitude = (error / ARCMIN_PER_RAD for error in errors)
+        axis = axis_north_end(latitude, azimuth, altitude)
+        return star_shift_arcsec(seen, axis, turn, self._site, Base())
 
     def reveal(self) -> tuple[float, float]:
         """The true azimuth and altitude error at this moment, arcmin."""
@@ -92,9 +122,11 @@ class PracticeSource(Source):
         self._utc_s += READING_INTERVAL_S
         if self._star_deg is not None:
             north, east = self._sky.readings(np.array([self._utc_s]))
-            self.reading.emit(Reading(self._utc_s, float(north[0]), float(east[0])))
+            self._last = (self._carried[0] + float(north[0]), self._carried[1] + float(east[0]))
+            self.reading.emit(Reading(self._utc_s, *self._last))
 
     def _centre(self) -> None:
         """The star is brought back to the middle, as a hand at the mount would do."""
         if self._star_deg is not None:
+            self._carried = self._last = (0.0, 0.0)
             self._sky.centre(*self._star_deg, self._utc_s)

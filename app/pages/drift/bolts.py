@@ -46,7 +46,7 @@ class Bolts(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 8, 0, 8)
         column.addWidget(
-            Text(self.tr("Turn the bolts by so many ′; the legs then begin anew"), "small")
+            Text(self.tr("Turn the bolts by so many ′; say “turned” when both are done"), "small")
         )
         amount = QHBoxLayout()
         amount.addWidget(self._steps)

@@ -16,6 +16,7 @@ from app.widgets.choice import Choice
 
 if TYPE_CHECKING:
     from app.session.session import Session
+    from app.session.snapshot import Snapshot
 
 AGAIN, ONCE = "again", "once"
 
@@ -53,8 +54,20 @@ class ByHand(QWidget):
         self._pad.done.connect(self._done)
         self._single.given.connect(self._take)
         self._single.cancelled.connect(self._choose)
+        session.changed.connect(self._follow)
         self._choose()
         self._take_up()
+
+    def watch(self, star: ChosenStar) -> None:
+        """Read a star again and again from now on."""
+        self._form.show_choice(AGAIN)
+        self._watch(star)
+
+    def _follow(self, snapshot: Snapshot) -> None:
+        """The leg may have been ended elsewhere: then there is nothing to read."""
+        if snapshot.watching is None and self._pad.isVisibleTo(self):
+            self._source.stop()
+            self._choose()
 
     def _take_up(self) -> None:
         """Goes on with the star that was watched when the program was ended."""

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
+from app.pages.drift.leading import Leading
 from app.pages.drift.parts import DriftParts
 from app.pages.drift.practiceband import PracticeBand
 from app.pages.drift.readings import HAND, LOG
@@ -41,7 +42,8 @@ class DriftPage(QWidget):
         self._ways = Ways(shown, theme, parts, self)
         self._practice = PracticeBand()
         self._ways_in = WaysIn(theme)
-        self._work = Work(theme, shown.snapshot, self._ways.panel)
+        self._leading = Leading(shown, self._ways, theme, parts, self)
+        self._work = Work(theme, shown.snapshot, self._ways.panel, self._leading)
         self._problem = Text("", "alarm")
         self._to_site = Key(self.tr("Enter your site"))
         self._site: object = None
@@ -96,11 +98,15 @@ class DriftPage(QWidget):
     def stop(self) -> None:
         """No more readings come from this page, and a practice night ends."""
         self._ways.stop()
+        self._leading.close()
         self._shown.close()
 
     def shown(self) -> Shown:
         """Which session is in view."""
         return self._shown
+
+    def leading(self) -> Leading:
+        return self._leading
 
     def ways(self) -> Ways:
         return self._ways
@@ -133,6 +139,7 @@ class DriftPage(QWidget):
             self._work.show_snapshot(snapshot)
 
     def _switched(self) -> None:
+        self._leading.begin_anew()
         self._work.begin_anew()
         self._show(self._shown.snapshot())
 

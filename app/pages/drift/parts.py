@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from app.sources.manual import ManualSource
     from app.sources.practice import PracticeSource
     from core.sky.catalogue import StarNow
+    from core.sky.horizon import Horizon
     from core.sky.site import Air, Site
 
 
@@ -22,8 +23,8 @@ class DriftParts:
     """`now`: seconds since 1970-01-01 UTC. `stars_up`: brightest first; none without a site.
 
     `place_tonight`: ICRS place of a star at this time, degrees. `practice`: a source with a fresh
-    hidden error at a site. `meadow`: the invented site to practise on for
-    whoever has given none.
+    hidden error at a site. `meadow`: the invented site to practise on for whoever has given none.
+    `horizon`: what stands in the way at a site.
     """
 
     now: Callable[[], float]
@@ -33,3 +34,4 @@ class DriftParts:
     log_file: Callable[[Path, QObject], LogFileSource]
     practice: Callable[[Site, Air, QObject], PracticeSource]
     meadow: tuple[Site, Air]
+    horizon: Callable[[Site], Horizon]

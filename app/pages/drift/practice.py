@@ -44,7 +44,6 @@ class Practice(QWidget):
         self._source = source
         self._latitude_rad = math.radians(latitude_deg)
         self._suggestions: Sequence[Suggestion] = ()
-        self._star: Suggestion | None = None
         self._time = Text("", "quiet")
         self._places = self._place_keys()
         self._stars = QWidget()
@@ -148,35 +147,30 @@ class Practice(QWidget):
         button.setAccessibleName(
             spoken.format(star=star.name, altitude=star.altitude_deg, where=star.where)
         )
-        button.clicked.connect(lambda: self._watch(star))
+        button.clicked.connect(lambda: self.watch(star.name, star.ra_deg, star.dec_deg))
         return button
 
-    def _watch(self, star: Suggestion) -> None:
+    def watch(self, name: str, ra_deg: float, dec_deg: float) -> None:
+        """The practice mount goes to a star, and a leg begins."""
         # The order matters: readings that come belong to the leg that has begun.
-        self._begin_leg(star)
-        self._source.set_star(star.name, star.ra_deg, star.dec_deg)
-        self._star = star
+        # The name says for ever that these readings are made up, wherever they are copied to.
+        told = self.tr("{star}, practice").format(star=name)
+        self._session.begin_leg(told, ra_deg, dec_deg)
+        self._source.set_star(name, ra_deg, dec_deg)
         self.refresh()
 
-    def _begin_leg(self, star: Suggestion) -> None:
-        """The name says for ever that these readings are made up, in the log of nights too."""
-        name = self.tr("{star}, practice").format(star=star.name)
-        self._session.begin_leg(name, star.ra_deg, star.dec_deg)
-
     def _turn_azimuth(self, arcmin: float) -> None:
+        self._before_turning()
         self._source.turn_azimuth(arcmin)
-        self._after_turning()
 
     def _turn_altitude(self, arcmin: float) -> None:
+        self._before_turning()
         self._source.turn_altitude(arcmin)
-        self._after_turning()
 
-    def _after_turning(self) -> None:
-        """A new axis state, watching the same star again."""
+    def _before_turning(self) -> None:
+        """Whoever reaches for the bolts is turning them, whatever the guide proposed."""
         self._truth.say("")
-        self._session.bolts_turned()
-        if self._star is not None:
-            self._begin_leg(self._star)
+        self._session.begin_turning()
 
     def _tell(self) -> None:
         azimuth, altitude = self._source.reveal()

@@ -24,11 +24,12 @@ DEFAULT_ERROR = "1"
 class ReadingPad(QWidget):
     """Space with an empty field remembers the moment; Space or Enter with a number takes it.
 
-    N and S change the side without leaving the field.
+    N and S change the side without leaving the field; other letters go out by `letter_pressed`.
     """
 
     undo_wanted = Signal()
     done = Signal()
+    letter_pressed = Signal(str)
 
     def __init__(self, source: ManualSource, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -165,6 +166,9 @@ class ReadingPad(QWidget):
             action = self._key_actions().get(event.key())
             if action is not None and not event.isAutoRepeat():
                 action()
+                return True
+            if action is None and event.text().isalpha() and not event.isAutoRepeat():
+                self.letter_pressed.emit(event.text())  # no number has letters in it
                 return True
         return super().eventFilter(watched, event)
 

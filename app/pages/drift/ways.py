@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
 from app.pages.drift.byhand import ByHand
@@ -13,7 +13,8 @@ from app.pages.drift.importing import Importing
 from app.pages.drift.parts import DriftParts
 from app.pages.drift.practice import Practice
 from app.pages.drift.readings import HAND, LOG, PRACTICE, ReadingsPanel
-from app.pages.drift.starchoice import StarChoice
+from app.pages.drift.starchoice import ChosenStar, StarChoice
+from app.sources.practice import PracticeSource
 from app.theme.theme import Theme
 from app.widgets.filepicker import log_dialog
 
@@ -27,6 +28,8 @@ if TYPE_CHECKING:
 class Ways(QObject):
     """Owns the sources in use. A made-up mount never mixes with a real one: practice has a session
     of its own, which goes when the practice sky is left."""
+
+    letter_pressed = Signal(str)  # while a number is typed; it may be a key of the guide
 
     def __init__(self, shown: Shown, theme: Theme, parts: DriftParts, parent: QObject) -> None:
         super().__init__(parent)
@@ -58,6 +61,25 @@ class Ways(QObject):
         importing = self.panel.controls(LOG)
         if isinstance(importing, Importing):
             importing.read(path)
+
+    def is_watching_way(self) -> bool:
+        """Whether stars are watched by the way in use, now or soon."""
+        return self.panel.way() in (PRACTICE, HAND)
+
+    def now(self) -> float:
+        """Seconds since 1970-01-01 UTC, of the practice night while one is in view."""
+        source = self._sources.get(PRACTICE)
+        if self._shown.is_practice and isinstance(source, PracticeSource):
+            return source.utc_s
+        return self._parts.now()
+
+    def watch(self, name: str, ra_deg: float, dec_deg: float) -> None:
+        """A star (ICRS place tonight) comes into view, by the way in use."""
+        controls = self.panel.controls(self.panel.way())
+        if isinstance(controls, Practice):
+            controls.watch(name, ra_deg, dec_deg)
+        elif isinstance(controls, ByHand):
+            controls.watch(ChosenStar(name, ra_deg, dec_deg))
 
     def tick(self) -> None:
         """Words that change with the readings."""
@@ -115,7 +137,9 @@ class Ways(QObject):
         tonight = self._shown.tonight
         self._join(HAND, source, tonight)
         stars = StarChoice(self._parts.stars_up, self._parts.place_tonight)
-        return ByHand(tonight, source, stars, self._parts.now)
+        by_hand = ByHand(tonight, source, stars, self._parts.now)
+        by_hand.pad().letter_pressed.connect(self.letter_pressed)
+        return by_hand
 
     def _importing(self) -> QWidget:
         controls = Importing(self._parts.log_file)

@@ -9,6 +9,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.pages.drift.goal import Goal
+from app.pages.drift.leading import CHOOSE, PLOT, TURN, Leading
 from app.pages.drift.leglist import LegList
 from app.pages.drift.legwords import leg_words
 from app.pages.drift.notes import Notes
@@ -23,6 +24,7 @@ from app.widgets.redraw import WORDS_MS, Redraw
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from app.widgets.verdict import VerdictBand
+from core.alignment.procedure import Stage
 
 if TYPE_CHECKING:
     from app.session.snapshot import Snapshot
@@ -41,11 +43,13 @@ class Work(QWidget):
         theme: Theme,
         snapshot: Callable[[], Snapshot],
         readings: QWidget,
+        leading: Leading,
         parent: QWidget | None = None,
     ) -> None:
         """`readings`: the panel that says where readings come from."""
         super().__init__(parent)
         self._snapshot = snapshot
+        self._leading = leading
         self._shapes = Shapes()
         self._step: object = None
         self._band = VerdictBand()
@@ -64,16 +68,24 @@ class Work(QWidget):
         self._turned.clicked.connect(self.bolts_turned)
         self._plot.copy_wanted.connect(self.copy_wanted)
         self._plot.feed_from(self._series)
+        leading.picture_wanted.connect(self._show_picture)
 
     def _arrange(self, readings: QWidget) -> None:
         picture = Panel()
-        picture.column.addWidget(self._plot, 1)
+        shown: tuple[QWidget, ...] = (
+            self._plot,
+            self._leading.choosing,
+            self._leading.turning,
+        )
+        for part in shown:
+            picture.column.addWidget(part, 1)
+        self._show_picture(PLOT)
         side = QWidget()
         column = QVBoxLayout(side)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(12)
-        for part in (readings, self._legs_panel(), self._notes, self._goal):
-            column.addWidget(part)
+        for panel in (readings, self._legs_panel(), self._notes, self._goal):
+            column.addWidget(panel)
         column.addStretch()
         pane = Pane(side)
         both = Reflow((picture, pane), 940, (3, 2))
@@ -81,6 +93,7 @@ class Work(QWidget):
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.setSpacing(12)
+        outer.addWidget(self._leading.band)
         outer.addWidget(self._band)
         outer.addWidget(both, 1)
 
@@ -114,13 +127,25 @@ class Work(QWidget):
         self._legs.show_legs([], None)
         self._plot.begin_anew()
 
+    def _show_picture(self, picture: str) -> None:
+        pictures: dict[str, QWidget] = {
+            PLOT: self._plot,
+            CHOOSE: self._leading.choosing,
+            TURN: self._leading.turning,
+        }
+        for name, part in pictures.items():
+            part.setVisible(name == picture)
+
     def mark_readings(self) -> None:
         """Readings have come; pictures follow soon, words a little later."""
+        self._leading.mark()
         self._plot.mark_stale()
         self._words.mark()
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """A step or a setting of the person shows at once, an answer as readings do."""
+        self._leading.show_snapshot(snapshot)
+        self._band.setVisible(_has_verdict(snapshot))
         step = _step(snapshot)
         if step != self._step:
             self._step = step
@@ -143,7 +168,7 @@ class Work(QWidget):
         self._legs.show_legs(legs, snapshot.watching)
         self._no_legs.setVisible(not snapshot.legs)
         for part in (self._turned, self._after):
-            part.setVisible(bool(snapshot.legs))
+            part.setVisible(bool(snapshot.legs) and not self._leading.leads())
 
     def _series(self) -> Sequence[DriftSeries]:
         snapshot = self._snapshot()
@@ -153,6 +178,12 @@ class Work(QWidget):
             series(leg, trends.get(leg.label), self._shapes.index(leg.label))
             for leg in snapshot.legs
         ]
+
+
+def _has_verdict(snapshot: Snapshot) -> bool:
+    """While the bolts are turned their own figures are larger."""
+    stage = snapshot.guide.stage
+    return stage is not Stage.TURN and (bool(snapshot.legs) or stage is not Stage.CHOOSE)
 
 
 def _step(snapshot: Snapshot) -> object:

@@ -97,14 +97,11 @@ class Procedure:
 
     def _steering_of(self, solution: Solution | None) -> Steering | None:
         tonight = self._tonight
-        watched = [leg for leg in tonight.leg_views() if leg.label == tonight.watching]
+        read = [leg for leg in tonight.leg_views() if leg.utc_s.size]
         known = self.before() if solution is None else solution.knowledge
-        if not watched or known is None or tonight.site is None or tonight.air is None:
+        if not read or known is None or tonight.site is None or tonight.air is None:
             return None
-        try:
-            return Steering(watched[0], known, tonight.site, tonight.air, self.guide.base)
-        except ValueError:  # no offsets to the east: the person counts turns instead
-            return None
+        return Steering(read[-1], known, tonight.site, tonight.air, self.guide.base)
 
     def take_while_turning(self, reading: Reading) -> bool:
         """Whether a reading belongs to the turn rather than to a leg."""
@@ -206,9 +203,15 @@ class Procedure:
             wanted,
             seen,
             unseen,
+            self._will_move(wanted),
             BoltView(self._book.scale(AZIMUTH), self._book.last_turns(AZIMUTH)),
             BoltView(self._book.scale(ALTITUDE), self._book.last_turns(ALTITUDE)),
         )
+
+    def _will_move(self, wanted: Turn | None) -> tuple[float, float] | None:
+        if self._steering is None or wanted is None:
+            return None
+        return self._steering.will_move_arcsec(wanted)
 
     def _seen(self) -> tuple[Turn | None, str]:
         if self._steering is None:

@@ -27,8 +27,8 @@ FAINTEST = {
     Light.DAY: -9.0,
     Light.CIVIL: 0.5,
     Light.NAUTICAL: 2.0,
-    Light.ASTRONOMICAL: 3.5,
-    Light.NIGHT: 4.0,
+    Light.ASTRONOMICAL: 3.0,
+    Light.NIGHT: 3.0,
 }
 FROM_MOON_DEG = 8.0  # nearer, its glare fills the field
 MOONLIT_DEG = 25.0

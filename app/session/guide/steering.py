@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.sources.source import Reading
-from core.alignment.adjustment import Base, Turn
+from core.alignment.adjustment import Base, Turn, star_shift_arcsec
 from core.alignment.driftlog import Leg
 from core.alignment.geometry import ARCMIN_PER_RAD, axis_north_end, observed_direction
 from core.alignment.knowledge import AxisKnowledge
@@ -27,30 +27,39 @@ class Steering:
     """Compares where the star is seen with where it was seen before the bolts were touched."""
 
     def __init__(self, leg: Leg, known: AxisKnowledge, site: Site, air: Air, base: Base) -> None:
-        """`leg`: the star under way. Raises ValueError without readings to the east."""
-        if leg.east_arcsec is None or not np.isfinite(leg.east_arcsec[-ANCHOR:]).all():
-            raise ValueError("without offsets to the east the star cannot show the turn")
+        """`leg`: the star in view, with at least one reading. Without offsets to the east it is
+        told where the star will move, but not how far it has.
+        """
         self._site, self._base = site, base
-        self._anchor = np.array(
-            [leg.north_arcsec[-ANCHOR:].mean(), leg.east_arcsec[-ANCHOR:].mean()]
-        )
-        self.seen = _direction(leg, site, air)
-        self.axis = _axis(known, site)
+        self._anchor = _anchor(leg)
+        self._star = _direction(leg, site, air)
+        self._axis = _axis(known, site)
         self._newest: deque[tuple[float, float]] = deque(maxlen=NEWEST)
 
     def add(self, reading: Reading) -> None:
         """Take a reading of the star during the turn."""
-        if reading.east_arcsec is not None:
+        if reading.east_arcsec is not None and self._anchor is not None:
             self._newest.append((reading.north_arcsec, reading.east_arcsec))
 
     def turned(self) -> Turn | None:
         """How far so far; None before the first reading. Raises TurnUnseen, a sentence."""
-        if not self._newest:
+        if not self._newest or self._anchor is None:
             return None
         shift = np.median(np.array(self._newest), axis=0) - self._anchor
         return turn_seen(
-            self.seen, self.axis, (float(shift[0]), float(shift[1])), self._site, self._base
+            self._star, self._axis, (float(shift[0]), float(shift[1])), self._site, self._base
         )
+
+    def will_move_arcsec(self, turn: Turn) -> tuple[float, float]:
+        """How far north and east the star in view moves by a turn of the bolts."""
+        return star_shift_arcsec(self._star, self._axis, turn, self._site, self._base)
+
+
+def _anchor(leg: Leg) -> Floats | None:
+    """Where the star was seen before the turn, (2,) north and east."""
+    if leg.east_arcsec is None or not np.isfinite(leg.east_arcsec[-ANCHOR:]).all():
+        return None
+    return np.array([leg.north_arcsec[-ANCHOR:].mean(), leg.east_arcsec[-ANCHOR:].mean()])
 
 
 def _direction(leg: Leg, site: Site, air: Air) -> Floats:

@@ -33,7 +33,8 @@ class BoltView:
 @dataclass(frozen=True, eq=False)
 class GuideView:
     """`wanted`: the turn that brings the axis to its aim, None while nobody knows. `seen`: how far
-    the star in view says the bolts have gone; `unseen`: the sentence why it cannot. `known`: all
+    the star in view says the bolts have gone; `unseen`: the sentence why it cannot.
+    `star_moves_arcsec`: how far north and east that star moves by the wanted turn. `known`: all
     that is known of the axis, earlier states included; `information` (2, 2) of it, arcmin⁻².
     """
 
@@ -48,6 +49,7 @@ class GuideView:
     wanted: Turn | None
     seen: Turn | None
     unseen: str
+    star_moves_arcsec: tuple[float, float] | None
     azimuth_bolt: BoltView
     altitude_bolt: BoltView
 

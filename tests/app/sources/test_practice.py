@@ -80,7 +80,7 @@ def test_a_seed_repeats_the_night() -> None:
     assert nights[0] != taken(practice(12), 20)
 
 
-def test_bolts_centre_the_star_and_move_the_axis(source: PracticeSource) -> None:
+def test_bolts_move_the_star_in_view_and_the_axis(source: PracticeSource) -> None:
     set_first_star(source)
     before = taken(source, 400)
     azimuth, altitude = source.reveal()
@@ -88,6 +88,13 @@ def test_bolts_centre_the_star_and_move_the_axis(source: PracticeSource) -> None
     for _ in range(3):  # as someone would who was told the truth each time
         source.turn_azimuth(-source.reveal()[0])
         source.turn_altitude(-source.reveal()[1])
+    moved = taken(source, 1)[0]
+    sky_arcmin = np.hypot(azimuth * np.cos(np.radians(47.0)), altitude)
+    shift_arcmin = np.hypot(
+        moved.north_arcsec - before[-1].north_arcsec, moved.east_arcsec - before[-1].east_arcsec
+    )
+    assert 0.2 * sky_arcmin < shift_arcmin / 60.0 < 2.0 * sky_arcmin
+    set_first_star(source)  # centred again
     after = taken(source, 400)
     assert abs(after[0].north_arcsec) < 4.0
     assert np.hypot(*source.reveal()) < 0.1 * np.hypot(azimuth, altitude)

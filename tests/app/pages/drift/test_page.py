@@ -18,6 +18,7 @@ from app.widgets.key import Key
 from app.widgets.verdict import VerdictBand
 from core.alignment.advice import Aim
 from core.alignment.driftlog import read
+from core.alignment.procedure import Stage
 from core.sky.site import Air, Site
 
 NOW_S = 1_790_000_000.0
@@ -187,10 +188,11 @@ def test_practice_runs_turns_and_reveals(page, shown, qtbot) -> None:
     _wait_for_answer(page, shown, qtbot)
     before = shown.snapshot().axis_state
     controls.bolts().button("east").click()
-    snapshot = shown.snapshot()
-    assert snapshot.axis_state == before + 1
-    assert len(snapshot.legs) == 1  # the same star, watched afresh
+    assert shown.snapshot().guide.stage is Stage.TURN  # whoever reaches for the bolts turns them
     controls.set_speed("0")
+    page.leading().act("turned")
+    snapshot = shown.snapshot()
+    assert (snapshot.axis_state, snapshot.legs) == (before + 1, ())
     controls.reveal_button().click()
     assert "of the pole and is" in controls.truth()
 

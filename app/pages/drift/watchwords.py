@@ -1,0 +1,79 @@
+"""What to mind while a star is watched: bumps, gaps, the edge of the field, the horizon."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from core.alignment.driftlog import Leg
+from core.sky.horizon import Horizon
+from core.sky.place import horizontal_deg
+from core.sky.site import Air, Site
+
+if TYPE_CHECKING:
+    from app.session.snapshot import Snapshot
+
+TOLD = ("step", "bends", "stars alike", "low star", "below horizon")  # codes of notes
+GAP_TIMES = 10.0  # the usual interval
+LEAST_GAP_S = 30.0
+FIELD_ARCSEC = 150.0  # of drift: a small field's edge is near (common practice, no source)
+AHEAD_S = 600.0
+
+
+def warnings(snapshot: Snapshot, horizon: Horizon, now_utc_s: float) -> tuple[str, ...]:
+    """Sentences on the leg under way, the most pressing first."""
+    watched = [leg for leg in snapshot.legs if leg.label == snapshot.watching]
+    if not watched or watched[0].utc_s.size < 2:
+        return ()
+    leg = watched[0]
+    said = [gap(leg, now_utc_s), leaving(leg)]
+    if snapshot.site is not None and snapshot.air is not None:
+        said.append(setting(leg, snapshot.site, snapshot.air, horizon))
+    return (*(sentence for sentence in said if sentence), *_of_notes(snapshot, leg.label))
+
+
+def _of_notes(snapshot: Snapshot, label: str) -> Sequence[str]:
+    notes = () if snapshot.solution is None else snapshot.solution.notes
+    return [
+        note.text
+        for note in notes
+        if note.code in TOLD and (f"“{label}”" in note.text or note.code == "stars alike")
+    ]
+
+
+def gap(leg: Leg, now_utc_s: float) -> str:
+    """Clouds, or a camera that stopped."""
+    usual_s = float(np.median(np.diff(leg.utc_s)))
+    silent_s = now_utc_s - float(leg.utc_s[-1])
+    if silent_s < max(GAP_TIMES * usual_s, LEAST_GAP_S):
+        return ""
+    return f"No reading for {silent_s / 60.0:.1f} min (clouds?): what was read still counts."
+
+
+def leaving(leg: Leg) -> str:
+    """The star has come far from where it was centred."""
+    north = float(leg.north_arcsec[-1] - leg.north_arcsec[0])
+    east = 0.0
+    if leg.east_arcsec is not None and np.isfinite(leg.east_arcsec[[0, -1]]).all():
+        east = float(leg.east_arcsec[-1] - leg.east_arcsec[0])
+    if np.hypot(north, east) < FIELD_ARCSEC:
+        return ""
+    return (
+        f"The star has moved {np.hypot(north, east) / 60.0:.1f}′ and may leave the field: bring it "
+        "back and begin a new leg on it; both legs count."
+    )
+
+
+def setting(leg: Leg, site: Site, air: Air, horizon: Horizon) -> str:
+    """The star goes down behind what stands in the way."""
+    times = leg.utc_s[-1] + np.array([0.0, AHEAD_S])
+    azimuth, altitude = horizontal_deg(leg.ra_deg, leg.dec_deg, site, air, times)
+    free = altitude - np.maximum(horizon.limit_deg(azimuth), 0.0)
+    if free[0] <= 0.0:
+        return "The star is behind the horizon now: end this leg; what was read still counts."
+    if free[1] > 0.0:
+        return ""
+    minutes = AHEAD_S / 60.0 * free[0] / (free[0] - free[1])
+    return f"The star goes behind the horizon in about {minutes:.0f} min."
