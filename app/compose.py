@@ -171,7 +171,7 @@ class Program(QObject):
                 PageEntry(
                     ROTATION, self.tr("Field rotation"), lambda: self._rotation_page(evening)
                 ),
-                PageEntry(PLAN, self.tr("Night plan"), lambda: self._plan_page(evening)),
+                PageEntry(PLAN, self.tr("Night plan"), lambda: self._plan_page(evening, book)),
             ]
         )
         self._show(session.snapshot())
@@ -289,10 +289,10 @@ class Program(QObject):
         page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page
 
-    def _plan_page(self, evening: Evening) -> PlanPage:
+    def _plan_page(self, evening: Evening, book: NightBook) -> PlanPage:
         from app.pages.plan.page import PlanPage
 
-        page = PlanPage(evening, self.theme)
+        page = PlanPage(evening, self.theme, book.own)
         page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page
 

@@ -18,7 +18,7 @@ _AROUND = 181  # places round the horizon, and down from the zenith
 _DOWN = 91
 _SEAM_DEG = 90.001  # where the grid begins and ends: few lines run across due east
 _INNERMOST = 0.11
-_ACROSS = 320  # pixels of the tones, either way
+_ACROSS = 280  # pixels of the tones, either way
 
 
 @dataclass(frozen=True, eq=False)

@@ -17,11 +17,10 @@ from PySide6.QtGui import (
     QPolygonF,
 )
 
-from app.theme.look import Look
+from app.theme.look import Colour, Look
 from app.widgets.contours import Contour
 from app.widgets.domepicture import DomePicture, Sign, SkyMark
 from app.widgets.skyview import Floats, SkyView
-from app.widgets.tones import between
 from core.sky.horizon import Booleans
 
 TONES = 256
@@ -52,6 +51,10 @@ class DomePainter:
         self._view = SkyView(picture.rim_deg)
         self._metrics = QFontMetricsF(painter.font())
         self._taken: list[QRectF] = []  # where words stand already
+        self._lines = [
+            (contour, self._points(contour.azimuth_deg, contour.altitude_deg))
+            for contour in picture.contours
+        ]
 
     def draw(self) -> None:
         inside = QPainterPath()
@@ -179,16 +182,14 @@ class DomePainter:
         self._painter.drawPolygon(QPolygonF([tip + ahead, tip + aside, tip - aside]))
 
     def _contour_lines(self) -> None:
-        for contour in self._picture.contours:
+        self._painter.setBrush(Qt.BrushStyle.NoBrush)
+        for contour, points in self._lines:
             style = Qt.PenStyle.DashLine if contour.is_negative else Qt.PenStyle.SolidLine
             self._painter.setPen(QPen(QColor(self._look.quiet), 1.2, style))
-            self._painter.setBrush(Qt.BrushStyle.NoBrush)
-            points = self._points(contour.azimuth_deg, contour.altitude_deg)
             self._painter.drawPolyline(QPolygonF(points))
 
     def _contour_words(self) -> None:
-        for contour in self._picture.contours:
-            points = self._points(contour.azimuth_deg, contour.altitude_deg)
+        for contour, points in self._lines:
             if _reach(points) > 2.5 * self._metrics.horizontalAdvance(contour.words):
                 self._label(contour, points)
 
@@ -260,15 +261,21 @@ class DomePainter:
 
 def tinted(shares: Floats, look: Look) -> QImage:
     """Shares 0 to 1 as tones from the well to what is chosen; NaN is the well."""
-    table = np.empty((TONES, 4), dtype=np.uint8)
-    for tone in range(TONES):
-        colour = between(look.well, look.chosen, tone / (TONES - 1))
-        table[tone] = (colour.blue(), colour.green(), colour.red(), 255)
-    tones = np.clip(np.nan_to_num(shares) * (TONES - 1), 0, TONES - 1).astype(np.intp)
-    pixels = np.ascontiguousarray(table[tones])
+    low, high = _blue_green_red(look.well), _blue_green_red(look.chosen)
+    steps = np.linspace(0.0, 1.0, TONES)[:, np.newaxis]
+    table = np.full((TONES, 4), 255, dtype=np.uint8)
+    table[:, :3] = np.round(low + steps * (high - low))
+    tones = np.clip(np.nan_to_num(shares) * (TONES - 1), 0, TONES - 1).astype(np.uint8)
+    pixels = table[tones]
     height, width = shares.shape
     image = QImage(pixels.data, width, height, 4 * width, QImage.Format.Format_RGB32)
     return image.copy()
+
+
+def _blue_green_red(colour: Colour) -> Floats:
+    """In the order of the bytes of a pixel."""
+    named = QColor(colour)
+    return np.array([named.blue(), named.green(), named.red()], dtype=np.float64)
 
 
 def _pieces(points: list[QPointF], chosen: Booleans) -> list[list[QPointF]]:

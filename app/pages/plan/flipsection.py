@@ -107,6 +107,7 @@ class FlipSection(QWidget):
         self._mounts.show_plans()
         self._limits.show_plans()
         self._series.show_plans()
+        self._show_begin(study.question.wish.begin_utc_s, zone)
         german = study.question.kind is MountKind.GERMAN_EQUATORIAL
         self._limits.setVisible(german)
         aim = study.aim
@@ -121,6 +122,13 @@ class FlipSection(QWidget):
         self._cautions.say("" if aim.flip is None else "\n".join(aim.flip.cautions))
         self._view.show_picture(pictures.flip(study, zone))
         self._view.show_moment(study.moment_utc_s)
+
+    def _show_begin(self, begin_utc_s: float, zone: Zone) -> None:
+        """As it is kept for this night, in the clock that is shown."""
+        assert self._night is not None
+        known = self._night.begin_utc_s <= begin_utc_s <= self._night.end_utc_s
+        if not self._begin.line().hasFocus() and not self._begin.is_wrong():
+            self._begin.show_text(clock_words(zone, begin_utc_s) if known else "")
 
     def _words(self, aim: Aim, plan: FlipPlan, zone: Zone) -> str:
         said = [self._series_words(aim, plan, zone)]

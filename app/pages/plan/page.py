@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import replace
 
 from PySide6.QtCore import Signal
@@ -29,7 +30,9 @@ from app.widgets.reflow import Reflow
 from app.widgets.scrolled import Scrolled
 from app.widgets.sections import Section, Sections
 from app.widgets.text import Text
+from core.night.checklistown import OwnStep
 
+BEGIN_NAME = "target_begin_utc_s"  # among the plans of the evening
 TONIGHT, BEST, FLIP, STARS, EYE = "tonight", "best", "flip", "stars", "eye"
 Part = TonightSection | BestSection | FlipSection | StarsSection | EyeSection
 
@@ -43,13 +46,20 @@ class PlanPage(QWidget):
     site_wanted = Signal()
     worked_out = Signal()
 
-    def __init__(self, evening: Evening, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        evening: Evening,
+        theme: Theme,
+        own: Callable[[], tuple[OwnStep, ...]] = tuple,
+        parent: QWidget | None = None,
+    ) -> None:
+        """`own`: the person's own steps of the checklist."""
         super().__init__(parent)
+        self._own = own
         self._evening = evening
         self._theme = theme
         self._wish = Wish(math.nan, math.nan, math.nan)
         self._study: Study | None = None
-        self._is_stale = True
         self._errand = Errand(self)
         self._errand.done.connect(self._take)
         self._bar = TargetBar(evening)
@@ -139,27 +149,29 @@ class PlanPage(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         self._evening.refresh()
-        if self._is_stale:
-            self._ask()
+        self._ask()  # time has gone on in any case
 
     def _session_given(self, begin_utc_s: float, end_utc_s: float) -> None:
-        self._wish = replace(self._wish, begin_utc_s=begin_utc_s, end_utc_s=end_utc_s)
+        """The beginning belongs to the evening: the checklist is timed back from it."""
+        self._wish = replace(self._wish, end_utc_s=end_utc_s)
+        self._evening.plans.set_number(BEGIN_NAME, begin_utc_s)
         self._ask()
+
+    def _wished(self) -> Wish:
+        return replace(self._wish, begin_utc_s=self._evening.plans.number(BEGIN_NAME, math.nan))
 
     def _changed(self) -> None:
         has_site = self._evening.around() is not None
         self._placeless.setVisible(not has_site)
         self._answer.setVisible(has_site)
         self._sections.setVisible(has_site)
-        self._is_stale = True
         if self.isVisible():
             self._ask()
 
     def _ask(self) -> None:
-        asked = question(self._evening, self._wish)
+        asked = question(self._evening, self._wished(), self._own())
         if asked is None:
             return
-        self._is_stale = False
         self._errand.send(lambda: study(asked))
 
     def _take(self, answer: object) -> None:

@@ -20,6 +20,7 @@ from core.mount.equipment import MountKind, Purpose
 from core.mount.eyepiece import Newtonian, Observer
 from core.mount.flip import Series
 from core.mount.meridian import Limits
+from core.night.checklistown import OwnStep
 from core.night.checkliststeps import Power
 from core.night.plantarget import Target
 
@@ -57,10 +58,13 @@ class Question:
     drive_deg_per_s: float
     purpose: Purpose
     power: Power
+    is_guided: bool
+    cool_down_min: float
+    own: tuple[OwnStep, ...]
 
 
-def question(evening: Evening, wish: Wish) -> Question | None:
-    """None while no site is given."""
+def question(evening: Evening, wish: Wish, own: tuple[OwnStep, ...]) -> Question | None:
+    """None while no site is given. `own`: the person's steps of the checklist."""
     around = evening.around()
     if around is None:
         return None
@@ -81,4 +85,7 @@ def question(evening: Evening, wish: Wish) -> Question | None:
         drive_deg_per_s=plans.number("drive_deg_per_s", 3.0),
         purpose=purpose(plans),
         power=power(plans),
+        is_guided=plans.word("is_guided", "yes") == "yes",
+        cool_down_min=plans.number("cool_down_min", 60.0),
+        own=own,
     )

@@ -82,7 +82,7 @@ def study(asked: Question) -> Study:
         setup_problem=problem,
         errors=None if setup is None else error_maps(setup, asked.around, moment),
         eye=_eye(asked, aim),
-        checklist=tonights_checklist(asked, sky.night, aim),
+        checklist=_checklist(asked, sky, aim),
     )
 
 
@@ -125,10 +125,17 @@ def _session(asked: Question, seen: Curve, tonight: Night) -> Span | None:
     """As the person wants it, else the longest clear span in the dark."""
     spans = seen.clear_spans(tonight.usable_spans)
     usual = max(spans, key=lambda span: span[1] - span[0], default=None)
-    begin, end = asked.wish.begin_utc_s, asked.wish.end_utc_s
+    begin, end = (
+        _within(utc_s, tonight) for utc_s in (asked.wish.begin_utc_s, asked.wish.end_utc_s)
+    )
     if usual is None:
-        return None if np.isnan(begin) or np.isnan(end) else (begin, end)
-    return (usual[0] if np.isnan(begin) else begin, usual[1] if np.isnan(end) else end)
+        return None if begin is None or end is None else (begin, end)
+    return (usual[0] if begin is None else begin, usual[1] if end is None else end)
+
+
+def _within(utc_s: float, tonight: Night) -> float | None:
+    """A time of another night says nothing about this one, nor does NaN."""
+    return utc_s if tonight.begin_utc_s <= utc_s <= tonight.end_utc_s else None
 
 
 def _flip(asked: Question, fixed: Target, session: Span | None) -> tuple[FlipPlan | None, str]:
@@ -174,7 +181,7 @@ def _setup(asked: Question, moment_utc_s: float) -> tuple[SkySetup | None, str]:
     return setup, ""
 
 
-def tonights_checklist(asked: Question, tonight: Night, aim: Aim | None) -> Checklist:
+def _checklist(asked: Question, sky: NightSky, aim: Aim | None) -> Checklist:
     """Timed back from the session's beginning."""
     session = None if aim is None else aim.session
     plan = None if aim is None else aim.flip
@@ -182,16 +189,27 @@ def tonights_checklist(asked: Question, tonight: Night, aim: Aim | None) -> Chec
     circumstances = Circumstances(
         *(asked.purpose, asked.kind, asked.power),
         hemisphere_of(asked.around.site.latitude_deg),
-        moon_lit=tonight.moon_lit,
+        moon_lit=_moon_lit(sky),
+        is_guided=asked.is_guided,
         needs_flip=bool(flips),
+        cool_down_min=asked.cool_down_min,
     )
     moments = Moments.of(
-        tonight,
+        sky.night,
         None if session is None else session[0],
         None if session is None else session[1],
         flips[0].turns_utc_s if flips else None,
     )
-    return build(circumstances, moments)
+    return build(circumstances, moments, asked.own)
+
+
+def _moon_lit(sky: NightSky) -> float:
+    """The lit share of its disc if it is up while it is dark enough to work, else 0."""
+    times = sky.utc_s
+    dark = np.zeros(len(times), dtype=bool)
+    for begin, end in sky.night.usable_spans:
+        dark |= (times >= begin) & (times <= end)
+    return sky.night.moon_lit if np.any(sky.moon.true_altitude_deg[dark] > 0.0) else 0.0
 
 
 def _eye(asked: Question, aim: Aim | None) -> EyeStudy | None:

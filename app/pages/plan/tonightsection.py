@@ -7,18 +7,13 @@ from PySide6.QtWidgets import QListWidget, QVBoxLayout, QWidget
 
 from app.pages.plan import pictures
 from app.pages.plan.agenda import agenda
-from app.pages.plan.figures import power, purpose
 from app.pages.plan.mountchoice import MountChoice
 from app.pages.plan.study import Study
 from app.session.plans import Plans
 from app.theme.theme import Theme
-from app.widgets.choice import Choice
 from app.widgets.nightview import NightView
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
-from app.widgets.tick import Tick
-from core.mount.equipment import Purpose
-from core.night.checkliststeps import Power
 from core.sky.zones import Zone
 
 
@@ -29,7 +24,6 @@ class TonightSection(QWidget):
 
     def __init__(self, plans: Plans, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._plans = plans
         self._night = NightView(self.tr("The night on one line of time"), theme)
         self._night.picked.connect(self.picked)
         self._list = QListWidget()
@@ -38,18 +32,7 @@ class TonightSection(QWidget):
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._list.setMinimumHeight(260)
         self._mounts = MountChoice(plans)
-        self._purposes = Choice(
-            self.tr("Purpose"),
-            [
-                (Purpose.OBSERVING.name, self.tr("Observing")),
-                (Purpose.PLANETARY.name, self.tr("Planetary")),
-                (Purpose.DEEP_SKY.name, self.tr("Deep-sky imaging")),
-            ],
-        )
-        self._mains = Tick(self.tr("Mains power"))
         self._notice = Text("", "small")
-        self._purposes.chosen.connect(lambda name: plans.set_word("purpose", name))
-        self._mains.ticked.connect(self._power_chosen)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(Reflow((self._line_panel(), self._list_panel()), 940, (5, 3)))
@@ -63,9 +46,7 @@ class TonightSection(QWidget):
         panel = Panel(self.tr("In order of time"))
         panel.column.addWidget(self._list, 1)
         panel.column.addWidget(self._notice)
-        for part in (self._mounts, self._purposes):
-            panel.column.addWidget(part)
-        panel.column.addWidget(self._mains, 0, Qt.AlignmentFlag.AlignLeft)
+        panel.column.addWidget(self._mounts)
         return panel
 
     def night(self) -> NightView:
@@ -77,12 +58,6 @@ class TonightSection(QWidget):
     def mounts(self) -> MountChoice:
         return self._mounts
 
-    def purposes(self) -> Choice:
-        return self._purposes
-
-    def _power_chosen(self, mains: bool) -> None:
-        self._plans.set_word("power", (Power.MAINS if mains else Power.BATTERY).name)
-
     def show_study(self, study: Study, zone: Zone) -> None:
         self._night.show_picture(pictures.tonight(study, zone))
         self._night.show_moment(study.moment_utc_s)
@@ -92,5 +67,3 @@ class TonightSection(QWidget):
             self._list.addItems(lines)
         self._notice.say(study.checklist.notice)
         self._mounts.show_plans()
-        self._purposes.show_choice(purpose(self._plans).name)
-        self._mains.show_tick(power(self._plans) is Power.MAINS)

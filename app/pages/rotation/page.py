@@ -46,7 +46,6 @@ class RotationPage(QWidget):
         self._theme = theme
         self._moment_utc_s = math.nan
         self._study: Study | None = None
-        self._is_stale = True
         self._errand = Errand(self)
         self._errand.done.connect(self._take)
         self._bar = TargetBar(evening)
@@ -135,15 +134,13 @@ class RotationPage(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         self._evening.refresh()
-        if self._is_stale:
-            self._ask()
+        self._ask()  # time has gone on in any case
 
     def _changed(self) -> None:
         has_site = self._evening.around() is not None
         self._placeless.setVisible(not has_site)
         self._answer.setVisible(has_site)
         self._sections.setVisible(has_site)
-        self._is_stale = True
         if self.isVisible():
             self._ask()
 
@@ -151,7 +148,6 @@ class RotationPage(QWidget):
         asked = question(self._evening, self._moment_utc_s)
         if asked is None:
             return
-        self._is_stale = False
         self._errand.send(lambda: study(asked))
 
     def _take(self, answer: object) -> None:

@@ -31,6 +31,7 @@ Words = Callable[[float], str]
 
 RATE_ROOM = 4.0  # times the middle rate that a graph shows; near the zenith it knows no bound
 MOST_MARKS = 7
+CLOSE_DEG, SPARSE = 10.0, 4
 EXPOSURE_TICKS = (1.0, 5.0, 20.0, 60.0, 300.0, 1200.0, 3600.0, 21600.0)
 RATE, EXPOSURE, ZENITH = "rate", "exposure", "zenith"
 
@@ -60,9 +61,11 @@ def _rings(rim_deg: float) -> tuple[float, ...]:
 def _path(way: Way | None) -> SkyPath | None:
     if way is None:
         return None
-    up = way.track.altitude_deg > -1.0
-    azimuth = np.where(up, way.track.azimuth_deg, np.nan)
-    return SkyPath(azimuth[up], way.track.altitude_deg[up])
+    # Sparse where it is slow, every minute near the zenith, where it is seen enlarged.
+    high = way.track.altitude_deg > 90.0 - CLOSE_DEG
+    kept = high | (np.arange(len(high)) % SPARSE == 0)
+    kept &= way.track.altitude_deg > -1.0
+    return SkyPath(way.track.azimuth_deg[kept], way.track.altitude_deg[kept])
 
 
 def _marks(study: Study, zone: Zone, is_near: bool) -> tuple[SkyMark, ...]:
