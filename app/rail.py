@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QVBoxLayout, QWidget
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtWidgets import QButtonGroup, QSizePolicy, QVBoxLayout, QWidget
 
 from app.widgets.key import Key
+from app.widgets.scrolled import Scrolled
 from app.widgets.text import Text
 
 
@@ -47,7 +48,40 @@ class Rail(QWidget):
             self._column.insertWidget(self._column.count() - 1, button)
 
     def show_choice(self, name: str) -> None:
-        self._buttons[name].setChecked(True)
+        button = self._buttons[name]
+        button.setChecked(True)
+        viewport = self.parentWidget()
+        pane = None if viewport is None else viewport.parentWidget()
+        if isinstance(pane, Scrolled):
+            pane.ensureWidgetVisible(button, 0, 0)
 
     def button(self, name: str) -> Key:
         return self._buttons[name]
+
+
+class RailPane(Scrolled):
+    """The rail where the window is too low for all of it: it scrolls, and keeps its width."""
+
+    def __init__(self, rail: Rail, parent: QWidget | None = None) -> None:
+        super().__init__(rail, parent)
+        rail.setObjectName("rail")
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Ignored)
+        self._fit()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        handled = super().eventFilter(watched, event)
+        if watched is self.widget() and event.type() in (
+            QEvent.Type.LayoutRequest,
+            QEvent.Type.Resize,
+        ):
+            self._fit()
+        return handled
+
+    def _fit(self) -> None:
+        rail = self.widget()
+        wanted = 0 if rail is None else rail.minimumSizeHint().width()
+        bar = self.verticalScrollBar()
+        if rail is not None and rail.minimumSizeHint().height() > self.height():
+            wanted += bar.sizeHint().width()
+        if wanted != self.minimumWidth():
+            self.setFixedWidth(wanted)

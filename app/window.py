@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.rail import Rail
+from app.rail import Rail, RailPane
 from app.strip import Strip
 from app.theme.theme import Theme
 from app.widgets.asking import Asking
@@ -71,7 +71,7 @@ class Window(QMainWindow):
         row = QHBoxLayout(whole)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
-        row.addWidget(self._rail)
+        row.addWidget(RailPane(self._rail))
         row.addLayout(column, 1)
         return whole
 

@@ -30,7 +30,9 @@ from app.pages.pole.page import FIELD, HIDDEN, SIGHT, PolePage
 from app.pages.site.page import SitePage
 from core.sky.horizon import parse
 from core.sky.site import Site
+from guidescenes import GUIDE_SCENES
 from mountscenes import MOUNT_SCENES
+from nightscenes import NIGHT_SCENES
 from trackingscenes import TRACKING_SCENES
 
 SIZES = ((1280, 800, 1.0), (1920, 1080, 1.0), (1280, 800, 2.0))
@@ -258,6 +260,8 @@ SCENES: dict[str, Callable[[Program], None]] = {
     "one": _one_star,
     "log": _log,
     "imported": _imported,
+    **NIGHT_SCENES,
+    **GUIDE_SCENES,
     **MOUNT_SCENES,
     **TRACKING_SCENES,
 }

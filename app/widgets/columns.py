@@ -75,8 +75,12 @@ class Columns(QWidget):
 
     def _deal(self, count: int) -> None:
         for column in self._columns:
-            while (item := column.takeAt(0)) is not None:
-                del item
+            while (item := column.itemAt(0)) is not None:
+                held = item.widget()
+                if held is None:
+                    column.removeItem(item)
+                else:  # deletes the item, whose memory of heights would outlive it otherwise
+                    column.removeWidget(held)
         row = self.layout()
         assert isinstance(row, QHBoxLayout)
         heights = [0] * count

@@ -10,7 +10,7 @@ import pytest
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
-from app.compose import DRIFT, POLE, SITE, Program
+from app.compose import DRIFT, POLE, SITE, TONIGHT, Program
 from app.faults import Faults
 from app.sources.source import Reading
 from core.sky.site import Air, Site
@@ -38,16 +38,16 @@ def start(qapp: QApplication, settings: QSettings, tmp_path: Path, qtbot) -> Sta
         program.close()
 
 
-def test_it_opens_on_the_drift_page(start: Start) -> None:
+def test_it_opens_on_the_page_for_tonight(start: Start) -> None:
     program = start()
-    assert program.window.page(DRIFT).isVisible()
+    assert program.window.page(TONIGHT).isVisible()
     assert not program.window.rail_button(SITE).isChecked()
 
 
 def test_the_other_pages_are_built_when_there_is_time(start: Start, qtbot) -> None:
     program = start()
     qtbot.waitUntil(lambda: program.window.page(SITE) is not None)
-    assert program.window.page(DRIFT).isVisible()
+    assert program.window.page(TONIGHT).isVisible()
 
 
 def test_a_site_given_on_its_page_reaches_the_session_and_the_strip(start: Start) -> None:

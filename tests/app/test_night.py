@@ -10,13 +10,15 @@ from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QComboBox, QFileDialog, QLineEdit, QToolTip, QWidget
 
-from app.compose import DRIFT, POLE, SITE, Program
+from app.compose import DRIFT, POLE, SITE, TONIGHT, Program
 from app.pages.drift.page import DriftPage
 from app.pages.pole.page import PolePage
 from app.pages.site.page import SitePage
+from app.pages.tonight.page import TonightPage
 from app.theme.theme import Theme
 from app.widgets.filepicker import log_dialog
 from app.window import Window
+from core.night.checkliststeps import Part
 from core.sky.site import Air, Site
 
 NOW_S = 1_790_000_000.0
@@ -59,7 +61,7 @@ def test_the_first_picture_is_dark(qapp: QApplication, settings: QSettings, qtbo
 
 
 def test_every_page_is_red_alone(program: Program) -> None:
-    for name in (SITE, POLE, DRIFT):
+    for name in (TONIGHT, SITE, POLE, DRIFT):
         program.window.show_page(name)
         assert _green_and_blue(program.window) == 0, name
 
@@ -80,6 +82,22 @@ def test_every_way_in_is_red_alone(program: Program, qtbot, way: str) -> None:
     for scale in (1.5, 2.0):
         program.theme.enlarge(scale)
         assert _green_and_blue(program.window) == 0
+
+
+def test_the_checklist_of_tonight_is_red_alone(program: Program, qtbot) -> None:
+    program.session.set_site(HILL, Air(952.0))
+    program.window.show_page(TONIGHT)
+    page = program.window.page(TONIGHT)
+    assert isinstance(page, TonightPage)
+    qtbot.waitUntil(page.is_up_to_date, timeout=20_000)
+    page.steps().show_part(Part.DAYLIGHT)
+    page.steps().row("tube").skip_button().click()
+    page.steps().row("level").tick().click()
+    page.weather().line("temperature_c").complain("wrong")
+    assert _green_and_blue(page.steps()) == 0
+    assert _green_and_blue(page.weather()) == 0
+    assert _green_and_blue(page.form()) == 0
+    assert _green_and_blue(program.window) == 0
 
 
 @pytest.mark.parametrize("way", ["sight", "field", "hidden"])

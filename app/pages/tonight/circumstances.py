@@ -14,6 +14,7 @@ from app.widgets.amount import Amount
 from app.widgets.choice import Choice
 from app.widgets.columns import Columns
 from app.widgets.field import Field
+from app.widgets.keyrow import KeyRow
 from app.widgets.named import Named
 from app.widgets.nightpicture import clock_words
 from app.widgets.text import Panel
@@ -79,7 +80,7 @@ class CircumstancesForm(Panel):
         names = (self.tr("Purpose"), self.tr("Mount"), self.tr("Power"))
         for name, choice in zip(names, self._choices.values(), strict=True):
             self.column.addWidget(Named(name, choice))
-        self.column.addWidget(self._guided)
+        self.column.addWidget(KeyRow((self._guided,)))
         self.column.addWidget(Columns((self._cooling, self._begin), 190, are_rows=True))
         self.show_plans()
 

@@ -65,6 +65,8 @@ class TonightPage(QWidget):
         self._evening, self._book, self._theme = evening, book, theme
         self._snapshot, self._known = snapshot, known
         self._asked_utc_s = 0.0
+        self._asked: Question | None = None
+        self._answered: Question | None = None
         self._errand = Errand(self)
         self._errand.done.connect(self._take)
         self._placeless = Placeless(
@@ -79,7 +81,7 @@ class TonightPage(QWidget):
         self._list = StepList(book, titles, evening.now)
         self._form = CircumstancesForm(evening)
         self._weather = WeatherForm()
-        self._care = Text(f"⚠ {_sun_caution()}", "side")
+        self._care = Text(f"⚠ {_sun_caution()}")
         self._with_place = QWidget()
         self._arrange()
         self._connect()
@@ -145,6 +147,10 @@ class TonightPage(QWidget):
     def site_button(self) -> Key:
         return self._placeless.site_button()
 
+    def is_up_to_date(self) -> bool:
+        """Whether what is shown answers the newest question."""
+        return self._asked is not None and self._asked is self._answered
+
     def stop(self) -> None:
         """Nothing more is worked out."""
         self._errand.close()
@@ -170,11 +176,12 @@ class TonightPage(QWidget):
         self.setFocusProxy(self._next.done_button() if has_site else self.site_button())
         self._form.show_plans()
         self._weather.show_noted(self._book.weather())
+        self._list.show_marks()
         self.refresh()
 
     def _ask(self) -> None:
         self._asked_utc_s = self._evening.now()
-        question = self._question()
+        question = self._asked = self._question()
         if question is not None:
             self._errand.send(lambda: stand(question))
 
@@ -222,11 +229,11 @@ class TonightPage(QWidget):
         zone, now = self._evening.zone(), answer.now
         self._next.show_now(now, zone, answer.checklist.notice)
         self._facts.show_facts(
-            (Shown(*darkness(now)), Shown(*alignment(now))),
+            (Shown(*darkness(now)), Shown(*alignment(now, answer.question.axis))),
             " ".join(answer.night.sentences),
         )
         self._list.show_standing(answer, zone)
-        question = answer.question
+        question = self._answered = answer.question
         seen = newly_seen(answer.checklist, self._book.marks(), question.facts, self._evening.now())
         self._book.mark(*seen)
         self.worked_out.emit()

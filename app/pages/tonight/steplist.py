@@ -20,7 +20,7 @@ from app.widgets.tick import Tick
 from core.night.checklistmarks import State, done, reopened, skipped, state_of
 from core.night.checklistown import UnusableStep
 from core.night.checkliststeps import Part, Step
-from core.sky.zones import Zone
+from core.sky.zones import Zone, find
 
 
 class StepList(Panel):
@@ -42,6 +42,7 @@ class StepList(Panel):
         self._titles = titles
         self._now = now
         self._standing: Standing | None = None
+        self._zone = find("UTC")
         self._rows: dict[str, StepRow] = {}
         self._parts = Choice(
             self.tr("Part of the night"), [(part.name, part_words(part)) for part in Part]
@@ -88,7 +89,12 @@ class StepList(Panel):
 
     def show_part(self, part: Part) -> None:
         self._parts.show_choice(part.name)
-        self._show_rows()
+        self._chosen(part.name)
+
+    def show_marks(self) -> None:
+        """What was just said of steps, before the times follow."""
+        if self._standing is not None:
+            self._show_rows()
 
     def show_standing(self, standing: Standing, zone: Zone) -> None:
         """The part with the next step comes into view by itself until the person chooses one."""

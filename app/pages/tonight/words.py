@@ -9,7 +9,8 @@ from app.widgets.spans import span_words
 from core.night.checklistmarks import Mark, State
 from core.night.checkliststeps import Part
 from core.night.checklisttimes import Planned
-from core.night.tonight import AlignmentState, NightNow
+from core.night.tonight import AlignmentState, AxisNow, NightNow
+from core.sky.almanac import Light
 from core.sky.zones import Zone
 
 SOON_S = 120.0
@@ -56,20 +57,27 @@ def due_words(now: NightNow) -> str:
 
 def darkness(now: NightNow) -> tuple[str, str]:
     """A figure and its words."""
+    light, darkest = tr(_plain(now.light)), tr(_plain(now.darkest))
     if now.darker_in_s is not None:
-        name = tr("to darkness") if now.darkest.value == "night" else tr("to the darkest tonight")
-        return span_words(now.darker_in_s), f"{name}. {tr(now.light_sentence)}"
-    return tr("now"), tr(now.light_sentence)
+        words = tr("until {darkest}; now: {light}")
+        return span_words(now.darker_in_s), words.format(darkest=darkest, light=light)
+    return light, tr(now.light_sentence)
 
 
-def alignment(now: NightNow) -> tuple[str, str]:
-    """A short verdict and its sentence."""
-    short = {
-        AlignmentState.NOT_NEEDED: tr("not needed"),
-        AlignmentState.NO_BUDGET: tr("no target yet"),
-        AlignmentState.NOT_MEASURED: tr("not measured"),
-        AlignmentState.NOT_CLEAR: tr("watch longer"),
-        AlignmentState.WITHIN: tr("good enough"),
-        AlignmentState.BEYOND: tr("turn the bolts"),
+def _plain(light: Light) -> str:
+    return "dark" if light is Light.NIGHT else light.value
+
+
+def alignment(now: NightNow, axis: AxisNow) -> tuple[str, str]:
+    """The axis error where it is known, and what it means."""
+    sentence = tr(now.alignment_sentence)
+    if now.alignment in (AlignmentState.NOT_NEEDED, AlignmentState.NOT_MEASURED):
+        return "–", sentence
+    size = f"{axis.error_arcmin:.1f}′ ± {axis.half_width_arcmin:.1f}′"
+    allowed = "" if axis.budget_arcmin is None else f"{axis.budget_arcmin:.1f}′"
+    words = {
+        AlignmentState.WITHIN: tr("good enough, {allowed} is the target"),
+        AlignmentState.BEYOND: tr("turn the bolts again, {allowed} is the target"),
+        AlignmentState.NOT_CLEAR: tr("watch longer to be sure, {allowed} is the target"),
     }
-    return short[now.alignment], tr(now.alignment_sentence)
+    return size, words.get(now.alignment, sentence).format(allowed=allowed)

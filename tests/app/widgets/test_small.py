@@ -5,11 +5,12 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QFileDialog, QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QLineEdit, QWidget
 
 from app.theme.sheet import TOUCH_PX
 from app.widgets.caret import colour_caret
 from app.widgets.choice import Choice
+from app.widgets.columns import Columns
 from app.widgets.filepicker import log_dialog
 from app.widgets.flow import Flow
 from app.widgets.key import Key
@@ -124,3 +125,20 @@ def test_a_notice_is_closed_by_its_key(qtbot) -> None:
     notice.findChild(Key).click()
     assert not notice.isVisible()
     assert notice.sentence() == ""
+
+
+def test_columns_follow_words_that_grow(qtbot) -> None:
+    words = [QLabel("few"), QLabel("few")]
+    for one in words:
+        one.setWordWrap(True)
+    columns = Columns(words, 200)
+    qtbot.addWidget(columns)
+    columns.resize(900, 300)
+    columns.show()
+    columns.resize(250, 300)  # dealt out anew, into one column
+    assert columns.count() == 1
+    before = columns.heightForWidth(250)
+    words[0].setText("many words " * 30)
+    QApplication.processEvents()
+    assert columns.heightForWidth(250) >= before + words[0].heightForWidth(250) // 2
+    assert words[0].height() >= words[0].heightForWidth(words[0].width())

@@ -1,0 +1,95 @@
+"""A Tonight page over a log in memory and a session that only remembers."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from types import SimpleNamespace
+from typing import Any
+
+import pytest
+from PySide6.QtCore import QObject, Signal
+
+from app.pages.tonight.page import TonightPage
+from app.session.evening import Evening
+from app.session.nightbook import NightBook
+from app.session.places import Places
+from app.session.plans import Plans
+from core.alignment.aim import Aim
+from core.night.checkliststeps import Fact
+from core.night.reportnight import Entry
+from core.sky.site import Air, Site
+from tests.app.session.memory import Memory
+
+NOW_S = 1_790_000_000.0  # 2026-09-21T14:13:20Z, by `date -u -d @1790000000`
+NORTH, SOUTH = Site(47.0, -20.0, 300.0, "Heron Rock"), Site(-33.0, -20.0, 300.0, "Kelp Bank")
+
+
+class FakeSession(QObject):
+    changed = Signal(object)
+
+    def __init__(self, site: Site | None) -> None:
+        super().__init__()
+        self.now = SimpleNamespace(
+            site=site,
+            air=Air(980.0, 5.0) if site else None,
+            solution=None,
+            solution_is_stale=False,
+            aim=Aim.TRUE_POLE,
+            axis_state=1,
+            target_arcmin=1.0,
+        )
+
+    def snapshot(self) -> SimpleNamespace:
+        return self.now
+
+
+class BookMemory(Memory):
+    """Entries as well as settings."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.entries: list[Entry] = []
+
+    def put_entry(
+        self, kind: str, content: Any, attachment: bytes | None = None, entry_id: int | None = None
+    ) -> int:
+        key = len(self.entries) + 1 if entry_id is None else entry_id
+        self.entries = [one for one in self.entries if one.key != key]
+        self.entries.append(Entry(key, str(kind), NOW_S + key, dict(content), attachment))
+        return key
+
+    def kinds_of_entries(self) -> frozenset[str]:
+        return frozenset(one.kind for one in self.entries)
+
+
+@pytest.fixture
+def memory() -> BookMemory:
+    return BookMemory()
+
+
+@pytest.fixture
+def make_page(qtbot, theme, memory: BookMemory) -> Iterator[Callable[..., TonightPage]]:
+    made: list[TonightPage] = []
+
+    def make(site: Site | None = NORTH, facts: frozenset[Fact] = frozenset()) -> TonightPage:
+        session: Any = FakeSession(site)
+        evening = Evening(session, Places(memory), Plans(memory), lambda: NOW_S, "UTC")
+        book = NightBook(memory, memory.entries, lambda: NOW_S)
+        titles = {"site": "Site", "drift": "Drift", "equipment": "Mount", "plan": "Night plan"}
+        page = TonightPage(evening, theme, book, session.snapshot, lambda: facts, titles)
+        page.kept_alive = (session, evening, theme)
+        page.book = book
+        page.session = session
+        qtbot.addWidget(page)
+        page.resize(1100, 740)
+        made.append(page)
+        if site is None:
+            page.show()
+        else:
+            page.show()
+            qtbot.waitUntil(page.is_up_to_date, timeout=20_000)
+        return page
+
+    yield make
+    for page in made:
+        page.stop()
