@@ -30,6 +30,7 @@ from app.pages.pole.page import FIELD, HIDDEN, SIGHT, PolePage
 from app.pages.site.page import SitePage
 from core.sky.horizon import parse
 from core.sky.site import Site
+from eveningscenes import EVENING_SCENES
 from guidescenes import GUIDE_SCENES
 from mountscenes import MOUNT_SCENES
 from nightscenes import NIGHT_SCENES
@@ -262,6 +263,7 @@ SCENES: dict[str, Callable[[Program], None]] = {
     "imported": _imported,
     **NIGHT_SCENES,
     **GUIDE_SCENES,
+    **EVENING_SCENES,
     **MOUNT_SCENES,
     **TRACKING_SCENES,
 }
