@@ -34,6 +34,7 @@ def _page(program: Program, section: str) -> TrackingPage:
     page = program.window.page(TRACKING)
     assert isinstance(page, TrackingPage)
     page.show_section(section)
+    page.show_top()
     return page
 
 

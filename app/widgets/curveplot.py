@@ -53,7 +53,8 @@ class CurvePlot(QWidget):
         self._plot.hideButtons()
         self._plot.layout.setContentsMargins(4, 4, 10, 10)  # names of axes reach over their edge
         self._plot.setMouseEnabled(x=False, y=False)
-        self._view.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        for part in (self._view, self._view.viewport()):
+            part.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._view.scene().sigMouseMoved.connect(self._pointed)
         for side in ("bottom", "left"):
             self._plot.getAxis(side).enableAutoSIPrefix(False)

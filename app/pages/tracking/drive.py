@@ -119,7 +119,7 @@ def _curves(
 ) -> tuple[ChanceCurve, ...] | None:
     if run is None or found is None:
         return None
-    drift = polar or PolarDrift(STILL, STILL, "")
+    drift = polar or PolarDrift(None, None, "")
 
     def curves(limit: Limit, guiding: Guiding | None) -> tuple[ChanceCurve, ...]:
         return chance_curves(
@@ -127,8 +127,8 @@ def _curves(
             run,
             limit,
             declination_deg=figures.declination_deg or 0.0,
-            unguided_drift=drift.unguided,
-            guided_drift=drift.guided,
+            unguided_drift=drift.unguided or STILL,
+            guided_drift=drift.guided or STILL,
             guiding=guiding,
             keep_going=lambda share: keep_going(CURVES_FROM + (1.0 - CURVES_FROM) * share),
         )

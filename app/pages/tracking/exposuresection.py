@@ -91,7 +91,7 @@ class ExposureSection(Section):
         polar = study.drive.polar
         self.polar.say(polar.words(lambda one: one.sentence))
         if curves is not None:
-            self.facts.show_facts([_fact(one) for one in curves], self._limits())
+            self.facts.show_facts([self._fact(one) for one in curves], self._limits())
             self.plot.show_picture(pictures.chances(curves))
 
     def _limits(self) -> str:
@@ -105,13 +105,10 @@ class ExposureSection(Section):
             dec=figures.declination_deg or 0.0, free=free, held=figures.guided_allowed_px or free
         )
 
-
-def _fact(curve: ChanceCurve) -> Fact:
-    if curve.longest_s <= 0.0:
-        return Fact("—", curve.sentence)
-    reached = curve.exposure_s[curve.chance == curve.chance]
-    is_end = reached.size > 0 and curve.longest_s >= float(reached[-1])
-    size = limit_words(curve.longest_s)
-    if is_end:
-        return Fact(size, "as far as this run can tell")
-    return Fact(size)
+    def _fact(self, curve: ChanceCurve) -> Fact:
+        if curve.longest_s <= 0.0:
+            return Fact("—", curve.sentence)
+        known = curve.exposure_s[curve.chance == curve.chance]
+        is_end = known.size > 0 and curve.longest_s >= float(known[-1])
+        words = self.tr("as far as this run can tell") if is_end else ""
+        return Fact(limit_words(curve.longest_s), words)

@@ -5,13 +5,16 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QElapsedTimer, Signal
-from PySide6.QtWidgets import QProgressBar, QWidget
+from PySide6.QtWidgets import QProgressBar, QVBoxLayout, QWidget
 
 from app.pages.tracking.bench import Bench
+from app.theme.theme import Theme
+from app.widgets.causebars import Cause, CauseBars
 from app.widgets.facts import Fact, Facts
 from app.widgets.flow import Flow
 from app.widgets.key import Key
 from app.widgets.redraw import Redraw
+from app.widgets.reflow import Reflow
 from app.widgets.spans import limit_words
 from app.widgets.text import Panel, Text
 
@@ -20,6 +23,7 @@ if TYPE_CHECKING:
 
 
 PATIENCE_MS = 400
+ROOM_PX = 860  # for bars beside the words
 
 
 class Head(Panel):
@@ -29,7 +33,7 @@ class Head(Panel):
     practice_wanted = Signal()
     import_wanted = Signal()
 
-    def __init__(self, bench: Bench, parent: QWidget | None = None) -> None:
+    def __init__(self, theme: Theme, bench: Bench, parent: QWidget | None = None) -> None:
         super().__init__("", parent)
         self._bench = bench
         self.setAccessibleName(self.tr("Verdict"))
@@ -54,6 +58,7 @@ class Head(Panel):
         self.facts.setProperty("kind", "")  # it stands on a panel already
         self.facts.column.setContentsMargins(0, 6, 0, 0)
         self.origin = Text("", "small")
+        self.bars = CauseBars(theme, self.tr("What each cause smears in one exposure"))
         self._ways = QWidget()
         self._arrange()
         self._redraw = Redraw(self, self._show)
@@ -64,15 +69,13 @@ class Head(Panel):
         row = Flow(self._ways, 8)
         for key in (self.practice_key, self.import_key, self.scale_key):
             row.addWidget(key)
-        for part in (
-            self.headline,
-            self.paragraph,
-            self._ways,
-            self._progress,
-            self.stop_key,
-            self.facts,
-            self.origin,
-        ):
+        said = QWidget()
+        words = QVBoxLayout(said)
+        words.setContentsMargins(0, 0, 0, 0)
+        for part in (self.headline, self.paragraph, self._ways, self._progress, self.stop_key):
+            words.addWidget(part)
+        words.addStretch(1)
+        for part in (Reflow((said, self.bars), ROOM_PX, (3, 2)), self.facts, self.origin):
             self.column.addWidget(part)
         for hidden in (self._progress, self.stop_key, self.facts):
             hidden.hide()
@@ -113,7 +116,54 @@ class Head(Panel):
         self.facts.setVisible(not is_empty)
         self.origin.say(self._origins())
         if study is not None and not is_empty:
-            self.facts.show_facts(_facts(study))
+            self.facts.show_facts(self._facts(study))
+        self._show_bars(study)
+
+    def _facts(self, study: Study) -> list[Fact]:
+        drive, guiding = study.drive, study.guiding.value
+        found, trained, curves = drive.periodic.value, drive.training.value, drive.curves.value
+        facts = [Fact("—", self.tr("not measured"))] * 4
+        if found is not None:
+            size = f"{found.size.peak_to_peak_arcsec:.1f}″"
+            facts[0] = Fact(size, self.tr("peak to peak"))
+        if trained is not None:
+            facts[1] = Fact(f"{trained.residual_rms_arcsec:.1f}″", self.tr("rms, predicted"))
+        if curves is not None and curves[0].longest_s > 0.0:
+            facts[2] = Fact(limit_words(curves[0].longest_s), self.tr("nine in ten are sharp"))
+        elif curves is not None:
+            facts[2] = Fact(self.tr("none"), self.tr("is surely sharp"))
+        if guiding is not None:
+            facts[3] = Fact(f"{guiding.total_rms_arcsec:.2f}″", self.tr("rms"))
+        return facts
+
+    def _show_bars(self, study: Study | None) -> None:
+        verdict = None if study is None or self._bench.fault else study.verdict.value
+        self.bars.setVisible(verdict is not None)
+        if study is None or verdict is None:
+            return
+        figures = study.question.figures
+        scale = figures.scale_arcsec_per_px or 1.0
+        is_guided = study.guiding.value is not None
+        allowed = (figures.guided_allowed_px if is_guided else None) or figures.allowed_px or 0.5
+        causes = [
+            Cause(
+                self._cause_name(share.cause.name),
+                share.smear_arcsec / scale,
+                self.tr("{size:.1f} px").format(size=share.smear_arcsec / scale),
+            )
+            for share in verdict.shares
+        ]
+        limit = self.tr("{size:g} px").format(size=allowed)
+        self.bars.show_causes(causes, Cause(self.tr("allowed"), allowed, limit))
+
+    def _cause_name(self, cause: str) -> str:
+        return {
+            "WORM": self.tr("periodic error"),
+            "UNEVEN": self.tr("uneven drive"),
+            "ALIGNMENT": self.tr("polar alignment"),
+            "AIR": self.tr("air"),
+            "GUIDING": self.tr("guiding"),
+        }[cause]
 
     def _origins(self) -> str:
         """What is judged, so that practice is never taken for the mount outside."""
@@ -164,21 +214,3 @@ class Head(Panel):
 
 def _has_any(study: Study) -> bool:
     return study.question.run is not None or study.question.guided is not None
-
-
-def _facts(study: Study) -> list[Fact]:
-    unknown = Fact("—", "not measured")
-    drive, guiding = study.drive, study.guiding.value
-    found, trained, curves = drive.periodic.value, drive.training.value, drive.curves.value
-    facts = [unknown] * 4
-    if found is not None:
-        facts[0] = Fact(f"{found.size.peak_to_peak_arcsec:.1f}″", "peak to peak")
-    if trained is not None:
-        facts[1] = Fact(f"{trained.residual_rms_arcsec:.1f}″", "rms, predicted")
-    if curves is not None:
-        longest = curves[0].longest_s
-        sharp = "nine in ten are sharp"
-        facts[2] = Fact(limit_words(longest), sharp) if longest else Fact("none", "is sharp")
-    if guiding is not None:
-        facts[3] = Fact(f"{guiding.total_rms_arcsec:.2f}″", "rms")
-    return facts

@@ -49,12 +49,12 @@ class TrackingPage(QWidget):
         self._theme = theme
         self._rng = rng or np.random.default_rng(secrets.randbits(64))
         self.bench = Bench(session, parts, self)
-        self.head = Head(self.bench)
+        self.head = Head(theme, self.bench)
         self.sections = Sections(self.tr("Part"), self._offered())
         self._arrange()
         self.head.scale_wanted.connect(self._type_scale)
-        self.head.practice_wanted.connect(lambda: self._periodic().box.practise())
-        self.head.import_wanted.connect(lambda: self._periodic().box.choose())
+        self.head.practice_wanted.connect(self._practise)
+        self.head.import_wanted.connect(self._import)
         self.sections.show_section(PERIODIC)
         self.setFocusProxy(self.sections.keys().button(PERIODIC))
         self.bench.begin()
@@ -73,6 +73,10 @@ class TrackingPage(QWidget):
         self._scrolled = Scrolled(content)
         column.addWidget(self._scrolled)
         self.sections.shown.connect(self._bring_up)
+
+    def show_top(self) -> None:
+        """The verdict, wherever the page was scrolled to."""
+        self._scrolled.verticalScrollBar().setValue(0)
 
     def _bring_up(self) -> None:
         """In a low window a section that was chosen would begin below its edge."""
@@ -122,8 +126,15 @@ class TrackingPage(QWidget):
         made.site_wanted.connect(self.site_wanted)
         return made
 
+    def _practise(self) -> None:
+        self._periodic().box.practise()
+
+    def _import(self) -> None:
+        self._periodic().box.choose()
+
     def _periodic(self) -> PeriodicSection:
-        section = self.sections.section(PERIODIC)
+        """Into view, where a run says how it fares."""
+        section = self.show_section(PERIODIC)
         assert isinstance(section, PeriodicSection)
         return section
 

@@ -110,7 +110,7 @@ class PeriodicSection(Section):
         self.compared.say("" if compared is None else "\n".join(compared.sentences))
         self.notes.say("" if found is None else sentences([note.text for note in found.notes]))
         if found is not None:
-            self.waves.show_rows(_rows(found))
+            self.waves.show_rows(self._rows(found))
             self.plot.show_picture(self._picture(found))
         else:
             self.plot.show_picture(pictures.example_turn())
@@ -120,28 +120,29 @@ class PeriodicSection(Section):
         makers = {RUN: pictures.whole_run, PERIODS: pictures.periods}
         return makers.get(self.views.choice(), pictures.one_turn)(found)
 
+    def _rows(self, found: PeriodicError) -> list[tuple[str, ...]]:
+        from core.tracking.periodic import INTERVAL_FACTOR
 
-def _rows(found: PeriodicError) -> list[tuple[str, ...]]:
-    from core.tracking.periodic import INTERVAL_FACTOR
+        def size(amplitude: float, sigma: float) -> str:
+            return f"{amplitude:.2f}″ ± {INTERVAL_FACTOR * sigma:.2f}″"
 
-    rows: list[tuple[str, ...]] = [
-        (
-            "one turn of the worm" if wave.order == 1 else f"{wave.order} swings a turn",
-            f"{wave.period_s:.1f} s",
-            f"{wave.amplitude_arcsec:.2f}″ ± {INTERVAL_FACTOR * wave.amplitude_sigma_arcsec:.2f}″",
-            f"{wave.phase_deg:.0f}° ± {INTERVAL_FACTOR * wave.phase_sigma_deg:.0f}°",
-        )
-        for wave in found.harmonics
-        if wave.stands_out
-    ]
-    rows += [
-        (
-            "beside the worm",
-            f"{other.period_s:.1f} s",
-            f"{other.amplitude_arcsec:.2f}″ ± "
-            f"{INTERVAL_FACTOR * other.amplitude_sigma_arcsec:.2f}″",
-            "",
-        )
-        for other in found.other_periods
-    ]
-    return rows
+        rows: list[tuple[str, ...]] = [
+            (
+                self._part(wave.order),
+                f"{wave.period_s:.1f} s",
+                size(wave.amplitude_arcsec, wave.amplitude_sigma_arcsec),
+                f"{wave.phase_deg:.0f}° ± {INTERVAL_FACTOR * wave.phase_sigma_deg:.0f}°",
+            )
+            for wave in found.harmonics
+            if wave.stands_out
+        ]
+        beside = self.tr("beside the worm")
+        for other in found.other_periods:
+            amplitude = size(other.amplitude_arcsec, other.amplitude_sigma_arcsec)
+            rows.append((beside, f"{other.period_s:.1f} s", amplitude, ""))
+        return rows
+
+    def _part(self, order: int) -> str:
+        if order == 1:
+            return self.tr("one turn of the worm")
+        return self.tr("{n} swings a turn").format(n=order)

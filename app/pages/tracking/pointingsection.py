@@ -190,7 +190,7 @@ class PointingSection(Section):
         self.bench.take_sightings(left, self.bench.pointed_from if left else None)
 
     def _show_list(self, stars: tuple[Sighting, ...]) -> None:
-        lines = [_line(number, star) for number, star in enumerate(stars, start=1)]
+        lines = [self._line(number, star) for number, star in enumerate(stars, start=1)]
         shown = [self.stars.item(row).text() for row in range(self.stars.count())]
         if lines != shown:
             self.stars.clear()
@@ -199,19 +199,19 @@ class PointingSection(Section):
         for part in (self.stars, self.remove_key, self.clear_key):
             part.setVisible(bool(lines))
 
+    def _line(self, number: int, star: Sighting) -> str:
+        is_east = star.side == EAST_OF_PIER
+        side = self.tr("tube east of the pier") if is_east else self.tr("tube west of the pier")
+        hours = star.star_hour_angle_deg / 15.0
+        where = self.tr("{h:.1f} h west") if hours > 0.0 else self.tr("{h:.1f} h east")
+        declination = self.tr("declination {dec:+.0f}°").format(dec=star.star_declination_deg)
+        name = star.label or self.tr("star {number}").format(number=number)
+        return f"{name}; {side}\n{where.format(h=abs(hours))}, {declination}"
+
     def _choose(self) -> None:
         filters = [self.tr("Stars (*.csv *.txt *.tsv)"), self.tr("All files (*)")]
         title = self.tr("Choose a list of stars")
         file_dialog(self, self.theme, title, filters, self.read).open()
-
-
-def _line(number: int, star: Sighting) -> str:
-    hours = star.star_hour_angle_deg / 15.0
-    side = "east" if star.side == EAST_OF_PIER else "west"
-    name = star.label or f"star {number}"
-    half = "west" if hours > 0.0 else "east"
-    where = f"{abs(hours):.1f} h {half}, declination {star.star_declination_deg:+.0f}°"
-    return f"{name}; tube {side} of the pier\n{where}"
 
 
 def _terms(found: Pointing) -> list[str]:

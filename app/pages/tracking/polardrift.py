@@ -8,7 +8,7 @@ from app.pages.tracking.question import Question
 from core.alignment.budget.task import Optics, Target, Task, Vantage
 from core.alignment.geometry import ARCMIN_PER_RAD, ARCSEC_PER_RAD
 from core.tracking.polarpart import polar_part
-from core.tracking.smear import STILL, SteadyDrift
+from core.tracking.smear import SteadyDrift
 
 HOURS_DEG = 45.0  # either side of the meridian
 _PIXEL_UM, _ACROSS_PX = 4.0, 1000  # of a stand-in sensor; the middle of the field knows no size
@@ -16,13 +16,13 @@ _PIXEL_UM, _ACROSS_PX = 4.0, 1000  # of a stand-in sensor; the middle of the fie
 
 @dataclass(frozen=True, eq=False)
 class PolarDrift:
-    """`sentence`: what is and what is not in it."""
+    """None where it is not known. `sentence`: what is and what is not in the curves."""
 
-    unguided: SteadyDrift
-    guided: SteadyDrift
+    unguided: SteadyDrift | None
+    guided: SteadyDrift | None
     sentence: str
 
-    def of_guided(self, is_guided: bool) -> SteadyDrift:
+    def of_guided(self, is_guided: bool) -> SteadyDrift | None:
         return self.guided if is_guided else self.unguided
 
 
@@ -34,8 +34,8 @@ def polar_drift(asked: Question) -> PolarDrift | None:
         return None
     if place is None or place.alignment is None:
         return PolarDrift(
-            STILL,
-            STILL,
+            None,
+            None,
             "The polar axis is not known yet: what its error adds is counted as part of the drive "
             "when unguided, and left out when guided. Finish an alignment on the Drift page.",
         )
@@ -51,7 +51,7 @@ def polar_drift(asked: Question) -> PolarDrift | None:
     if optics is None:
         return PolarDrift(
             unguided,
-            STILL,
+            None,
             "The polar axis is in the unguided curves. The turning of the field about the guide "
             "star is not in the guided one: it needs the telescope and camera of the Mount page.",
         )
