@@ -166,7 +166,7 @@ class Program(QObject):
                 PageEntry(
                     TRACKING,
                     self.tr("Tracking"),
-                    lambda: self._tracking_page(session, warm, budget),
+                    lambda: self._tracking_page(session, warm, budget, equipment),
                 ),
                 PageEntry(
                     ROTATION, self.tr("Field rotation"), lambda: self._rotation_page(evening)
@@ -265,12 +265,14 @@ class Program(QObject):
 
         return MountPage(session, self.theme, equipment, budget)
 
-    def _tracking_page(self, session: Session, warm: Warm, budget: Budget) -> TrackingPage:
+    def _tracking_page(
+        self, session: Session, warm: Warm, budget: Budget, equipment: Equipment
+    ) -> TrackingPage:
         from app.pages.tracking.page import TrackingPage
         from app.pages.tracking.parts import TrackingParts
 
-        runs = [run.leg for run in warm.night.tracking_runs if not run.discarded]
-        parts = TrackingParts(self._now, warm.log, runs[-1] if runs else None, budget)
+        runs = [run for run in warm.night.tracking_runs if not run.discarded]
+        parts = TrackingParts(self._now, warm.log, runs[-1] if runs else None, budget, equipment)
         page = TrackingPage(session, self.theme, parts)
         page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page

@@ -47,6 +47,7 @@ class Bench(QObject):
         self.pointed_from: Place | None = None
         self.before: Tap | None = None
         self.after: Tap | None = None
+        self._run_key: int | None = None  # of the run in the log of nights
         self._kept_run: tuple[Leg, int | None] | None = None
         self._run_axis_state = 0
         self._place: tuple[Site | None, Air | None] = (None, None)
@@ -60,8 +61,10 @@ class Bench(QObject):
 
     def begin(self) -> None:
         """Goes on with the run and the stars of this night."""
-        if self.parts.earlier is not None:
-            self.run = Given(self.parts.earlier, self.parts.earlier.label, self.here())
+        stored = self.parts.earlier
+        if stored is not None:
+            self._run_key = stored.leg_id
+            self.run = Given(stored.leg, stored.leg.label, self.here())
             self._run_axis_state = self._session.snapshot().axis_state
         if self.run is not None or self.sightings:
             self.work()
@@ -98,10 +101,21 @@ class Bench(QObject):
         """Keeps it in the log of nights unless it is invented."""
         self.run = given
         self._run_axis_state = self._session.snapshot().axis_state
-        self._kept_run = None
+        self._kept_run, self._run_key = None, None
         if not given.is_practice:
             key = None if given.is_kept else self.parts.keep_run(given.leg)
-            self._kept_run = given.leg, key
+            self._kept_run, self._run_key = (given.leg, key), key
+        self.work()
+
+    def leave_run_out(self) -> None:
+        """On disk it is only marked."""
+        if self._run_key is not None:
+            self.parts.log.discard_leg(self._run_key)
+        self.run, self._kept_run, self._run_key = None, None, None
+        self.work()
+
+    def leave_guided_out(self) -> None:
+        self.guided = None
         self.work()
 
     def take_guided(self, given: Given) -> None:

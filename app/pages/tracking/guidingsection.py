@@ -47,7 +47,7 @@ class GuidingSection(Section):
         self.findings = Text()
         self.north = CurvePlot(theme, LANE_PX)
         self.north.hide()
-        self.settling, self.play = Text(), Text()
+        self.air, self.settling, self.play = Text("", "quiet"), Text(), Text()
         self.box = RunBox(
             self.tr("Some minutes of guiding"),
             self.tr(
@@ -61,6 +61,7 @@ class GuidingSection(Section):
         self.box.practice_key.setText(self.tr("Practice guiding"))
         self.box.import_key.setText(self.tr("Import guiding (CSV) …"))
         self.box.taken.connect(bench.take_guided)
+        self.box.dropped.connect(bench.leave_guided_out)
         self.reversal = Lines(self.tr("Reversal in declination: asked and moved, in ″"))
         self.reversal.textChanged.connect(self._take_reversal)
         self.wrong = Text("", "alarm")
@@ -76,6 +77,7 @@ class GuidingSection(Section):
             BenchAmount(bench, "seeing_arcsec", SEEING, width),
             BenchAmount(bench, "dither_s", DITHER, self.tr("If the record holds a dither.")),
             BenchAmount(bench, "settled_arcsec", SETTLED),
+            self.air,
             self.settling,
         ):
             panel.column.addWidget(part)
@@ -101,7 +103,7 @@ class GuidingSection(Section):
         return panel
 
     def show_bench(self) -> None:
-        self.box.offer_tonight()
+        self.box.show_given(self.bench.guided)
         study, given = self.bench.study, self.bench.guided
         found = None if study is None else study.guiding.value
         self.facts.setVisible(found is not None)
@@ -117,6 +119,7 @@ class GuidingSection(Section):
             ):
                 plot.show_picture(picture)
         self.findings.say("" if found is None else self._found(found))
+        self.air.say(self._air())
         self.settling.say("" if study is None else study.settling.words(lambda one: one.sentence))
         self.play.say("" if study is None else study.backlash.words(lambda one: one.sentence))
         if found is not None:
@@ -126,6 +129,16 @@ class GuidingSection(Section):
                 for axis in (found.east, found.north)
             ]
             self.facts.show_facts((*axes, Fact(f"{found.ratio:.1f}", self.tr("1 is even"))))
+
+    def _air(self) -> str:
+        moved = self.bench.parts.air_motion_arcsec(self.bench.figures().seeing_arcsec)
+        if moved is None:
+            return ""
+        words = self.tr(
+            "Under such seeing the air alone moves a star {moved:.1f}″ rms in each axis of your "
+            "telescope, in short exposures; no guiding is better than that."
+        )
+        return words.format(moved=moved)
 
     def _found(self, found: GuidingCheck) -> str:
         if not found.findings:

@@ -10,12 +10,16 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.pages.tracking.figures import USUAL, Figures
+from app.session.budget import telescopes_and_cameras
 from core.alignment.driftlog import Leg
 from core.mount.quantities import ImpossibleValue
 from core.night.reportnight import Kind, Purpose
+from core.tracking.seeing import image_motion_arcsec
 
 if TYPE_CHECKING:
     from app.session.budget import Budget
+    from app.session.equipment import Equipment
+    from app.storage.records import StoredLeg
     from core.alignment.budget.task import Optics
 
 
@@ -44,19 +48,22 @@ class TrackingLog(Protocol):
 
     def end_leg(self, leg_id: int) -> None: ...
 
+    def discard_leg(self, leg_id: int) -> None: ...
+
     def put_entry(self, kind: str, content: Mapping[str, Any]) -> int: ...
 
 
 @dataclass(frozen=True)
 class TrackingParts:
     """`now`: seconds since 1970-01-01 UTC. `earlier`: the last run of this night, to go on with.
-    `budget`: tonight's exposure, None where there is none.
+    `budget` and `equipment`: tonight's exposure and what it is taken with.
     """
 
     now: Callable[[], float]
     log: TrackingLog
-    earlier: Leg | None = None
+    earlier: StoredLeg | None = None
     budget: Budget | None = None
+    equipment: Equipment | None = None
 
     def usual(self) -> Figures:
         """What stands for figures that are not typed: those of tonight's exposure."""
@@ -80,6 +87,15 @@ class TrackingParts:
             return self.budget.optics()
         except (ImpossibleValue, ValueError):
             return None
+
+    def air_motion_arcsec(self, seeing_arcsec: float | None) -> float | None:
+        """How far the air moves a star in one axis of tonight's telescope, in short exposures."""
+        if self.budget is None or self.equipment is None or seeing_arcsec is None:
+            return None
+        telescopes, _ = telescopes_and_cameras(self.budget.wanted, self.equipment)
+        if not telescopes or telescopes[0].aperture_mm is None:
+            return None
+        return image_motion_arcsec(seeing_arcsec, telescopes[0].aperture_mm / 1000.0)
 
     def keep_run(self, leg: Leg) -> int:
         """Key under which the log keeps it."""

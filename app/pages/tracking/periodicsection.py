@@ -64,6 +64,7 @@ class PeriodicSection(Section):
             practise,
         )
         self.box.taken.connect(bench.take_run)
+        self.box.dropped.connect(bench.leave_run_out)
         self.worm = BenchAmount(
             bench, "worm_period_s", WORM, self.tr("From the data sheet; empty finds it in the run.")
         )
@@ -90,7 +91,7 @@ class PeriodicSection(Section):
         return panel
 
     def show_bench(self) -> None:
-        self.box.offer_tonight()
+        self.box.show_given(self.bench.run)
         self.plus_minus.show_tick(self.bench.typed.sheet_is_plus_minus)
         study = self.bench.study
         drive = None if study is None else study.drive

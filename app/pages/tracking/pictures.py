@@ -79,24 +79,21 @@ def _turns(found: PeriodicError, table: Floats, name: str) -> list[Curve]:
 
 def whole_run(found: PeriodicError) -> Picture:
     minutes = (found.utc_s - found.utc_s[0]) / 60.0
-    curve = found.lead_arcsec - found.residual_arcsec
+    fitted = found.lead_arcsec - found.residual_arcsec
+    pieces = [found.piece == number for number in range(int(found.piece[-1]) + 1)]
+    lines = ((tr("readings"), found.lead_arcsec, Ink.THIN), (tr("fitted curve"), fitted, Ink.FULL))
     return Picture(
         tr("The whole run, the drift of the axis taken out"),
         tr("Time (minutes)"),
         tr("Drive ahead (″)"),
-        (
-            Curve(tr("readings"), minutes, found.lead_arcsec, Ink.THIN),
-            Curve(tr("fitted curve"), *_broken(minutes, curve, found.piece)),
+        tuple(
+            Curve(name, minutes[inside], values[inside], ink)
+            for name, values, ink in lines
+            for inside in pieces  # no line across a gap
         ),
         x_words=lambda x: f"{x:.1f} min",
         y_words=_arcsec,
     )
-
-
-def _broken(x: Floats, y: Floats, piece: NDArray[np.intp]) -> tuple[Floats, Floats]:
-    """A gap in the line wherever one piece of a run ends and another begins."""
-    ends = np.flatnonzero(np.diff(piece)) + 1
-    return np.insert(x, ends, x[ends - 1]), np.insert(y, ends, np.nan)
 
 
 def periods(found: PeriodicError) -> Picture:

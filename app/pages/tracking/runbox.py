@@ -28,9 +28,13 @@ COLUMNS = "leg, utc, ra_deg, dec_deg, east_arcsec, north_arcsec"
 
 
 class RunBox(Panel):
-    """`taken` carries a `Given`. `practise` makes an invented one, for a worker thread."""
+    """`taken` carries a `Given`; `dropped`: it is to be left out.
+
+    `practise` makes an invented one, for a worker thread.
+    """
 
     taken = Signal(object)
+    dropped = Signal()
 
     def __init__(
         self,
@@ -51,6 +55,7 @@ class RunBox(Panel):
         self.import_key = Key(self.tr("Import a run (CSV) …"))
         self.practice_key = Key(self.tr("Practice run"))
         self.stop_key = Key(self.tr("Stop reading"))
+        self.drop_key = Key(self.tr("Leave this one out"))
         self.again_key = Key(self.tr("Read it again"))
         self.file_legs = OptionKeys(self.tr("Leg of the file"))
         self.tonight = OptionKeys(self.tr("Leg of tonight, up to now"))
@@ -76,6 +81,7 @@ class RunBox(Panel):
             self.scale,
             self.again_key,
             self.file_legs,
+            self.drop_key,
         ):
             self.column.addWidget(part)
         for part in (self.tonight, self._progress, self.stop_key, self._said, self.file_legs):
@@ -85,6 +91,7 @@ class RunBox(Panel):
     def _join(self) -> None:
         self.import_key.clicked.connect(self.choose)
         self.practice_key.clicked.connect(self.practise)
+        self.drop_key.clicked.connect(self._drop)
         self.stop_key.clicked.connect(self._stop)
         self.again_key.clicked.connect(self._read_again)
         self.file_legs.chosen.connect(lambda number: self._take(self._in_file[int(number)]))
@@ -118,8 +125,11 @@ class RunBox(Panel):
         if self._path is not None:
             self.read(self._path)
 
-    def offer_tonight(self) -> None:
-        """The legs of tonight that have east offsets."""
+    def show_given(self, given: Given | None) -> None:
+        """What is looked at now; offers the legs of tonight that have east offsets too."""
+        self.drop_key.setVisible(given is not None)
+        if given is None:
+            self.file_legs.hide()
         here = self._bench.here()
         origin = self.tr("Tonight, leg “{label}”")
         self._tonight = {
@@ -140,6 +150,10 @@ class RunBox(Panel):
 
     def close_jobs(self) -> None:
         self._job.close()
+
+    def _drop(self) -> None:
+        self._say("")
+        self.dropped.emit()
 
     def _stop(self) -> None:
         self._job.stop()

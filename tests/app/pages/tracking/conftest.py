@@ -21,6 +21,7 @@ class Log:
     def __init__(self) -> None:
         self.settings: dict[str, Any] = {}
         self.legs: list[tuple[str, str]] = []
+        self.discarded: list[int] = []
         self.samples: dict[int, int] = {}
         self.entries: list[tuple[str, dict[str, Any]]] = []
 
@@ -39,6 +40,9 @@ class Log:
 
     def end_leg(self, leg_id: int) -> None:
         assert leg_id in self.samples
+
+    def discard_leg(self, leg_id: int) -> None:
+        self.discarded.append(leg_id)
 
     def put_entry(self, kind: str, content: dict[str, Any]) -> int:
         self.entries.append((str(kind), content))

@@ -20,7 +20,11 @@ from app.pages.tracking.page import (
 from app.pages.tracking.parts import TrackingParts
 from app.pages.tracking.practice import practice_guiding, practice_run
 from app.pages.tracking.question import Given
+from app.session.budget import Budget, telescopes_and_cameras
+from app.session.equipment import Equipment
 from app.sources.source import Reading
+from app.storage.records import StoredLeg
+from core.mount.exampleset import INVENTED_INVENTORY
 from core.sky.site import Air, Site
 from tests.app.pages import reach
 
@@ -274,12 +278,63 @@ def test_a_leg_of_tonight_can_be_taken(page, wait, session, log) -> None:
 
 
 def test_the_last_run_of_the_night_is_there_again(qtbot, theme, session, log) -> None:
-    leg = practice_run(NOW_S, _rng()).leg
-    made = TrackingPage(session, theme, TrackingParts(lambda: NOW_S, log, earlier=leg))
+    stored = StoredLeg(7, "", practice_run(NOW_S, _rng()).leg, True, False)
+    made = TrackingPage(session, theme, TrackingParts(lambda: NOW_S, log, earlier=stored))
     qtbot.addWidget(made)
     qtbot.waitUntil(lambda: made.bench.study is not None, timeout=DONE_MS)
     assert made.bench.study.drive.periodic.value is not None
     assert log.legs == []
+    made.bench.leave_run_out()
+    assert log.discarded == [7]
+    made.stop()
+
+
+def test_a_run_left_out_leaves_an_empty_page(page, wait, tmp_path, log) -> None:
+    section = page.show_section(PERIODIC)
+    wait(lambda: section.box.read(_file(tmp_path, invented_run())))
+    assert section.box.drop_key.isVisible()
+    section.box.drop_key.click()
+    page.head._show()
+    assert log.discarded == [1]
+    assert page.head.practice_key.isVisible()
+    assert page.bench.study is None
+
+
+def test_a_gap_in_the_run_is_no_line(page, wait, tmp_path) -> None:
+    """Ten minutes are missing, as at a meridian flip; the star sits elsewhere afterwards."""
+    head, *lines = invented_run(minutes=80.0).splitlines()
+    del lines[700:900]
+    section = page.show_section(PERIODIC)
+    wait(lambda: section.box.read(_file(tmp_path, "\n".join([head, *lines]))))
+    section.views.button("run").click()
+    curves = section.plot.picture().curves
+    assert [curve.name for curve in curves] == ["readings"] * 2 + ["fitted curve"] * 2
+    assert curves[0].x[-1] == pytest.approx(699 * 3 / 60.0, abs=0.1)
+    assert curves[1].x[0] == pytest.approx(900 * 3 / 60.0, abs=0.1)
+
+
+def test_the_air_is_told_for_the_telescope_in_use(qtbot, theme, session, log) -> None:
+    """Sarazin & Roddier, Astron. Astrophys. 227, 294 (1990): r0 = 0.98 λ / FWHM at 500 nm and
+    σ² = 0.179 λ² r0^(−5/3) D^(−1/3).
+    """
+    equipment = Equipment(log)
+    equipment.take(INVENTED_INVENTORY)
+    equipment.use(equipment.inventory.sets[0].key)
+    budget = Budget(log, equipment)
+    parts = TrackingParts(lambda: NOW_S, log, budget=budget, equipment=equipment)
+    telescopes, _ = telescopes_and_cameras(budget.wanted, equipment)
+    aperture_m = telescopes[0].aperture_mm / 1000.0
+    r0_m = 0.98 * 500e-9 / math.radians(2.0 / 3600.0)
+    variance = 0.179 * 500e-9**2 * r0_m ** (-5.0 / 3.0) * aperture_m ** (-1.0 / 3.0)
+    expected = math.degrees(math.sqrt(variance)) * 3600.0
+    assert parts.air_motion_arcsec(2.0) == pytest.approx(expected, rel=1e-3)
+    assert parts.usual().scale_arcsec_per_px == budget.optics().scale_arcsec_per_px
+    made = TrackingPage(session, theme, parts)
+    qtbot.addWidget(made)
+    section = made.show_section(GUIDING)
+    made.bench.want(seeing_arcsec=2.0)
+    section._show()
+    assert f"{expected:.1f}″ rms" in section.air.text()
     made.stop()
 
 
