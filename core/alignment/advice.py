@@ -33,6 +33,11 @@ def aim_sentence(aim: Aim, site: Site, air: Air) -> str:
     lift = pole_refraction_arcmin(site, air)
     if aim is Aim.TRUE_POLE:
         return "The true pole: least field rotation, the usual choice when guiding."
+    if aim is not Aim.REFRACTED_POLE:
+        return (
+            f"The {aim.value}, {aim.share * lift:.1f}′ above the true one: chosen for the target, "
+            "whose drift and rotation together are least there."
+        )
     return (
         f"The refracted pole, {lift:.1f}′ above the true one here: "
         "least drift for unguided exposures near the pole and high up."
@@ -44,9 +49,7 @@ def advise(solution: Solution, aim: Aim) -> Advice:
     latitude_rad = solution.latitude_deg * _RAD_PER_DEG
     azimuth_error = solution.azimuth_error_arcmin
     azimuth_half = solution.azimuth_interval_factor * solution.azimuth_sigma_arcmin
-    altitude_error = solution.altitude_error_arcmin
-    if aim is Aim.REFRACTED_POLE:
-        altitude_error = solution.altitude_error_refracted_arcmin
+    altitude_error = solution.altitude_error_from(aim)
     altitude_half = solution.altitude_interval_factor * solution.altitude_sigma_arcmin
     azimuth = _piece(
         azimuth_error,

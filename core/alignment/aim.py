@@ -1,4 +1,4 @@
-"""Which pole the axis is brought to."""
+"""Where the axis is brought to: one of the poles, or a place between them."""
 
 from __future__ import annotations
 
@@ -6,7 +6,26 @@ from enum import Enum
 
 
 class Aim(Enum):
-    """The true (geometric) pole, or the one the air lifts it to."""
+    """The true (geometric) pole, the one the air lifts it to, or quarters of the way between.
+
+    The poles lie about an arcminute apart, so a quarter is finer than any alignment.
+    """
 
     TRUE_POLE = "true pole"
+    QUARTER_UP = "place a quarter of the way from the true to the refracted pole"
+    HALFWAY = "place halfway between the true and the refracted pole"
+    THREE_QUARTERS_UP = "place three quarters of the way from the true to the refracted pole"
     REFRACTED_POLE = "refracted pole"
+
+    @property
+    def share(self) -> float:
+        """Share of the refraction of the pole by which the aim lies above the true pole."""
+        return _SHARES[self]
+
+    @classmethod
+    def nearest(cls, share: float) -> Aim:
+        """The aim whose share is nearest."""
+        return min(cls, key=lambda aim: abs(aim.share - share))
+
+
+_SHARES = {aim: quarter / 4.0 for quarter, aim in enumerate(Aim)}

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
+from core.alignment.aim import Aim
 from core.alignment.axisfit import AxisFit, joint_fit, rough_axis, to_sky
 from core.alignment.combination import Combination, combination
 from core.alignment.driftlog import Leg
@@ -69,6 +70,11 @@ class Solution:
     information_arcmin2: tuple[Floats, ...]
     before_information_arcmin2: Floats
     knowledge: AxisKnowledge
+
+    def altitude_error_from(self, aim: Aim) -> float:
+        """Altitude error from the place aimed at, arcmin."""
+        lift = self.altitude_error_arcmin - self.altitude_error_refracted_arcmin
+        return self.altitude_error_arcmin - aim.share * lift
 
     @property
     def determined(self) -> bool:

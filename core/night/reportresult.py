@@ -23,9 +23,7 @@ def result_content(solution: Solution, aim: Aim, axis_state: int) -> dict[str, A
     Half-widths are those of 95 % intervals; null where the legs cannot tell. `axis_state`: the key
     of the axis state.
     """
-    altitude = solution.altitude_error_arcmin
-    if aim is Aim.REFRACTED_POLE:
-        altitude = solution.altitude_error_refracted_arcmin
+    altitude = solution.altitude_error_from(aim)
     error, half_width = _on_the_sky(solution, altitude)
     return {
         "axis_state": axis_state,

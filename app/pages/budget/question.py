@@ -91,7 +91,7 @@ def work_out(question: Question) -> Answer | str:
 
 def _answered(question: Question) -> Answer:
     task, vantage = question.task, Vantage.of(question.site, question.air)
-    lift = vantage.pole_lift_rad if question.aim is Aim.REFRACTED_POLE else 0.0
+    lift = question.aim.share * vantage.pole_lift_rad
     allowed = tolerance(task, vantage, lift, question.aim.value)
     alignment = None if question.solution is None else Alignment.of(question.solution)
     axis, words = _axis(question, allowed, alignment, lift)

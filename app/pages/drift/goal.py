@@ -7,10 +7,10 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
+from app.widgets.aimchoice import AimChoice
 from app.widgets.choice import Choice
 from app.widgets.text import Panel, Text
 from core.alignment.advice import aim_sentence
-from core.alignment.aim import Aim
 
 if TYPE_CHECKING:
     from app.session.snapshot import Snapshot
@@ -26,16 +26,10 @@ class Goal(Panel):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(self.tr("Goal"), parent)
-        self._aims = Choice(
-            self.tr("Aim"),
-            [
-                (Aim.TRUE_POLE.name, self.tr("True pole")),
-                (Aim.REFRACTED_POLE.name, self.tr("Refracted pole")),
-            ],
-        )
+        self._aims = AimChoice(self.tr("Aim"), self.tr("Between them"))
         self._why = Text("", "small")
         self._targets = Choice(self.tr("Until ± is"), [(step, f"{step}′") for step in TARGETS])
-        self._aims.chosen.connect(lambda name: self.aim_chosen.emit(Aim[name]))
+        self._aims.aim_chosen.connect(self.aim_chosen)
         self._targets.chosen.connect(lambda step: self.target_chosen.emit(float(step)))
         self.column.addWidget(Text(self.tr("Align on the"), "small"))
         self.column.addWidget(self._aims)
@@ -44,7 +38,7 @@ class Goal(Panel):
         self.column.addWidget(self._targets)
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
-        self._aims.show_choice(snapshot.aim.name)
+        self._aims.show_aim(snapshot.aim)
         if snapshot.site is not None and snapshot.air is not None:
             self._why.say(aim_sentence(snapshot.aim, snapshot.site, snapshot.air))
         else:

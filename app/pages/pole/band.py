@@ -56,7 +56,11 @@ class PoleBand(Panel):
         return " ".join([*said, self._cautions.text()])
 
     def _which(self, standing: Standing) -> str:
-        return self.tr("true pole") if standing.aim is Aim.TRUE_POLE else self.tr("refracted pole")
+        poles = {
+            Aim.TRUE_POLE: self.tr("true pole"),
+            Aim.REFRACTED_POLE: self.tr("refracted pole"),
+        }
+        return poles.get(standing.aim, self.tr("between the poles"))
 
     def _show_height(self, standing: Standing) -> None:
         pole = standing.pole

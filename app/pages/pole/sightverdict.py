@@ -9,7 +9,6 @@ from app.pages.pole import words
 from app.pages.pole.sight import Sight, Sighting
 from app.pages.pole.standing import Standing
 from app.widgets.verdict import AxisVerdict, Verdict
-from core.alignment.aim import Aim
 from core.alignment.sight import InSight, UnusableSighting
 from core.alignment.sighting import SightedError, error_from_sighting
 from core.alignment.words import altitude_side, azimuth_side
@@ -33,8 +32,8 @@ def _azimuth(error: SightedError, standing: Standing) -> AxisVerdict:
 
 
 def _altitude(error: SightedError, standing: Standing) -> AxisVerdict:
-    is_true = standing.aim is Aim.TRUE_POLE
-    arcmin = error.altitude_error_arcmin if is_true else error.altitude_error_refracted_arcmin
+    lift = error.altitude_error_arcmin - error.altitude_error_refracted_arcmin
+    arcmin = error.altitude_error_arcmin - standing.aim.share * lift
     side = altitude_side(arcmin)
     return AxisVerdict(words.size(arcmin), side.where, side.turn)
 

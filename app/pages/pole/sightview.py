@@ -14,6 +14,7 @@ from app.pages.pole.sightverdict import verdict
 from app.pages.pole.standing import Standing
 from app.pages.pole.viewchoice import ViewChoice
 from app.theme.theme import Theme
+from app.widgets.aimchoice import AimChoice
 from app.widgets.choice import Choice
 from app.widgets.figure import Figure
 from app.widgets.named import Named
@@ -21,7 +22,6 @@ from app.widgets.reflow import Reflow
 from app.widgets.roundchart import RoundChart
 from app.widgets.text import Panel, Text
 from app.widgets.verdict import VerdictBand
-from core.alignment.aim import Aim
 from core.mount.quantities import Quantity
 
 FIELD = Quantity("The field of view", "°", 0.2, 20.0)
@@ -43,13 +43,7 @@ class SightView(QWidget):
         self._pointed = Text("", "small")
         self._views = ViewChoice(self.tr("It shows the sky"))
         self._field = Figure(FIELD, "", "5", self.tr("Field of view across, in °"))
-        self._aims = Choice(
-            self.tr("Align on the"),
-            [
-                (Aim.TRUE_POLE.name, self.tr("True pole")),
-                (Aim.REFRACTED_POLE.name, self.tr("Refracted pole")),
-            ],
-        )
+        self._aims = AimChoice(self.tr("Align on the"), self.tr("Between them"))
         self._reading = SightReading()
         self._verdict = VerdictBand()
         self._connect()
@@ -58,7 +52,7 @@ class SightView(QWidget):
     def _connect(self) -> None:
         self._views.view_chosen.connect(lambda view: self._change(view=view))
         self._field.edited.connect(lambda _text: self._field_edited())
-        self._aims.chosen.connect(lambda name: self.aim_chosen.emit(Aim[name]))
+        self._aims.aim_chosen.connect(self.aim_chosen)
         self._chart.placed.connect(self.placed)
         self._chart.pointed.connect(self._pointed.setText)
 
@@ -87,7 +81,7 @@ class SightView(QWidget):
             self._field.show_figure(sight.field_deg)
         self._sight = sight
         self._views.show_view(sight.view)
-        self._aims.show_choice(standing.aim.name)
+        self._aims.show_aim(standing.aim)
         self._chart.show_chart(sight_chart(standing, sight))
         self._reading.show_standing(standing, sight)
         self._verdict.setVisible(sight.sighting is not None)

@@ -36,8 +36,8 @@ class Standing:
     @property
     def aim_altitude_deg(self) -> float:
         """Of the pole that is aimed at."""
-        is_true = self.aim is Aim.TRUE_POLE
-        return self.pole.true_altitude_deg if is_true else self.pole.refracted_altitude_deg
+        lift_deg = self.pole.refracted_altitude_deg - self.pole.true_altitude_deg
+        return self.pole.true_altitude_deg + self.aim.share * lift_deg
 
     def star_in_sight(self, view: View) -> InSight:
         """Where the pole star belongs in the sight of an axis on the pole aimed at."""

@@ -56,8 +56,7 @@ class GuideView:
 
 def aim_on_sky(aim: Aim, site: Site, air: Air) -> Floats:
     """Where the axis is wanted (2,), arcmin on the sky from the true pole."""
-    lift = pole_refraction_arcmin(site, air) if aim is Aim.REFRACTED_POLE else 0.0
-    return np.array([0.0, lift])
+    return np.array([0.0, aim.share * pole_refraction_arcmin(site, air)])
 
 
 def wanted_turn(known: AxisKnowledge, aim_arcmin: Floats, site: Site) -> Turn:

@@ -214,3 +214,13 @@ def test_a_single_star_forecast_asks_for_the_other_star(make_leg, air):
     forecast = minutes_left(solve([leg], NORTH, air), leg.label, 1.0)
     assert forecast.minutes is None
     assert "near the meridian" in forecast.sentence
+
+
+def test_an_aim_between_the_poles_lies_between_them(make_leg, air):
+    legs = [make_leg(NORTH, 1.0, 0.0, 30.0), make_leg(NORTH, 75.0, 0.0, 30.0, seed=2)]
+    solution = solve(legs, NORTH, air)
+    errors = [solution.altitude_error_from(aim) for aim in Aim]
+    assert errors[0] == solution.altitude_error_arcmin
+    assert errors[-1] == pytest.approx(solution.altitude_error_refracted_arcmin)
+    assert np.diff(errors) == pytest.approx((errors[-1] - errors[0]) / 4.0)
+    assert Aim.nearest(0.6) is Aim.HALFWAY
