@@ -59,6 +59,7 @@ class CurvePlot(QWidget):
         for side in ("bottom", "left"):
             self._plot.getAxis(side).enableAutoSIPrefix(False)
         self._plot.showGrid(x=True, y=True, alpha=0.2)
+        self._plot.getViewBox().sigResized.connect(self._place_names)
         self._copy.clicked.connect(self.copy)
         self._copy.setToolTip(self.tr("Put what is drawn on the clipboard as a table"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -206,6 +207,11 @@ class CurvePlot(QWidget):
         x_range, y_range = picture.x_span(), picture.y_span()
         box.setRange(xRange=x_range, yRange=y_range, padding=0.01, disableAutoRange=True)
 
+    def _place_names(self) -> None:
+        """The names of the axes go to the middle of their axes."""
+        for side in ("bottom", "left"):
+            self._plot.getAxis(side).resizeEvent()
+
     def _restyle(self) -> None:
         look, font = self._theme.look, self._font()
         self._view.setBackground(QColor(look.well))
@@ -215,6 +221,7 @@ class CurvePlot(QWidget):
             axis.setPen(QColor(look.edge))
             axis.setTextPen(QColor(look.text))
             axis.setStyle(tickFont=font, maxTickLevel=0)
+        self._plot.getAxis("bottom").setHeight(round(2.7 * font.pixelSize() + 10))
         self._plot.getAxis("left").setWidth(round(4.4 * font.pixelSize()))  # alike in all plots
         self._view.setFixedHeight(round(self._height_px * (0.75 + 0.25 * self._theme.scale)))
         self._show_focus(self.hasFocus())

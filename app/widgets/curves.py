@@ -13,6 +13,7 @@ from app.widgets.decimate import decimate
 
 Floats = NDArray[np.float64]
 
+NEAR = 0.01  # of the width: curves of one name this close are read off together
 COLUMNS = 900  # points across a picture; more are not told apart
 
 
@@ -86,13 +87,21 @@ class Picture:
         return low - room, high + room
 
     def words_at(self, x: float) -> str:
-        """What every curve says nearest to a place along the axis."""
-        said = []
+        """What every curve says nearest to a place along the axis; curves of one name together."""
+        low, high = self.x_span()
+        found: dict[str, list[tuple[float, float]]] = {}
         for curve in self.curves:
             known = np.flatnonzero(np.isfinite(curve.y) & np.isfinite(curve.x))
             if known.size:
                 at = known[int(np.argmin(np.abs(curve.x[known] - x)))]
-                said.append(f"{curve.name} {self.y_words(float(curve.y[at]))}")
+                off = abs(float(curve.x[at]) - x)
+                found.setdefault(curve.name, []).append((off, float(curve.y[at])))
+        said = []
+        for name, values in found.items():
+            reach = min(off for off, _ in values) + NEAR * (high - low)
+            near = sorted(value for off, value in values if off <= reach)
+            ends = [self.y_words(near[0]), self.y_words(near[-1])][: len(near)]
+            said.append(f"{name} {' to '.join(ends)}")
         return f"{self.x_words(x)}: {', '.join(said)}" if said else ""
 
     def table(self) -> str:

@@ -126,6 +126,8 @@ class Head(Panel):
         if found is not None:
             size = f"{found.size.peak_to_peak_arcsec:.1f}″"
             facts[0] = Fact(size, self.tr("peak to peak"))
+            if study.question.figures.scale_arcsec_per_px is None:
+                facts[2] = Fact("—", self.tr("needs the image scale"))
         if trained is not None:
             facts[1] = Fact(f"{trained.residual_rms_arcsec:.1f}″", self.tr("rms, predicted"))
         if curves is not None and curves[0].longest_s > 0.0:

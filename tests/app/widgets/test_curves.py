@@ -27,6 +27,14 @@ def test_words_name_the_nearest_known_value_of_every_curve() -> None:
     assert _picture(first, second).words_at(1.9) == "1.9: first 2.0″, second 7.0″"
 
 
+def test_curves_of_one_name_are_read_off_together_where_they_lie_together() -> None:
+    x = np.array([0.0, 1.0])
+    turns = [Curve("turn", x, x + shift, Ink.THIN) for shift in (3.0, 1.0, 2.0)]
+    assert _picture(*turns).words_at(0.0) == "0: turn 1.0″ to 3.0″"
+    pieces = [Curve("piece", x + start, x + start) for start in (0.0, 10.0)]
+    assert _picture(*pieces).words_at(9.0) == "9: piece 10.0″"
+
+
 def test_the_table_has_a_line_for_each_point_and_bands() -> None:
     x = np.array([0.0, 1.0])
     curve = Curve("one", x, x + 1.0, low=x, high=x + 2.0)
