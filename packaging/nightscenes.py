@@ -4,13 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+import numpy as np
 from PySide6.QtCore import QEventLoop, QTimer
 
-from app.compose import SITE, TONIGHT, Program
+from app.compose import LOG, SITE, TONIGHT, Program
+from app.pages.log.page import COMPARE, KEEP, LogPage
 from app.pages.site.page import SitePage
 from app.pages.tonight.page import TonightPage
+from core.alignment.driftlog import Leg
 from core.night.checkliststeps import Part
-from core.sky.site import Site
+from core.night.reportnight import AxisState, Entry, Kind, NightRecord, WatchedLeg
+from core.sky.site import Air, Site
+
+NOW_S, DAY_S = 1_790_000_000.0, 86400.0
 
 NORTH, SOUTH = Site(47.0, -20.0, 300.0, "Heron Rock"), Site(-33.0, -20.0, 300.0, "Kelp Bank")
 
@@ -63,6 +69,75 @@ def _south(program: Program) -> None:
     _settle(300)
 
 
+def _log(program: Program) -> LogPage:
+    program.window.show_page(LOG)
+    page = program.window.page(LOG)
+    assert isinstance(page, LogPage)
+    _settle(800)
+    return page
+
+
+def _log_empty(program: Program) -> None:
+    _log(program)
+
+
+def _log_night(program: Program) -> None:
+    """An invented night, and fourteen more that came to other figures."""
+    page = _log(program)
+    archive = page.files().archive
+    for number in range(15):
+        archive.take_in_record(_invented_night(number))
+    page.refresh()
+    _settle(800)
+    page.list().list().setCurrentRow(0)
+    _settle(800)
+    page.sheet().again.solve()
+    _settle(2500)
+
+
+def _log_compare(program: Program) -> None:
+    _log(program).sections().show_section(COMPARE)
+    _settle(300)
+
+
+def _log_keep(program: Program) -> None:
+    _log(program).sections().show_section(KEEP)
+
+
+def _invented_night(number: int) -> NightRecord:
+    """Its axis error falls from month to month, with a practice mount's drift in two legs."""
+    random = np.random.default_rng(number)
+    begun = NOW_S - (14 - number) * 26 * DAY_S
+    keys = iter(range(1000 * (number + 1), 1000 * (number + 2)))
+    state = next(keys)
+    legs = tuple(
+        _invented_leg(next(keys), star, begun + 600.0 * order, rate, random)
+        for order, (star, rate) in enumerate((("Heron", 0.9), ("Kelp", -0.5)))
+    )
+    error = 6.0 * 0.8**number + random.uniform(0.3, 0.9)
+    result = {"axis_state": state, "aim": "TRUE_POLE", "error_arcmin": error,
+              "half_width_arcmin": 0.3 + 0.2 * random.random()}  # fmt: skip
+    note = {"text": "Thin cloud until ten, then clear. The eastern leg was calm."}
+    entries = (
+        Entry(next(keys), Kind.NOTE, begun + 900.0, note),
+        Entry(next(keys), Kind.WEATHER, begun + 300.0, {"temperature_c": 4.5, "text": "calm"}),
+        Entry(next(keys), Kind.RESULT, begun + 60.0 * (50 - 2 * number), result),
+    )
+    states = (AxisState(state, begun, legs),)
+    return NightRecord(next(keys), begun, begun + 7200.0, NORTH, Air(980.0, 5.0), "TRUE_POLE", 1.0,
+                       states, entries)  # fmt: skip
+
+
+def _invented_leg(
+    key: int, star: str, begun: float, rate: float, random: np.random.Generator
+) -> WatchedLeg:
+    utc_s = begun + np.arange(0.0, 480.0, 4.0)
+    north = rate * (utc_s - begun) / 60.0 + random.normal(0.0, 0.5, utc_s.size)
+    right_ascension = 250.0 if star == "Heron" else 170.0
+    leg = Leg(star, right_ascension, 8.0, utc_s, north)
+    return WatchedLeg(key, star, "alignment", begun, utc_s[-1], False, leg)
+
+
 def _settle(ms: int) -> None:
     loop = QEventLoop()
     QTimer.singleShot(ms, loop.quit)
@@ -73,4 +148,8 @@ NIGHT_SCENES: dict[str, Callable[[Program], None]] = {
     "tonight-empty": _empty,
     "tonight-north": _north,
     "tonight-south": _south,
+    "log-empty": _log_empty,
+    "log-night": _log_night,
+    "log-compare": _log_compare,
+    "log-keep": _log_keep,
 }

@@ -1,0 +1,171 @@
+"""Solving the legs of a night again: other legs, the other pole, other air."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QWidget
+
+from app.session.errand import Errand
+from app.session.solvedagain import Again, SolvedAgain, solve_again
+from app.widgets.choice import Choice
+from app.widgets.columns import Columns
+from app.widgets.figure import Figure
+from app.widgets.key import Key
+from app.widgets.keyrow import KeyRow
+from app.widgets.optionkeys import OptionKeys
+from app.widgets.text import Panel, Text
+from app.widgets.tick import Tick
+from app.widgets.verdict import AxisVerdict, Verdict, VerdictBand
+from core.alignment.aim import Aim
+from core.mount.quantities import Quantity
+from core.night.reportnight import NightRecord, Purpose, WatchedLeg
+from core.sky.refraction import standard_pressure_hpa
+from core.sky.site import Air
+
+TEMPERATURE = Quantity("The temperature", " °C", -60.0, 55.0)
+PRESSURE = Quantity("The pressure at the station", " hPa", 400.0, 1100.0)
+
+
+class SolveAgain(Panel):
+    """`solved`: an answer is shown. Nothing of the night changes. Call `stop` at the end."""
+
+    solved = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(self.tr("Solve again with other choices"), parent)
+        self._night: NightRecord | None = None
+        self._legs: list[tuple[WatchedLeg, Tick]] = []
+        self._errand = Errand(self)
+        self._errand.done.connect(self._take)
+        self._states = OptionKeys(self.tr("Between which turns of the bolts"))
+        self._states.chosen.connect(self._state_chosen)
+        self._holder = Columns([], 200)
+        self._aims = Choice(
+            self.tr("Aim"),
+            [
+                (Aim.TRUE_POLE.name, self.tr("True pole")),
+                (Aim.REFRACTED_POLE.name, self.tr("Refracted pole")),
+            ],
+        )
+        self._temperature, self._pressure = Figure(TEMPERATURE), Figure(PRESSURE)
+        self._solve = Key(self.tr("Solve again"))
+        self._solve.clicked.connect(self.solve)
+        self._said = Text(self.tr("The night itself stays as it is."), "small")
+        self._band = VerdictBand()
+        for part in (
+            self._states,
+            self._holder,
+            self._aims,
+            Columns((self._temperature, self._pressure), 200, are_rows=True),
+            KeyRow((self._solve,)),
+            self._said,
+            self._band,
+        ):
+            self.column.addWidget(part)
+        self._band.hide()
+
+    def ticks(self) -> list[Tick]:
+        return [tick for _, tick in self._legs]
+
+    def aims(self) -> Choice:
+        return self._aims
+
+    def temperature(self) -> Figure:
+        return self._temperature
+
+    def solve_button(self) -> Key:
+        return self._solve
+
+    def band(self) -> VerdictBand:
+        return self._band
+
+    def said(self) -> str:
+        return self._said.text()
+
+    def stop(self) -> None:
+        """Waits for what is under way; harmless twice."""
+        self._errand.close()
+
+    def show_night(self, night: NightRecord) -> None:
+        self._night = night
+        name = self.tr("Alignment {n}")
+        with_legs = [
+            (str(n), name.format(n=n))
+            for n, state in enumerate(night.axis_states, 1)
+            if _alignment(state.legs)
+        ]
+        self.setVisible(bool(with_legs) and night.site is not None)
+        self._states.offer(with_legs, with_legs[-1][0] if with_legs else "")
+        aim = Aim.__members__.get(night.aim_name or "", Aim.TRUE_POLE)
+        self._aims.show_choice(aim.name)
+        if night.air is not None:
+            self._temperature.show_figure(night.air.temperature_c)
+            is_known = not night.air.pressure_is_assumed
+            self._pressure.show_figure(night.air.pressure_hpa if is_known else None)
+        self._band.hide()
+        self._said.say(self.tr("The night itself stays as it is."))
+        if with_legs:
+            self._state_chosen(with_legs[-1][0])
+
+    def solve(self) -> None:
+        """With what is chosen now."""
+        night, air = self._night, self._air()
+        if night is None or night.site is None or air is None:
+            return
+        legs = tuple(one.leg for one, tick in self._legs if tick.isChecked())
+        question = Again(legs, night.site, air, Aim[self._aims.choice()])
+        self._said.say(self.tr("It is being worked out …"))
+        self._errand.send(lambda: solve_again(question))
+
+    def _air(self) -> Air | None:
+        """As typed; None when a figure is refused."""
+        temperature, pressure = self._temperature.read(), self._pressure.read()
+        if self._temperature.is_wrong() or self._pressure.is_wrong() or self._night is None:
+            return None
+        site = self._night.site
+        if pressure is None:
+            usual_hpa = standard_pressure_hpa(0.0 if site is None else site.elevation_m)
+            air = Air(usual_hpa, pressure_is_assumed=True)
+        else:
+            air = Air(pressure)
+        return air if temperature is None else replace(air, temperature_c=temperature)
+
+    def _state_chosen(self, number: str) -> None:
+        if self._night is None:
+            return
+        legs = _alignment(self._night.axis_states[int(number) - 1].legs)
+        self._legs = [(leg, Tick(leg.leg.label, self._leg_name(leg))) for leg in legs]
+        for leg, tick in self._legs:
+            tick.show_tick(not leg.is_discarded)
+        self._holder.show_parts([tick for _, tick in self._legs])
+
+    def _leg_name(self, leg: WatchedLeg) -> str:
+        return self.tr("Use the leg {leg}").format(leg=leg.leg.label)
+
+    def _take(self, answer: object) -> None:
+        if not isinstance(answer, SolvedAgain):
+            self._said.say(self.tr("It could not be worked out because of a fault in the program."))
+            return
+        self._band.setVisible(answer.advice is not None)
+        if answer.advice is None:
+            self._said.say(answer.problem)
+        else:
+            advice, found = answer.advice, answer.combination
+            azimuth = (advice.azimuth_figure, advice.azimuth_side, advice.azimuth_turn)
+            altitude = (advice.altitude_figure, advice.altitude_side, advice.altitude_turn)
+            self._band.show_verdict(
+                Verdict(
+                    AxisVerdict(*azimuth),
+                    AxisVerdict(*altitude),
+                    answer.notes,
+                    "" if found is None else found.sentence,
+                )
+            )
+            self._said.say(self.tr("Solved again; the night itself stays as it is."))
+        self.solved.emit()
+
+
+def _alignment(legs: tuple[WatchedLeg, ...]) -> list[WatchedLeg]:
+    return [leg for leg in legs if leg.purpose == Purpose.ALIGNMENT]

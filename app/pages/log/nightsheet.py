@@ -1,0 +1,125 @@
+"""One night of the log, opened: what it came to, its legs, notes, and ways to carry it out."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QImage
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from app.pages.log.again import SolveAgain
+from app.pages.log.notes import Notes
+from app.pages.log.words import leg_row, reached, title
+from app.session.nightfiles import Form
+from app.theme.theme import Theme
+from app.widgets.facts import Fact, Facts
+from app.widgets.key import Key
+from app.widgets.keyrow import KeyRow
+from app.widgets.photo import small
+from app.widgets.rows import Rows
+from app.widgets.text import Panel, Text
+from core.night.reportnight import Kind, NightRecord
+from core.sky.zones import Zone
+
+
+@dataclass(frozen=True, eq=False)
+class Opened:
+    """A night with its pictures made ready to be shown."""
+
+    night: NightRecord
+    pictures: list[tuple[str, QImage | None]]
+
+
+def opened(night: NightRecord) -> Opened:
+    """For a worker thread."""
+    pictures = []
+    for entry in night.of_kind(Kind.PICTURE):
+        caption = str(entry.content.get("caption") or entry.content.get("name") or "")
+        pictures.append((caption, small(entry.attachment or b"")))
+    return Opened(night, pictures)
+
+
+class NightSheet(QWidget):
+    """`export_wanted` carries a Form, `noted` a text."""
+
+    export_wanted = Signal(object)
+    noted = Signal(str)
+    picture_wanted = Signal()
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._title = Text("", "title")
+        self._facts = Facts(
+            self.tr("The night"), (self.tr("Alignment"), self.tr("Time"), self.tr("Bolts"))
+        )
+        heads = (
+            self.tr("Leg"),
+            self.tr("Alignment"),
+            self.tr("Begun"),
+            self.tr("Minutes"),
+            self.tr("Readings"),
+            self.tr("Drift ″/min"),
+        )
+        self._legs = Rows(self.tr("Legs"), heads)
+        self._no_legs = Text(self.tr("No star was watched in this night."), "quiet")
+        self.again = SolveAgain()
+        self.notes = Notes(theme)
+        self.notes.noted.connect(self.noted)
+        self.notes.picture_wanted.connect(self.picture_wanted)
+        self._keys = {form: Key(words) for form, words in self._forms().items()}
+        for form, key in self._keys.items():
+            key.clicked.connect(lambda _down, form=form: self.export_wanted.emit(form))
+        self._arrange()
+
+    def _forms(self) -> dict[Form, str]:
+        return {
+            Form.HTML: self.tr("Report, HTML"),
+            Form.PDF: self.tr("Report, PDF"),
+            Form.CSV: self.tr("Drift logs, CSV"),
+            Form.JSON: self.tr("Everything, JSON"),
+        }
+
+    def _arrange(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(12)
+        legs = Panel(self.tr("Legs"))
+        legs.column.addWidget(self._legs)
+        legs.column.addWidget(self._no_legs)
+        carry = Panel(self.tr("Carry this night out"))
+        carry.column.addWidget(KeyRow(list(self._keys.values())))
+        for part in (self._title, self._facts, legs, self.notes, self.again, carry):
+            column.addWidget(part)
+        column.addStretch()
+
+    def title(self) -> str:
+        return self._title.text()
+
+    def facts(self) -> Facts:
+        return self._facts
+
+    def leg_rows(self) -> list[tuple[str, ...]]:
+        return self._legs.rows()
+
+    def export_button(self, form: Form) -> Key:
+        return self._keys[form]
+
+    def stop(self) -> None:
+        self.again.stop()
+
+    def show_night(self, shown: Opened, zone: Zone) -> None:
+        night = shown.night
+        place = "" if night.site is None else night.site.name
+        self._title.say(title(night.started_utc_s, place, zone))
+        self._facts.show_facts([Fact(*one) for one in reached(night)])
+        rows = [
+            leg_row(leg, number, zone)
+            for number, state in enumerate(night.axis_states, 1)
+            for leg in state.legs
+        ]
+        self._legs.show_rows(rows)
+        self._legs.setVisible(bool(rows))
+        self._no_legs.setVisible(not rows)
+        self.notes.show_night(night, shown.pictures, zone)
+        self.again.show_night(night)

@@ -1,0 +1,88 @@
+"""What the Log page says of nights, legs and entries."""
+
+from __future__ import annotations
+
+from app.storage.records import NightSummary
+from core.night.reportnight import Entry, Kind, NightRecord, WatchedLeg
+from core.night.reportsections import drift_arcsec_per_min, figures_of
+from core.night.reportwords import figure
+from core.sky.zones import Zone
+
+UNKNOWN = "–"
+UNTOLD = (Kind.TICK, Kind.OWN_STEPS, Kind.PICTURE, Kind.RESULT, Kind.EQUIPMENT)
+
+
+def date_words(utc_s: float, zone: Zone) -> str:
+    return f"{zone.civil(utc_s):%Y-%m-%d}"
+
+
+def clock_words(utc_s: float, zone: Zone) -> str:
+    return f"{zone.civil(utc_s):%H:%M}"
+
+
+def title(started_utc_s: float, place: str, zone: Zone) -> str:
+    when = date_words(started_utc_s, zone)
+    return f"{when}  {place}" if place else when
+
+
+def summary_words(night: NightSummary, zone: Zone) -> str:
+    """Two lines: which night, and what it came to."""
+    place = "" if night.site is None else night.site.name
+    said = [error_words(night.figures.error_arcmin, night.figures.half_width_arcmin)]
+    if night.figures.minutes is not None:
+        said.append(f"{night.figures.minutes:.0f} min")
+    said.append(_counted(night.legs, "leg"))
+    if night.tracking_runs:
+        said.append(_counted(night.tracking_runs, "tracking run"))
+    if night.target:
+        said.append(night.target)
+    return f"{title(night.started_utc_s, place, zone)}\n{', '.join(said)}"
+
+
+def error_words(error_arcmin: float | None, half_width_arcmin: float | None) -> str:
+    if error_arcmin is None:
+        return "not aligned"
+    if half_width_arcmin is None:
+        return f"{figure(error_arcmin, 2)}′"
+    return f"{figure(error_arcmin, 2)}′ ± {figure(half_width_arcmin, 2)}′"
+
+
+def reached(night: NightRecord) -> list[tuple[str, str]]:
+    """The figures of the night: figure, and what it is."""
+    found = figures_of(night)
+    minutes = UNKNOWN if found.minutes is None else f"{found.minutes:.0f} min"
+    error = UNKNOWN
+    if found.error_arcmin is not None:
+        error = error_words(found.error_arcmin, found.half_width_arcmin)
+    return [
+        (error, "axis error reached, ± 95 %"),
+        (minutes, "from the first leg to the result"),
+        (str(found.turns_of_the_bolts), "turns of the bolts"),
+    ]
+
+
+def leg_row(watched: WatchedLeg, state: int, zone: Zone) -> tuple[str, ...]:
+    leg = watched.leg
+    minutes = (leg.utc_s.max() - leg.utc_s.min()) / 60.0 if leg.utc_s.size else 0.0
+    drift = figure(drift_arcsec_per_min(leg), 3) or UNKNOWN
+    name = f"{leg.label} (left out)" if watched.is_discarded else leg.label
+    when = clock_words(watched.began_utc_s, zone)
+    return name, str(state), when, f"{minutes:.1f}", str(leg.utc_s.size), drift
+
+
+def told(entry: Entry) -> str:
+    """An entry in words, empty for what is shown elsewhere."""
+    if entry.kind in UNTOLD:
+        return ""
+    texts = [entry.content.get(name) for name in ("text", "sentence", "target")]
+    said = [text for text in texts if isinstance(text, str) and text]
+    units = {"temperature_c": "°C", "humidity_percent": "%", "wind_m_per_s": "m/s wind"}
+    for name, unit in units.items():
+        value = entry.content.get(name)
+        if isinstance(value, int | float):
+            said.append(f"{value:g} {unit}")
+    return ", ".join(said)
+
+
+def _counted(count: int, what: str) -> str:
+    return f"{count} {what}" if count == 1 else f"{count} {what}s"

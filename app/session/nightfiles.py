@@ -1,0 +1,145 @@
+"""All nights of the log, for the page that shows them: looked through, carried out and in.
+
+Every call waits for the disk; make them in a worker thread.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import Enum
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from app.storage.records import Found, NightSummary, UnusableFile
+from core.night import reportjson
+from core.night.reportcsv import drift_csv
+from core.night.reporthtml import html
+from core.night.reportnight import NightRecord
+from core.night.reportwords import SayTime
+
+if TYPE_CHECKING:
+    from app.storage.archive import Archive
+
+LARGEST_PICTURE_B = 30_000_000
+MEDIA_TYPES = {
+    ".png": "image/png",
+    ".jpg": "image/jpeg",
+    ".jpeg": "image/jpeg",
+    ".gif": "image/gif",
+    ".webp": "image/webp",
+    ".bmp": "image/bmp",
+}
+
+
+class Form(Enum):
+    """How a night can leave; the value is the end of the file's name."""
+
+    HTML = ".html"
+    PDF = ".pdf"
+    CSV = ".csv"
+    JSON = ".json"
+
+
+@dataclass(frozen=True)
+class PictureFile:
+    """A picture read from disk."""
+
+    name: str
+    media_type: str
+    data: bytes
+
+
+class NightFiles:
+    """`say_time` writes a Unix time for the reader of a report."""
+
+    def __init__(self, archive: Archive, say_time: SayTime) -> None:
+        self.archive = archive
+        self._say_time = say_time
+
+    def overview(self) -> tuple[NightSummary, ...]:
+        """All nights in which something was done, the newest first."""
+        return tuple(one for one in self.archive.overview() if not one.is_empty)
+
+    def search(self, text: str) -> tuple[Found, ...]:
+        return self.archive.search(text)
+
+    def record(self, night_id: int) -> NightRecord | None:
+        """A night with everything."""
+        return self.archive.record(night_id)
+
+    def export(self, night_id: int, form: Form, path: Path) -> str:
+        """Writes one night. Returns a sentence; raises UnusableFile, a sentence."""
+        night = self.archive.record(night_id)
+        if night is None:
+            raise UnusableFile("The night cannot be read from the log; nothing was written.")
+        _whole(path, lambda unfinished: self._write(night, form, unfinished))
+        return f"Saved as {path.name} in {path.parent}, {path.stat().st_size / 1e3:.0f} kB."
+
+    def back_up(self, path: Path) -> str:
+        """All nights and settings in one file. A sentence; raises UnusableFile, a sentence."""
+        return self.archive.back_up(path)
+
+    def take_in(self, path: Path) -> str:
+        """A backup, a damaged log or an exported night. As `back_up`."""
+        if path.suffix.casefold() != Form.JSON.value:
+            return self.archive.take_in(path)
+        try:
+            night = reportjson.read(_read(path, reportjson.MAX_BYTES))
+        except reportjson.UnusableNight as reason:
+            raise UnusableFile(str(reason)) from reason
+        self.archive.take_in_record(night)
+        return f"The night of {self._say_time(night.started_utc_s)} is in the log."
+
+    def _write(self, night: NightRecord, form: Form, path: Path) -> None:
+        if form is Form.PDF:
+            from app.session.nightpdf import write_pdf
+
+            write_pdf(night, path, self._say_time)
+            return
+        texts = {
+            Form.HTML: lambda: html(night, self._say_time),
+            Form.CSV: lambda: drift_csv(night),
+            Form.JSON: lambda: reportjson.write(night),
+        }
+        path.write_text(texts[form](), encoding="utf-8")
+
+
+def picture_from(path: Path) -> PictureFile:
+    """Raises UnusableFile, a sentence."""
+    media_type = MEDIA_TYPES.get(path.suffix.casefold())
+    if media_type is None:
+        kinds = ", ".join(sorted(MEDIA_TYPES))
+        raise UnusableFile(f"{path.name} is not a picture that can be kept: {kinds} can.")
+    return PictureFile(path.name, media_type, _read(path, LARGEST_PICTURE_B))
+
+
+def _read(path: Path, most: int) -> bytes:
+    try:
+        size = path.stat().st_size
+        if size > most:
+            raise UnusableFile(
+                f"{path.name} has {size / 1e6:.0f} MB; more than {most / 1e6:.0f} cannot be taken."
+            )
+        return path.read_bytes()
+    except OSError as error:
+        why = error.strerror or error
+        raise UnusableFile(f"{path} cannot be read ({why}); choose another file.") from error
+
+
+def _whole(path: Path, write: Callable[[Path], None]) -> None:
+    """Under another name until all of it is on disk."""
+    unfinished = path.with_name(path.name + ".unfinished")
+    try:
+        write(unfinished)
+        with unfinished.open("rb+") as file:
+            os.fsync(file.fileno())
+        unfinished.replace(path)
+    except OSError as error:
+        unfinished.unlink(missing_ok=True)
+        why = error.strerror or error
+        raise UnusableFile(
+            f"{path} could not be written ({why}): choose another folder or make room. What was "
+            "there before is unchanged."
+        ) from error

@@ -1,0 +1,229 @@
+"""The Log page: browsing, searching, notes, pictures, solving again, carrying out and in."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QImage
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from app.pages.log.comparing import Comparing
+from app.pages.log.page import COMPARE, KEEP, LogPage
+from app.session.nightfiles import Form, NightFiles
+from app.storage.nights import NightLog
+from app.theme.theme import SCALES
+from core.alignment.driftlog import read as read_drift_log
+from core.night import reportjson
+from core.night.reportnight import Kind
+from tests.app.pages import reach
+from tests.app.pages.log.conftest import LATER_S
+from tests.core.night.recorded import whole_night
+
+NIGHT = whole_night()
+
+
+def items(page: LogPage) -> list[str]:
+    shown = page.list().list()
+    return [shown.item(row).text() for row in range(shown.count())]
+
+
+def done(qtbot, page: LogPage, do) -> str:
+    with qtbot.waitSignal(page.done, timeout=20_000) as got:
+        do()
+    return got.args[0]
+
+
+def in_order(text: str) -> dict:
+    """An exported night with its entries by their keys: a log gives them back by their times."""
+    night = json.loads(text)["night"]
+    night["entries"].sort(key=lambda entry: entry["key"])
+    return night
+
+
+def test_nights_stand_with_what_they_came_to(page: LogPage) -> None:
+    (night,) = items(page)  # tonight, in which nothing was done, is left out
+    assert "Meadow <north> & hill (invented)" in night
+    assert "′ ± 0.4′" in night
+
+
+def test_a_night_is_opened_by_key(page: LogPage, qtbot) -> None:
+    with qtbot.waitSignal(page.shown, timeout=10_000):
+        QTest.keyClick(page.list().list(), Qt.Key.Key_Down)
+    assert "Meadow" in page.sheet().title()
+    legs = page.sheet().leg_rows()
+    assert sorted(row[0] for row in legs) == ["bumped (left out)", "east 1", "east 2", "run 1"]
+    assert (
+        page.sheet()
+        .facts()
+        .told()[0]
+        .startswith(f"{NIGHT.of_kind(Kind.RESULT)[-1].content['error_arcmin']:g}′")
+    )
+
+
+def test_searching_finds_words_of_notes_and_nothing_else(page: LogPage, qtbot) -> None:
+    line = page.list().search_field().line()
+    QTest.keyClicks(line, "bellatrix")
+    qtbot.waitUntil(lambda: "Found in 1" in page.list().said())
+    assert "“Bellatrix”" in items(page)[0]
+    QTest.keyClicks(line, " zeppelin")
+    qtbot.waitUntil(lambda: "Found in 0" in page.list().said())
+    assert items(page) == []
+    line.selectAll()
+    QTest.keyClick(line, Qt.Key.Key_Delete)
+    qtbot.waitUntil(lambda: len(items(page)) == 1)
+
+
+def test_a_note_goes_to_the_night_that_is_open(opened: LogPage, log: NightLog, qtbot) -> None:
+    opened.sheet().notes.lines().setPlainText("The wind dropped after midnight.")
+    with qtbot.waitSignal(opened.shown, timeout=10_000):
+        QTest.keyClick(opened.sheet().notes.write_button(), Qt.Key.Key_Space)
+    assert any("wind dropped" in what for _, what in opened.sheet().notes.rows())
+    kept = log.archive.record(NIGHT.key).of_kind(Kind.NOTE)
+    assert kept[-1].content["text"] == "The wind dropped after midnight."
+
+
+def test_a_picture_is_kept_and_shines_red_alone_at_night(
+    opened: LogPage, theme, tmp_path: Path, qtbot, log: NightLog
+) -> None:
+    path = tmp_path / "field.png"
+    image = QImage(60, 40, QImage.Format.Format_RGB32)
+    image.fill(QColor(90, 200, 250))
+    image.save(str(path))
+    before = len(opened.sheet().notes.photos())
+    with qtbot.waitSignal(opened.shown, timeout=10_000):
+        done(qtbot, opened, lambda: opened.take_file(path))
+    photos = opened.sheet().notes.photos()
+    assert len(photos) == before + 1
+    assert log.archive.record(NIGHT.key).of_kind(Kind.PICTURE)[-1].attachment == path.read_bytes()
+    theme.choose("night")
+    QApplication.processEvents()
+    drawn = photos[-1].grab().toImage()
+    colours = [drawn.pixelColor(x, y) for x in range(1, 50, 7) for y in range(1, 35, 7)]
+    assert max(colour.green() + colour.blue() for colour in colours) == 0
+    assert max(colour.red() for colour in colours) > 20
+
+
+def test_what_is_no_picture_is_refused_in_words(opened: LogPage, tmp_path: Path, qtbot) -> None:
+    path = tmp_path / "field.tiff"
+    path.write_bytes(b"II*")
+    assert "not a picture" in done(qtbot, opened, lambda: opened.take_file(path))
+
+
+def test_a_leg_is_solved_again_without_touching_the_night(
+    opened: LogPage, log: NightLog, qtbot
+) -> None:
+    before = reportjson.write(log.archive.record(NIGHT.key))
+    again = opened.sheet().again
+    ticks = again.ticks()
+    assert ticks
+    with qtbot.waitSignal(again.solved, timeout=30_000):
+        QTest.keyClick(again.solve_button(), Qt.Key.Key_Space)
+    first = [half.accessibleDescription() for half in again.band().halves()]
+    assert again.band().isVisible() == bool(first[0])
+    for tick in ticks:
+        tick.show_tick(False)
+    with qtbot.waitSignal(again.solved, timeout=30_000):
+        again.solve()
+    assert "No leg is chosen" in again.said()
+    assert not again.band().isVisible()
+    assert first
+    assert reportjson.write(log.archive.record(NIGHT.key)) == before
+
+
+@pytest.mark.parametrize("form", Form)
+def test_a_night_is_carried_out(opened: LogPage, tmp_path: Path, qtbot, form: Form) -> None:
+    path = tmp_path / f"night{form.value}"
+    sentence = done(qtbot, opened, lambda: opened.export(form, path))
+    assert sentence.startswith(f"Saved as night{form.value}")
+    data = path.read_bytes()
+    if form is Form.PDF:
+        assert data.startswith(b"%PDF-")
+        assert len(data) > 20_000
+    elif form is Form.HTML:
+        text = data.decode()
+        assert text.startswith("<!DOCTYPE html>")
+        assert "Meadow &lt;north&gt; &amp; hill" in text
+        assert "<svg" in text
+        assert "http" not in text.replace("http://www.w3.org/2000/svg", "")
+    elif form is Form.CSV:
+        drift_log = read_drift_log(data.decode().splitlines())
+        assert len(drift_log.legs) == len(list(NIGHT.legs))
+    else:
+        assert in_order(data.decode()) == in_order(reportjson.write(NIGHT))
+    assert not list(tmp_path.glob("*.unfinished"))
+
+
+def test_a_file_that_is_there_is_replaced_only_after_a_yes(
+    opened: LogPage, tmp_path: Path, qtbot
+) -> None:
+    path = tmp_path / "night.json"
+    path.write_text("mine")
+    opened.export(Form.JSON, path)
+    asking = opened.bar().asking()
+    assert "there already" in asking.question()
+    assert asking.no().hasFocus() or not opened.isActiveWindow()
+    asking.no().click()
+    assert path.read_text() == "mine"
+    opened.export(Form.JSON, path)
+    done(qtbot, opened, asking.yes().click)
+    assert json.loads(path.read_text())["night"]
+
+
+def test_a_folder_that_is_not_there_is_said(opened: LogPage, tmp_path: Path, qtbot) -> None:
+    sentence = done(qtbot, opened, lambda: opened.export(Form.HTML, tmp_path / "no" / "n.html"))
+    assert "could not be written" in sentence
+
+
+def test_a_backup_is_restored_into_another_log(page: LogPage, tmp_path: Path, qtbot) -> None:
+    page.sections().show_section(KEEP)
+    path = tmp_path / "backup.sqlite"
+    sentence = done(qtbot, page, lambda: page.back_up(path))
+    assert str(path.name) in sentence
+    other = NightLog.open(tmp_path / "o.sqlite", lambda: LATER_S, lambda _: None, lambda _: None)
+    other.resume_or_begin_night(LATER_S)
+    assert other.archive.record(NIGHT.key) is None
+    NightFiles(other.archive, str).take_in(path)
+    restored = other.archive.record(NIGHT.key)
+    other.close()
+    assert reportjson.write(restored) == reportjson.write(page.files().record(NIGHT.key))
+
+
+def test_taking_in_is_asked_about_first(page: LogPage, tmp_path: Path, qtbot) -> None:
+    path = tmp_path / "night.json"
+    path.write_text(reportjson.write(NIGHT), encoding="utf-8")
+    page.take_file(path)
+    assert "Nothing here is replaced" in page.bar().asking().question()
+    sentence = done(qtbot, page, page.bar().asking().yes().click)
+    assert "is in the log" in sentence
+    damaged = tmp_path / "bad.json"
+    damaged.write_text("{")
+    page.take_file(damaged)
+    assert "cannot be read as a night" in done(qtbot, page, page.bar().asking().yes().click)
+
+
+def test_nights_are_compared_as_plots(page: LogPage) -> None:
+    page.sections().show_section(COMPARE)
+    comparing = page.sections().section(COMPARE)
+    assert isinstance(comparing, Comparing)
+    error = comparing.plot().picture()
+    assert error.curves[0].y.tolist() == [NIGHT.of_kind(Kind.RESULT)[-1].content["error_arcmin"]]
+    comparing.kinds().button("periodic").click()
+    assert "arcseconds" in comparing.plot().picture().y_name
+    assert comparing.plot().isVisible()
+
+
+@pytest.mark.parametrize("scale", SCALES)
+@pytest.mark.parametrize("part", ["night", COMPARE, KEEP])
+def test_everything_is_named_large_enough_and_whole(opened: LogPage, theme, scale, part) -> None:
+    theme.enlarge(scale)
+    if part != "night":
+        opened.sections().show_section(part)
+    for _ in range(8):
+        QApplication.processEvents()
+    assert reach.nameless(opened) == []
+    assert reach.small(opened) == []
+    assert reach.clipped(opened) == []
