@@ -20,6 +20,7 @@ from app.window import PageEntry, Window
 if TYPE_CHECKING:
     from app.pages.budget.page import BudgetPage
     from app.pages.drift.page import DriftPage
+    from app.pages.log.page import LogPage
     from app.pages.mount.page import MountPage
     from app.pages.plan.page import PlanPage
     from app.pages.pole.page import PolePage
@@ -38,9 +39,9 @@ if TYPE_CHECKING:
 
 SITE, POLE, DRIFT, MOUNT, BUDGET = "site", "pole", "drift", "mount", "budget"
 TRACKING, ROTATION, PLAN = "tracking", "rotation", "plan"
-TONIGHT = "tonight"
+TONIGHT, LOG = "tonight", "log"
 # The pages with work of their own under way.
-STOPPED = (TONIGHT, POLE, DRIFT, MOUNT, BUDGET, TRACKING, ROTATION, PLAN)
+STOPPED = (TONIGHT, POLE, DRIFT, MOUNT, BUDGET, TRACKING, ROTATION, PLAN, LOG)
 KEPT_WITHIN_S = 0.5  # on a disk that works it takes a tenth
 
 
@@ -101,11 +102,16 @@ class Program(QObject):
             self._warm_up.made.log.close()
 
     def _import_log(self, path: Path) -> None:
-        """A file dropped on the window is taken for a drift log, whatever page is in view."""
+        """A file dropped on the window: the Log page takes its own, the rest are drift logs."""
         from app.pages.drift.page import DriftPage
+        from app.pages.log.page import LogPage
 
         if self.session is None:
             self.window.say(self.tr("The program is not ready yet: drop the file once more."))
+            return
+        log = self.window.page(LOG)
+        if isinstance(log, LogPage) and log.isVisible() and log.takes(path):
+            log.take_file(path)
             return
         self.window.show_page(DRIFT)
         page = self.window.page(DRIFT)
@@ -172,6 +178,7 @@ class Program(QObject):
                     ROTATION, self.tr("Field rotation"), lambda: self._rotation_page(evening)
                 ),
                 PageEntry(PLAN, self.tr("Night plan"), lambda: self._plan_page(evening, book)),
+                PageEntry(LOG, self.tr("Log"), lambda: self._log_page(warm, evening, book)),
             ]
         )
         self._show(session.snapshot())
@@ -297,6 +304,12 @@ class Program(QObject):
         page = PlanPage(evening, self.theme, book.own)
         page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page
+
+    def _log_page(self, warm: Warm, evening: Evening, book: NightBook) -> LogPage:
+        from app.nightparts import log_parts
+        from app.pages.log.page import LogPage
+
+        return LogPage(self.theme, log_parts(warm, evening, book))
 
     def _show(self, snapshot: Snapshot) -> None:
         self.window.show_site(snapshot.site)

@@ -8,7 +8,11 @@ from typing import TYPE_CHECKING
 from core.night.checkliststeps import Fact
 
 if TYPE_CHECKING:
+    from app.pages.log.parts import LogParts
     from app.session.equipment import Equipment
+    from app.session.evening import Evening
+    from app.session.nightbook import NightBook
+    from app.warmup import Warm
 
 # Names that steps of the checklist have for pages -> the page, and the part of it if it has parts.
 PAGES: Mapping[str, tuple[str, str]] = {
@@ -38,3 +42,13 @@ def known_facts(equipment: Equipment) -> Callable[[], frozenset[Fact]]:
         return frozenset() if chosen is None else frozenset({Fact.EQUIPMENT_CHOSEN})
 
     return facts
+
+
+def log_parts(warm: Warm, evening: Evening, book: NightBook) -> LogParts:
+    """What the Log page gets."""
+    from app.pages.log.parts import LogParts
+    from app.session.nightfiles import NightFiles
+    from core.night.reportwords import when
+
+    files = NightFiles(warm.log.archive, when)
+    return LogParts(files, warm.log, book, warm.night.night_id, evening.zone)

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
 SLOW = (
     "app.pages.tonight.page",
+    "app.pages.log.page",
     "app.session.shown",
     "app.pages.drift.page",
     "app.driftparts",
