@@ -21,7 +21,7 @@ from core.sky.site import Site
 
 NORTH = Site(48.1, 11.6, 520.0, "Invented hill")
 SOUTH = Site(-33.9, 18.4, 100.0, "Invented cliff")
-SUMMER = Site(60.2, 24.9, 20.0, "Invented shore")
+FAR_NORTH = Site(60.2, 24.9, 20.0, "Invented shore")
 TREES = parse("0 8|30 12|60 20|60 5|100 5|140 18|170 22|175 6|240 4|280 15|320 10")
 ANDROMEDA = Target("M 31, Andromeda Galaxy", "galaxy", 10.68479, 41.26906, 3.44, 177.8)
 TUCANAE = Target("NGC 104, 47 Tucanae", "globular cluster", 6.0223, -72.0814, 4.09, 50.0)
@@ -29,8 +29,8 @@ OVERHEAD = Target("A place overhead", "coordinates", 320.3, 48.0)
 WORK_MS = 2500
 
 
-def _at(program: Program, site: Site, target: Target | None) -> None:
-    """Gives the site as a person would, then the target."""
+def _stand_at(program: Program, site: Site) -> None:
+    """Gives the site as a person would, and its trees."""
     program.window.show_page(SITE)
     page = program.window.page(SITE)
     assert isinstance(page, SitePage)
@@ -40,10 +40,6 @@ def _at(program: Program, site: Site, target: Target | None) -> None:
         page.field(name).show_text(text)
     page.use_button().click()
     page.horizon().panorama().drawn.emit(TREES)
-    shown = program.window.page(PLAN)
-    assert isinstance(shown, PlanPage)
-    if target is not None:
-        shown.bar().search().chosen.emit(target)
 
 
 def _settle() -> None:
@@ -52,11 +48,12 @@ def _settle() -> None:
     loop.exec()
 
 
-def _rotation(program: Program, site: Site, target: Target | None, part: str, sky: str) -> None:
-    _at(program, site, target)
+def _rotation(program: Program, site: Site, target: Target, part: str, sky: str) -> None:
+    _stand_at(program, site)
     program.window.show_page(ROTATION)
     page = program.window.page(ROTATION)
     assert isinstance(page, RotationPage)
+    page.bar().search().chosen.emit(target)
     page.sections().show_section(part)
     section = page.sections().section(part)
     if sky and isinstance(section, SkySection):
@@ -64,11 +61,12 @@ def _rotation(program: Program, site: Site, target: Target | None, part: str, sk
     _settle()
 
 
-def _plan(program: Program, site: Site, target: Target | None, part: str, mount: str) -> None:
-    _at(program, site, target)
+def _plan(program: Program, site: Site, target: Target, part: str, mount: str) -> None:
+    _stand_at(program, site)
     program.window.show_page(PLAN)
     page = program.window.page(PLAN)
     assert isinstance(page, PlanPage)
+    page.bar().search().chosen.emit(target)
     page.sections().show_section(plan.TONIGHT)
     tonight = page.sections().section(plan.TONIGHT)
     assert isinstance(tonight, plan.TonightSection)
@@ -102,6 +100,6 @@ EVENING_SCENES: dict[str, Callable[[Program], None]] = {
     "plan-stars": partial(_plan, site=NORTH, target=ANDROMEDA, part=plan.STARS, mount=UPRIGHT),
     "plan-eyepiece": partial(_plan, site=NORTH, target=ANDROMEDA, part=plan.EYE, mount=GERMAN),
     "plan-north-far": partial(
-        _plan, site=SUMMER, target=ANDROMEDA, part=plan.TONIGHT, mount=GERMAN
+        _plan, site=FAR_NORTH, target=ANDROMEDA, part=plan.TONIGHT, mount=GERMAN
     ),
 }

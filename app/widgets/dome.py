@@ -74,7 +74,8 @@ class Dome(QWidget):
         return font
 
     def _middle(self) -> QPointF:
-        return QPointF(self.width() / 2.0, self.height() / 2.0)
+        """At the top where there is more height than a disc can use."""
+        return QPointF(self.width() / 2.0, min(self.height(), self.width()) / 2.0)
 
     def _radius(self) -> float:
         """The letters of the winds stand outside the rim."""

@@ -22,7 +22,7 @@ class TubeDrawing(QWidget):
         theme.changed.connect(self._restyle)
 
     def sizeHint(self) -> QSize:
-        side = round(120 + 40 * self._theme.scale)
+        side = round(80 + 40 * self._theme.scale)
         return QSize(side, side)
 
     def show_eyepiece(self, round_tube_deg: float | None) -> None:

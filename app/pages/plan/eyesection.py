@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.pages.plan import pictures
 from app.pages.plan.eyestudy import EyeStudy
@@ -61,9 +61,15 @@ class EyeSection(QWidget):
 
     def _result(self) -> Panel:
         panel = Panel(self.tr("Where the eyepiece ends up"))
-        for part in (self._sentence, self._advice, self._now):
-            panel.column.addWidget(part)
-        panel.column.addWidget(self._drawing, 0, Qt.AlignmentFlag.AlignLeft)
+        panel.column.addWidget(self._sentence)
+        row = QHBoxLayout()
+        row.addWidget(self._drawing, 0, Qt.AlignmentFlag.AlignTop)
+        words = QVBoxLayout()
+        for part in (self._advice, self._now):
+            words.addWidget(part)
+        words.addStretch()
+        row.addLayout(words, 1)
+        panel.column.addLayout(row)
         panel.column.addWidget(self._view, 1)
         return panel
 

@@ -17,7 +17,7 @@ FIGURES: dict[str, tuple[Quantity, float]] = {
     "turning_s": (Quantity("Turning over takes", " s", 0.0, 1800.0), 90.0),
     "recentring_s": (Quantity("Centring again takes", " s", 0.0, 3600.0), 180.0),
     "plan_exposure_s": (Quantity("One exposure", " s", 0.1, 7200.0), 180.0),
-    "plan_between_s": (Quantity("Pause between exposures", " s", 0.0, 600.0), 5.0),
+    "plan_between_s": (Quantity("Pause after each", " s", 0.0, 600.0), 5.0),
     "axes_height_m": (Quantity("Crossing of the axes above ground", " m", 0.1, 5.0), 1.1),
     "tube_offset_m": (Quantity("From there to the middle of the tube", " m", 0.0, 2.0), 0.25),
     "forward_m": (Quantity("Eyepiece forward along the tube", " m", -3.0, 5.0), 0.45),

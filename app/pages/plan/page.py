@@ -87,7 +87,9 @@ class PlanPage(QWidget):
     def _made_sections(self) -> list[Section]:
         plans, theme = self._evening.plans, self._theme
         return [
-            Section(TONIGHT, self.tr("Tonight"), lambda: self._made(TonightSection(plans, theme))),
+            Section(
+                TONIGHT, self.tr("Time line"), lambda: self._made(TonightSection(plans, theme))
+            ),
             Section(BEST, self.tr("Best placed"), lambda: self._made(BestSection(plans))),
             Section(FLIP, self.tr("Meridian flip"), lambda: self._made_flip()),
             Section(
@@ -172,6 +174,9 @@ class PlanPage(QWidget):
         asked = question(self._evening, self._wished(), self._own())
         if asked is None:
             return
+        if self._study is None:
+            waiting = facts(None, self._evening.zone())
+            self._facts.show_facts(waiting, self.tr("Being worked out …"))
         self._errand.send(lambda: study(asked))
 
     def _take(self, answer: object) -> None:

@@ -16,7 +16,7 @@ FIGURES: dict[str, tuple[Quantity, float]] = {
     "smear_px": (Quantity("Smear allowed in the corner", " px", 0.05, 20.0), 0.5),
     "stack_min": (Quantity("Exposure in all", " min", 0.1, 1440.0), 60.0),
     "rotation_exposure_s": (Quantity("One exposure", " s", 0.001, 7200.0), EMPTY),
-    "rotation_between_s": (Quantity("Pause between exposures", " s", 0.0, 600.0), 2.0),
+    "rotation_between_s": (Quantity("Pause after each", " s", 0.0, 600.0), 2.0),
     "drive_deg_per_s": (Quantity("Fastest turn in azimuth", " °/s", 0.005, 60.0), 3.0),
     "derotator_low_deg": (Quantity("Derotator, lower stop", " °", -1080.0, 1080.0), -180.0),
     "derotator_high_deg": (Quantity("Derotator, upper stop", " °", -1080.0, 1080.0), 180.0),

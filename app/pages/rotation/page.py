@@ -148,6 +148,9 @@ class RotationPage(QWidget):
         asked = question(self._evening, self._moment_utc_s)
         if asked is None:
             return
+        if self._study is None:
+            waiting = facts(None, self._evening.zone())
+            self._facts.show_facts(waiting, self.tr("Being worked out …"))
         self._errand.send(lambda: study(asked))
 
     def _take(self, answer: object) -> None:
