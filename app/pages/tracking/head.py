@@ -7,15 +7,16 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QElapsedTimer, Signal
 from PySide6.QtWidgets import QProgressBar, QVBoxLayout, QWidget
 
+from app.pages.tracking import headwords
 from app.pages.tracking.bench import Bench
+from app.pages.tracking.headfigures import causes, facts
 from app.theme.theme import Theme
-from app.widgets.causebars import Cause, CauseBars
-from app.widgets.facts import Fact, Facts
+from app.widgets.causebars import CauseBars
+from app.widgets.facts import Facts
 from app.widgets.flow import Flow
 from app.widgets.key import Key
 from app.widgets.redraw import Redraw
 from app.widgets.reflow import Reflow
-from app.widgets.spans import limit_words
 from app.widgets.text import Panel, Text
 
 if TYPE_CHECKING:
@@ -58,6 +59,7 @@ class Head(Panel):
         self.facts.setProperty("kind", "")  # it stands on a panel already
         self.facts.column.setContentsMargins(0, 6, 0, 0)
         self.origin = Text("", "small")
+        self.caution, self.doubts = Text("", "quiet"), Text("", "alarm")
         self.bars = CauseBars(theme, self.tr("What each cause smears in one exposure"))
         self._ways = QWidget()
         self._arrange()
@@ -72,10 +74,22 @@ class Head(Panel):
         said = QWidget()
         words = QVBoxLayout(said)
         words.setContentsMargins(0, 0, 0, 0)
-        for part in (self.headline, self.paragraph, self._ways, self._progress, self.stop_key):
+        for part in (
+            self.headline,
+            self.paragraph,
+            self.doubts,
+            self._ways,
+            self._progress,
+            self.stop_key,
+        ):
             words.addWidget(part)
         words.addStretch(1)
-        for part in (Reflow((said, self.bars), ROOM_PX, (3, 2)), self.facts, self.origin):
+        for part in (
+            Reflow((said, self.bars), ROOM_PX, (3, 2)),
+            self.facts,
+            self.caution,
+            self.origin,
+        ):
             self.column.addWidget(part)
         for hidden in (self._progress, self.stop_key, self.facts):
             hidden.hide()
@@ -103,116 +117,35 @@ class Head(Panel):
         self.stop_key.hide()
 
     def _show(self) -> None:
-        study = self._bench.study
-        headline, paragraph = self._words(study)
-        self.headline.say(headline)
-        self.paragraph.say(paragraph)
-        is_empty = study is None or not _has_any(study)
+        study, fault = self._bench.study, self._bench.fault
+        headline, paragraph = headwords.answer(study)
+        self.headline.say(self.tr("No answer") if fault else headline)
+        self.paragraph.say(fault or paragraph)
+        is_empty = study is None or not headwords.has_any(study)
         needs_scale = not is_empty and self._bench.figures().scale_arcsec_per_px is None
         self.practice_key.setVisible(is_empty)
         self.import_key.setVisible(is_empty)
         self.scale_key.setVisible(needs_scale)
         self._ways.setVisible(is_empty or needs_scale)
-        self.facts.setVisible(not is_empty)
         self.origin.say(self._origins())
-        if study is not None and not is_empty:
-            self.facts.show_facts(self._facts(study))
-        self._show_bars(study)
+        is_told = study is not None and not is_empty and not fault
+        self.facts.setVisible(is_told)
+        self.bars.setVisible(is_told)
+        for part in (self.doubts, self.caution):
+            part.say("")
+        if study is not None and is_told:
+            self._show_study(study)
 
-    def _facts(self, study: Study) -> list[Fact]:
-        drive, guiding = study.drive, study.guiding.value
-        found, trained, curves = drive.periodic.value, drive.training.value, drive.curves.value
-        facts = [Fact("—", self.tr("not measured"))] * 4
-        if found is not None:
-            size = f"{found.size.peak_to_peak_arcsec:.1f}″"
-            facts[0] = Fact(size, self.tr("peak to peak"))
-            if study.question.figures.scale_arcsec_per_px is None:
-                facts[2] = Fact("—", self.tr("needs the image scale"))
-        if trained is not None:
-            facts[1] = Fact(f"{trained.residual_rms_arcsec:.1f}″", self.tr("rms, predicted"))
-        if curves is not None and curves[0].longest_s > 0.0:
-            facts[2] = Fact(limit_words(curves[0].longest_s), self.tr("nine in ten are sharp"))
-        elif curves is not None:
-            facts[2] = Fact(self.tr("none"), self.tr("is surely sharp"))
-        if guiding is not None:
-            facts[3] = Fact(f"{guiding.total_rms_arcsec:.2f}″", self.tr("rms"))
-        return facts
-
-    def _show_bars(self, study: Study | None) -> None:
-        verdict = None if study is None or self._bench.fault else study.verdict.value
-        self.bars.setVisible(verdict is not None)
-        if study is None or verdict is None:
-            return
-        figures = study.question.figures
-        scale = figures.scale_arcsec_per_px or 1.0
-        is_guided = study.guiding.value is not None
-        allowed = (figures.guided_allowed_px if is_guided else None) or figures.allowed_px or 0.5
-        causes = [
-            Cause(
-                self._cause_name(share.cause.name),
-                share.smear_arcsec / scale,
-                self.tr("{size:.1f} px").format(size=share.smear_arcsec / scale),
-            )
-            for share in verdict.shares
-        ]
-        limit = self.tr("{size:g} px").format(size=allowed)
-        self.bars.show_causes(causes, Cause(self.tr("allowed"), allowed, limit))
-
-    def _cause_name(self, cause: str) -> str:
-        return {
-            "WORM": self.tr("periodic error"),
-            "UNEVEN": self.tr("uneven drive"),
-            "ALIGNMENT": self.tr("polar alignment"),
-            "AIR": self.tr("air"),
-            "GUIDING": self.tr("guiding"),
-        }[cause]
+    def _show_study(self, study: Study) -> None:
+        self.doubts.say(headwords.doubts(study))
+        self.caution.say(headwords.caution(study))
+        self.facts.show_facts(facts(study))
+        found, allowed = causes(study)
+        self.bars.show_causes(found, allowed)
+        self.bars.setVisible(bool(found))
 
     def _origins(self) -> str:
         """What is judged, so that practice is never taken for the mount outside."""
         given = (self._bench.run, self._bench.guided)
         origins = "; ".join(one.origin for one in given if one is not None)
         return self.tr("From: {origins}.").format(origins=origins) if origins else ""
-
-    def _words(self, study: Study | None) -> tuple[str, str]:
-        if self._bench.fault:
-            return self.tr("No answer"), self._bench.fault
-        if study is None or not _has_any(study):
-            return self.tr("Nothing is measured yet"), self.tr(
-                "Let the mount track a star without guiding for half an hour, or bring some "
-                "minutes of guiding in. This page then says how much the drive swings, what "
-                "training or guiding would leave, how long you may expose, and the one thing to "
-                "try first. A practice run shows all of it by daylight."
-            )
-        verdict = study.verdict.value
-        if verdict is not None:
-            return self._headline(verdict.cause.name), verdict.paragraph
-        drive = study.drive
-        said = drive.run.problem or drive.periodic.words(lambda one: one.sentence)
-        found = drive.periodic.value is not None or study.guiding.value is not None
-        headline = self.tr("Measured; the verdict needs one thing more")
-        return headline if found else self.tr("This cannot be judged yet"), "\n".join(
-            part for part in (said, self._missing(study)) if part
-        )
-
-    def _missing(self, study: Study) -> str:
-        if self._bench.figures().scale_arcsec_per_px is None:
-            return self.tr(
-                "Whether that spoils a picture depends on how much sky one pixel sees: enter the "
-                "image scale."
-            )
-        return study.verdict.problem or study.drive.training.problem or study.guiding.problem
-
-    def _headline(self, cause: str) -> str:
-        words = {
-            "WORM": self.tr("Mostly the periodic error of the mount"),
-            "UNEVEN": self.tr("Mostly what the drive does once and not again"),
-            "ALIGNMENT": self.tr("Mostly the polar alignment"),
-            "AIR": self.tr("Mostly the air"),
-            "GUIDING": self.tr("Mostly the guiding"),
-            "NONE": self.tr("It tracks well enough for such exposures"),
-        }
-        return words[cause]
-
-
-def _has_any(study: Study) -> bool:
-    return study.question.run is not None or study.question.guided is not None

@@ -57,7 +57,8 @@ class PeriodicSection(Section):
             self.tr(
                 "Let the mount track one star without guiding for at least three turns of its "
                 "worm, better six: half an hour to an hour, any declination below 60°. The drift "
-                "of the polar axis and of the air is computed and taken out."
+                "of the polar axis and of the air is computed and taken out. Legs of tonight with "
+                "east offsets can be chosen here too."
             ),
             theme,
             bench,

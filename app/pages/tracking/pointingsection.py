@@ -23,6 +23,7 @@ from app.widgets.facts import Fact, Facts
 from app.widgets.filepicker import file_dialog
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
+from core.mount import handling
 from core.sky.site import Site
 from core.tracking.sighting import EAST_OF_PIER, Sighting
 
@@ -50,13 +51,9 @@ class PointingSection(Section):
             (self.tr("Once its circles are set"), self.tr("With all parts taken out")),
         )
         self.terms, self.notes = Text(), Text("", "quiet")
-        self.caution = Text(
-            self.tr(
-                "Before you loosen rings, plates or a clutch: cap the tube, bring it level, and "
-                "have somebody hold it; a tube that comes loose falls."
-            ),
-            "quiet",
-        )
+        capped = self.tr("Before you loosen anything: cap the tube and have somebody hold it.")
+        cautions = (capped, handling.BALANCING[-1], handling.FIRST)
+        self.caution = Text(" ".join(cautions), "quiet")
         self.form = StarForm(bench.parts.now, self._site)
         self.form.added.connect(self._add)
         self.form.site_wanted.connect(self.site_wanted)

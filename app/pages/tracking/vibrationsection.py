@@ -20,6 +20,7 @@ from app.widgets.facts import Fact, Facts
 from app.widgets.filepicker import file_dialog
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
+from core.mount import handling
 
 COLUMNS = "time_s, offset_arcsec"
 
@@ -39,7 +40,7 @@ class VibrationSection(Section):
             self.tr("After a touch"),
             (self.tr("Settled after"), self.tr("First swing"), self.tr("Swings a second")),
         )
-        self.load = Text()
+        self.load, self.caution = Text(), Text("", "quiet")
         self.before_key = Key(self.tr("Import a tap (CSV) …"))
         self.after_key = Key(self.tr("Import a tap after a change …"))
         self.practice_key = Key(self.tr("Practice tap"))
@@ -83,6 +84,7 @@ class VibrationSection(Section):
             BenchAmount(self.bench, "payload_kg", PAYLOAD),
             BenchAmount(self.bench, "capacity_kg", CAPACITY),
             self.load,
+            self.caution,
         ):
             panel.column.addWidget(part)
         return panel
@@ -103,6 +105,9 @@ class VibrationSection(Section):
             self.change.say(study.change.value or "")
         if has_any:
             self.plot.show_picture(pictures.taps(self.bench.before, self.bench.after))
+        is_judged = study is not None and study.load.value is not None
+        words = (self.tr("Taking weight off:"), *handling.TAKING_OFF, handling.FIRST)
+        self.caution.say(" ".join(words) if is_judged else "")
         self.load.say("" if study is None else study.load.words(lambda words: words))
         if latest is not None:
             self.facts.show_facts(

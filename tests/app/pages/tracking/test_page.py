@@ -258,6 +258,7 @@ def test_load_is_judged_without_any_record(page, wait) -> None:
     page.bench.want(payload_kg=12.0)
     wait(lambda: page.bench.want(capacity_kg=10.0))
     assert "overloaded" in section.load.text()
+    assert "Telescope off before the counterweight" in section.caution.text()
 
 
 def test_a_leg_of_tonight_can_be_taken(page, wait, session, log) -> None:
@@ -287,6 +288,18 @@ def test_the_last_run_of_the_night_is_there_again(qtbot, theme, session, log) ->
     made.bench.leave_run_out()
     assert log.discarded == [7]
     made.stop()
+
+
+def test_what_makes_a_verdict_doubtful_stands_beside_it(page, wait, tmp_path) -> None:
+    section = page.show_section(PERIODIC)
+    page.bench.want(scale_arcsec_per_px=1.2)
+    wait(lambda: section.box.read(_file(tmp_path, invented_run())))
+    assert not page.head.doubts.isVisible()
+    wait(lambda: page.bench.want(worm_period_s=300.0))
+    assert "480 s" in page.head.doubts.text()
+    wait(lambda: page.bench.want(worm_period_s=8.0))
+    assert "were minutes meant" in page.head.paragraph.text()
+    assert not page.head.bars.isVisible()
 
 
 def test_a_run_left_out_leaves_an_empty_page(page, wait, tmp_path, log) -> None:
