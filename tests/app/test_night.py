@@ -10,8 +10,9 @@ from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QComboBox, QFileDialog, QLineEdit, QToolTip, QWidget
 
-from app.compose import DRIFT, POLE, SITE, TONIGHT, Program
+from app.compose import DRIFT, LOG, POLE, SITE, TONIGHT, Program
 from app.pages.drift.page import DriftPage
+from app.pages.log.page import COMPARE, KEEP, NIGHTS, LogPage
 from app.pages.pole.page import PolePage
 from app.pages.site.page import SitePage
 from app.pages.tonight.page import TonightPage
@@ -20,6 +21,7 @@ from app.widgets.filepicker import log_dialog
 from app.window import Window
 from core.night.checkliststeps import Part
 from core.sky.site import Air, Site
+from tests.core.night.recorded import whole_night
 
 NOW_S = 1_790_000_000.0
 HILL = Site(48.1, 11.6, 520.0, "Hill")
@@ -61,7 +63,7 @@ def test_the_first_picture_is_dark(qapp: QApplication, settings: QSettings, qtbo
 
 
 def test_every_page_is_red_alone(program: Program) -> None:
-    for name in (TONIGHT, SITE, POLE, DRIFT):
+    for name in (TONIGHT, SITE, POLE, DRIFT, LOG):
         program.window.show_page(name)
         assert _green_and_blue(program.window) == 0, name
 
@@ -98,6 +100,24 @@ def test_the_checklist_of_tonight_is_red_alone(program: Program, qtbot) -> None:
     assert _green_and_blue(page.weather()) == 0
     assert _green_and_blue(page.form()) == 0
     assert _green_and_blue(program.window) == 0
+
+
+def test_the_log_with_a_night_opened_is_red_alone(program: Program, qtbot) -> None:
+    program.window.show_page(LOG)
+    page = program.window.page(LOG)
+    assert isinstance(page, LogPage)
+    page.files().archive.take_in_record(whole_night())
+    with qtbot.waitSignal(page.listed, timeout=10_000):
+        page.refresh()
+    with qtbot.waitSignal(page.shown, timeout=10_000):
+        page.list().list().setCurrentRow(0)
+    with qtbot.waitSignal(page.sheet().again.solved, timeout=30_000):
+        page.sheet().again.solve()
+    page.ask_to_take_in(Path("night.json"))
+    assert _green_and_blue(page.sheet()) == 0
+    for part in (NIGHTS, COMPARE, KEEP):
+        page.sections().show_section(part)
+        assert _green_and_blue(program.window) == 0
 
 
 @pytest.mark.parametrize("way", ["sight", "field", "hidden"])

@@ -14,7 +14,7 @@ from app.widgets.text import Panel, Text
 from core.sky.zones import Zone
 
 KEY_ROLE = Qt.ItemDataRole.UserRole
-LEAST_PX = 320
+LEAST_PX = 440
 
 
 class NightList(Panel):

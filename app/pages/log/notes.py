@@ -12,7 +12,6 @@ from app.widgets.key import Key
 from app.widgets.keyrow import KeyRow
 from app.widgets.lines import Lines
 from app.widgets.photo import Photo
-from app.widgets.rows import Rows
 from app.widgets.text import Panel, Text
 from core.night.reportnight import NightRecord
 from core.sky.zones import Zone
@@ -29,7 +28,7 @@ class Notes(Panel):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(self.tr("Notes and pictures"), parent)
         self._theme = theme
-        self._rows = Rows(self.tr("What was said of the night"), (self.tr("When"), self.tr("What")))
+        self._told = Text()
         self._lines = Lines(self.tr("A note for this night"))
         self._lines.setPlaceholderText(self.tr("What went well, what to change"))
         self._lines.setFixedHeight(NOTE_PX)
@@ -40,7 +39,7 @@ class Notes(Panel):
         self._photos: list[QWidget] = []
         self._gallery = QVBoxLayout()
         dropped = self.tr("A picture can also be dropped on this page.")
-        for part in (self._rows, self._lines, KeyRow((self._write, self._picture))):
+        for part in (self._told, self._lines, KeyRow((self._write, self._picture))):
             self.column.addWidget(part)
         self.column.addWidget(Text(dropped, "small"))
         self.column.addLayout(self._gallery)
@@ -51,8 +50,9 @@ class Notes(Panel):
     def write_button(self) -> Key:
         return self._write
 
-    def rows(self) -> list[tuple[str, ...]]:
-        return self._rows.rows()
+    def said(self) -> str:
+        """What was said of the night, a line each."""
+        return self._told.text()
 
     def photos(self) -> list[QWidget]:
         return list(self._photos)
@@ -62,7 +62,7 @@ class Notes(Panel):
     ) -> None:
         """`pictures`: the caption of each, and its image where it is one."""
         said = [(clock_words(one.utc_s, zone), told(one)) for one in night.entries]
-        self._rows.show_rows([row for row in said if row[1]])
+        self._told.say("\n".join(f"{when}   {what}" for when, what in said if what))
         for gone in self._photos:
             gone.hide()
             gone.deleteLater()

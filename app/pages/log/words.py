@@ -51,11 +51,12 @@ def reached(night: NightRecord) -> list[tuple[str, str]]:
     """The figures of the night: figure, and what it is."""
     found = figures_of(night)
     minutes = UNKNOWN if found.minutes is None else f"{found.minutes:.0f} min"
-    error = UNKNOWN
-    if found.error_arcmin is not None:
-        error = error_words(found.error_arcmin, found.half_width_arcmin)
+    error = UNKNOWN if found.error_arcmin is None else f"{figure(found.error_arcmin, 2)}′"
+    sure = "axis error reached"
+    if found.half_width_arcmin is not None:
+        sure = f"± {figure(found.half_width_arcmin, 2)}′ (95 %), {sure}"
     return [
-        (error, "axis error reached, ± 95 %"),
+        (error, sure),
         (minutes, "from the first leg to the result"),
         (str(found.turns_of_the_bolts), "turns of the bolts"),
     ]
