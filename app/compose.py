@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QSettings, QTimeZone, Signal
 from PySide6.QtWidgets import QApplication
 
+from app.firstrun import FirstRun
 from app.idle import Idle
 from app.leaving import Leaving
 from app.session.clockwatch import ClockWatch
@@ -22,9 +23,7 @@ if TYPE_CHECKING:
     from app.pages.drift.page import DriftPage
     from app.pages.log.page import LogPage
     from app.pages.mount.page import MountPage
-    from app.pages.plan.page import PlanPage
     from app.pages.pole.page import PolePage
-    from app.pages.rotation.page import RotationPage
     from app.pages.site.page import SitePage
     from app.pages.tonight.page import TonightPage
     from app.pages.tracking.page import TrackingPage
@@ -74,10 +73,17 @@ class Program(QObject):
         self._warm_up.storage_trouble.connect(self._storage_trouble)
         self._warm_up.notice.connect(self.window.say)
         self.window.closing.connect(self.close)
+        self._guide = FirstRun(settings)
+        self._guide.site_wanted.connect(lambda: self.window.show_page(SITE))
+        self.window.show_above(self._guide)
         self.window.file_dropped.connect(self._import_log)
         self.window.may_close = Leaving(self.window, self._is_kept, self._readings).may_close
         self._clock_watch = ClockWatch(now, steady or now, self)
         self._clock_watch.jumped.connect(self.window.say)
+
+    def guide(self) -> FirstRun:
+        """The guide for the first start."""
+        return self._guide
 
     def start(self) -> None:
         self.window.show()
@@ -132,7 +138,7 @@ class Program(QObject):
         return as_drift_log(self.session.snapshot()) if self.session is not None else ""
 
     def _build(self, warm: Warm) -> None:
-        from app.eveningparts import evening_of
+        from app.eveningparts import evening_of, plan_page, rotation_page
         from app.session.budget import Budget
         from app.session.equipment import Equipment
         from app.session.nightbook import NightBook
@@ -175,9 +181,15 @@ class Program(QObject):
                     lambda: self._tracking_page(session, warm, budget, equipment),
                 ),
                 PageEntry(
-                    ROTATION, self.tr("Field rotation"), lambda: self._rotation_page(evening)
+                    ROTATION,
+                    self.tr("Field rotation"),
+                    lambda: rotation_page(evening, self.theme, self._to_site),
                 ),
-                PageEntry(PLAN, self.tr("Night plan"), lambda: self._plan_page(evening, book)),
+                PageEntry(
+                    PLAN,
+                    self.tr("Night plan"),
+                    lambda: plan_page(evening, self.theme, book, self._to_site),
+                ),
                 PageEntry(LOG, self.tr("Log"), lambda: self._log_page(warm, evening, book)),
             ]
         )
@@ -193,8 +205,18 @@ class Program(QObject):
                 self.ready.emit,
                 *self.window.unbuilt(),
                 self._prepare_drift,
+                self._prepare_evening,
             ]
         )
+
+    def _to_site(self) -> None:
+        self.window.show_page(SITE)
+
+    def _prepare_evening(self) -> None:
+        """The parts of these pages that are not shown at first, one by one."""
+        from app.eveningparts import unbuilt_parts
+
+        self._idle.do(unbuilt_parts(self.window.page(name) for name in (ROTATION, PLAN)))
 
     def _prepare_drift(self) -> None:
         """What is asked for next on the page that is needed most."""
@@ -288,20 +310,6 @@ class Program(QObject):
         from app.pages.budget.page import BudgetPage
 
         page = BudgetPage(session, self.theme, budget, self._now)
-        page.site_wanted.connect(lambda: self.window.show_page(SITE))
-        return page
-
-    def _rotation_page(self, evening: Evening) -> RotationPage:
-        from app.pages.rotation.page import RotationPage
-
-        page = RotationPage(evening, self.theme)
-        page.site_wanted.connect(lambda: self.window.show_page(SITE))
-        return page
-
-    def _plan_page(self, evening: Evening, book: NightBook) -> PlanPage:
-        from app.pages.plan.page import PlanPage
-
-        page = PlanPage(evening, self.theme, book.own)
         page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.theme.theme import SCALES, Theme
@@ -18,6 +18,10 @@ from core.sky.site import Site
 
 
 class Strip(QWidget):
+    """`help_wanted`: on the page in view, or no longer."""
+
+    help_wanted = Signal()
+
     def __init__(
         self, theme: Theme, now: Callable[[], float], parent: QWidget | None = None
     ) -> None:
@@ -33,6 +37,10 @@ class Strip(QWidget):
         )
         self._size = Key()
         self._size.setToolTip(self.tr("Larger text; after the largest comes the usual size again"))
+        self._help = Key(self.tr("Help"))
+        self._help.setToolTip(self.tr("Help on this page, words and keys (F1)"))
+        self._help.setShortcut("F1")
+        self._help.clicked.connect(self.help_wanted)
         self._looks.chosen.connect(theme.choose)
         self._size.clicked.connect(self._next_size)
         theme.changed.connect(self._show_theme)
@@ -59,7 +67,11 @@ class Strip(QWidget):
         row.addWidget(self._looks)
         row.addSpacing(8)
         row.addWidget(self._size)
+        row.addWidget(self._help)
         return part
+
+    def help_button(self) -> Key:
+        return self._help
 
     def show_site(self, site: Site | None) -> None:
         if site is None:

@@ -8,7 +8,7 @@ from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QMimeData, Signal
-from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.helppanel import HelpPanel
 from app.rail import Rail, RailPane
 from app.strip import Strip
 from app.theme.theme import Theme
@@ -24,6 +25,8 @@ from app.widgets.asking import Asking
 from app.widgets.key import Key
 from app.widgets.notice import Notice
 from core.sky.site import Site
+
+HELP_BESIDE_PX = 1500  # from here on the help stands beside the page, at the usual text size
 
 
 @dataclass(frozen=True)
@@ -51,10 +54,13 @@ class Window(QMainWindow):
         self._rail = Rail()
         self._rail.chosen.connect(self.show_page)
         self._strip = Strip(theme, now)
+        self._strip.help_wanted.connect(self._turn_help)
+        self._help: HelpPanel | None = None
         self._notice = Notice()
         self._asking = Asking()
         self.may_close: Callable[[], bool] = lambda: True
         self._stack = QStackedWidget()
+        self._beside = QHBoxLayout()
         self._theme = theme
         for part in (self._rail, self._strip, self._notice, self._asking):
             theme.dress(part)
@@ -66,7 +72,10 @@ class Window(QMainWindow):
         column.setSpacing(0)
         for part in (self._strip, self._notice, self._asking):
             column.addWidget(part)
-        column.addWidget(self._stack, 1)
+        self._above = QVBoxLayout()
+        column.addLayout(self._above)
+        self._beside.addWidget(self._stack, 3)
+        column.addLayout(self._beside, 1)
         whole = QWidget()
         row = QHBoxLayout(whole)
         row.setContentsMargins(0, 0, 0, 0)
@@ -88,7 +97,64 @@ class Window(QMainWindow):
         self.build_page(name)
         self._rail.show_choice(name)
         self._stack.setCurrentWidget(self._pages[name])
-        self._pages[name].setFocus()
+        if self._help is None or not self._help.isVisible() or self._stack.isVisible():
+            self._pages[name].setFocus()
+
+        self._show_help_of(name)
+
+    def show_above(self, part: QWidget) -> None:
+        """Something that stands above the page for a while."""
+        self._theme.dress(part)
+        self._above.addWidget(part)
+
+    def help(self) -> HelpPanel | None:
+        """Once it was asked for."""
+        return self._help
+
+    def help_button(self) -> Key:
+        return self._strip.help_button()
+
+    def _turn_help(self) -> None:
+        """Opens it for the page in view, or closes it."""
+        if self._help is not None and self._help.isVisible():
+            self._close_help()
+            return
+        if self._help is None:
+            self._help = HelpPanel()
+            self._help.closed.connect(self._close_help)
+            self._theme.dress(self._help)
+            self._beside.addWidget(self._help, 2)
+        name = self._name_in_view()
+        if name:
+            self._help.show()
+            self._show_help_of(name)
+            self._make_room()
+            self._help.setFocus()
+
+    def _close_help(self) -> None:
+        if self._help is not None:
+            self._help.hide()
+        self._stack.show()
+        page = self._stack.currentWidget()
+        if page is not None:
+            page.setFocus()
+
+    def _show_help_of(self, name: str) -> None:
+        if self._help is not None and self._help.isVisible():
+            self._help.show_page(name, self._entries[name].title)
+
+    def _name_in_view(self) -> str:
+        current = self._stack.currentWidget()
+        return next((name for name, page in self._pages.items() if page is current), "")
+
+    def _make_room(self) -> None:
+        """Beside the page where both have room, else in its place."""
+        if self._help is not None and self._help.isVisible():
+            self._stack.setVisible(self.width() >= HELP_BESIDE_PX * self._theme.scale)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._make_room()
 
     def build_page(self, name: str) -> None:
         """Makes a page without showing it, unless it is there already."""

@@ -138,6 +138,15 @@ def _invented_leg(
     return WatchedLeg(key, star, "alignment", begun, utc_s[-1], False, leg)
 
 
+def _help(program: Program) -> None:
+    _tonight(program)
+    program.window.help_button().click()
+
+
+def _first_run(program: Program) -> None:
+    program.window.show_page(TONIGHT)
+
+
 def _settle(ms: int) -> None:
     loop = QEventLoop()
     QTimer.singleShot(ms, loop.quit)
@@ -152,4 +161,6 @@ NIGHT_SCENES: dict[str, Callable[[Program], None]] = {
     "log-night": _log_night,
     "log-compare": _log_compare,
     "log-keep": _log_keep,
+    "help": _help,
+    "first-run": _first_run,
 }

@@ -21,6 +21,7 @@ from PySide6.QtCore import QEventLoop, QSettings, QTimer
 from PySide6.QtWidgets import QApplication
 
 from app.compose import DRIFT, POLE, SITE, Program
+from app.firstrun import SEEN
 from app.pages.drift.byhand import ByHand
 from app.pages.drift.importing import Importing
 from app.pages.drift.page import DriftPage
@@ -46,6 +47,7 @@ def main(folder: Path, scenes: list[str]) -> None:
     app = QApplication([])
     with tempfile.TemporaryDirectory() as scratch:
         settings = QSettings(str(Path(scratch) / "s.ini"), QSettings.Format.IniFormat)
+        settings.setValue(SEEN, "first-run" not in scenes)
         program = Program(app, settings, Path(scratch) / "nights.sqlite", lambda: NOW_S)
         program.ready.connect(lambda: app.exit(0))  # quit would close the window
         program.start()

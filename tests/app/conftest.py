@@ -11,6 +11,7 @@ from PySide6.QtCore import QEvent, QObject, QSettings, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
+from app.firstrun import SEEN
 from app.theme.sheet import sheet
 from app.theme.theme import Theme
 
@@ -59,7 +60,10 @@ def _alive(kind: type[QObject]) -> list:
 
 @pytest.fixture
 def settings(tmp_path: Path) -> QSettings:
-    return QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    """Of somebody who has read the guide for the first start."""
+    made = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    made.setValue(SEEN, True)
+    return made
 
 
 @pytest.fixture
