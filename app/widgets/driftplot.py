@@ -22,10 +22,7 @@ from app.widgets.text import Text
 LEAST_ARCSEC = 2.0
 LEAST_MINUTES = 0.5
 GAP_PX = 24
-HINT = (
-    "Point at a reading, or walk through them with the comma and the full stop; arrows move the "
-    "picture, + and − zoom it, L takes the next leg."
-)
+HINT = "Point at a reading, or walk with , and . (arrows move, + and − zoom, L: next leg)."
 MOST_LEGS = 6  # more could not be told apart, and would take too long to draw
 
 

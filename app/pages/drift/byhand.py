@@ -13,6 +13,7 @@ from app.pages.drift.starchoice import ChosenStar, StarChoice
 from app.sources.manual import ManualSource
 from app.sources.shortest import SingleDrift
 from app.widgets.choice import Choice
+from app.widgets.key import Key
 
 if TYPE_CHECKING:
     from app.session.session import Session
@@ -42,12 +43,15 @@ class ByHand(QWidget):
             [(AGAIN, self.tr("Read several times")), (ONCE, self.tr("One drift"))],
         )
         self._form.show_choice(AGAIN)
+        self._own = Key(self.tr("Another star, or one by its coordinates"))
         self._pad = ReadingPad(source)
         self._single = SingleDriftForm(now)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        for part in (self._form, self._stars, self._pad, self._single):
+        for part in (self._form, self._own, self._stars, self._pad, self._single):
             column.addWidget(part)
+        self._own.clicked.connect(lambda: self._show(self._form, self._stars))
+        self._form.chosen.connect(self._choose)
         stars.chosen.connect(self._watch)
         self._pad.undo_wanted.connect(self._undo)
         session.reading_added.connect(self._pad.confirm)
@@ -88,11 +92,16 @@ class ByHand(QWidget):
     def stars(self) -> StarChoice:
         return self._stars
 
+    def own_button(self) -> Key:
+        return self._own
+
     def form(self) -> Choice:
         return self._form
 
     def _choose(self) -> None:
-        self._show(self._form, self._stars)
+        """The guide proposes stars to watch; for a single drift or without a site, choose here."""
+        is_led = self._session.snapshot().site is not None and self._form.choice() == AGAIN
+        self._show(self._form, self._own if is_led else self._stars)
         self._stars.refresh()
 
     def _watch(self, star: ChosenStar) -> None:
@@ -130,5 +139,5 @@ class ByHand(QWidget):
         self._choose()
 
     def _show(self, *parts: QWidget) -> None:
-        for part in (self._form, self._stars, self._pad, self._single):
+        for part in (self._form, self._own, self._stars, self._pad, self._single):
             part.setVisible(part in parts)

@@ -34,7 +34,6 @@ class Choosing(QWidget):
         self._chart = Dome(self.tr("Chart of the sky"), theme)
         self._list = QListWidget()
         self._list.setUniformItemSizes(True)
-        self._list.setWordWrap(True)
         self._list.setAccessibleName(self.tr("Stars to watch, the best first"))
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._list.setMinimumHeight(200)

@@ -41,8 +41,8 @@ class GuideBand(Panel):
         words.addStretch()
         row = QHBoxLayout()
         row.setSpacing(16)
-        row.addLayout(words, 3)
-        row.addWidget(self._keys, 2, Qt.AlignmentFlag.AlignVCenter)
+        row.addLayout(words, 1)
+        row.addWidget(self._keys, 1, Qt.AlignmentFlag.AlignVCenter)
         self.column.setContentsMargins(16, 8, 12, 8)
         self.column.addLayout(row)
 

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from app.pages.drift import guidance as say
 from app.pages.drift.guidance import Action, Guidance
-from app.pages.drift.starwords import choose_detail, choose_sentence
+from app.pages.drift.starwords import LONGEST_ARCMIN, choose_detail, choose_sentence
 from app.session.guide.afterturn import Mishap
 from app.session.guide.state import North
 from core.alignment.expectation import half_width_arcmin
@@ -34,12 +34,12 @@ def guidance(
     """`star`: the proposal that is marked in the list. `warnings` on the leg under way."""
     said = _STAGES[snapshot.guide.stage](snapshot, proposals, star)
     surprise = snapshot.guide.surprise
-    if surprise is not None and snapshot.guide.stage is not Stage.TURN:
+    if surprise is not None:
         warnings = (surprise.sentence, *warnings)
         said = _with_ways_out(said, snapshot, surprise.mishap)
     if snapshot.guide.north is North.UNKNOWN:
         warnings = (*warnings, "Which way is north is not known: the first turn will tell.")
-    return replace(said, warnings=warnings)
+    return replace(said, warnings=(*warnings, *said.warnings))
 
 
 def _with_ways_out(said: Guidance, snapshot: Snapshot, mishap: Mishap) -> Guidance:
@@ -112,7 +112,7 @@ def _is_judged(snapshot: Snapshot) -> bool:
 def _turn(snapshot: Snapshot, _proposals: object, _star: object) -> Guidance:
     return Guidance(
         snapshot.guide.stage.value,
-        "Turn both bolts as shown, finishing each in the same sense so that its play is taken up.",
+        "Turn both bolts; finish every turn in the same sense, so that the play is taken up.",
         "",
         (snapshot.guide.unseen,) if snapshot.guide.unseen else (),
         say.TURNED,
@@ -123,7 +123,7 @@ def _turn(snapshot: Snapshot, _proposals: object, _star: object) -> Guidance:
 def _done(snapshot: Snapshot, _proposals: object, star: Proposal | None) -> Guidance:
     stage = snapshot.guide.stage.value
     sentence = f"{chance_words(snapshot)}.".capitalize()
-    return Guidance(stage, sentence, more_buys(snapshot, star), (), say.AGAIN, (say.KICKED,))
+    return Guidance(stage, sentence, more_buys(snapshot, star), (), None, (say.AGAIN, say.KICKED))
 
 
 def _find_north(_snapshot: Snapshot, _proposals: object, _star: object) -> Guidance:
@@ -162,7 +162,10 @@ def widths_words(snapshot: Snapshot) -> str:
     information = snapshot.guide.information
     if not information.any():
         return ""
-    return f"± {_figure(float(half_width_arcmin(information)))} now."
+    width = float(half_width_arcmin(information))
+    if width > LONGEST_ARCMIN:
+        return "One star alone leaves the other direction open."
+    return f"± {_figure(width)} now."
 
 
 def more_buys(snapshot: Snapshot, star: Proposal | None) -> str:
@@ -178,4 +181,4 @@ def more_buys(snapshot: Snapshot, star: Proposal | None) -> str:
 
 
 def _figure(arcmin: float) -> str:
-    return f"{arcmin:.1f}′" if arcmin < 60.0 else "more than a degree"
+    return f"{arcmin:.1f}′" if arcmin < LONGEST_ARCMIN else "more than a degree"

@@ -52,9 +52,10 @@ class Leading(QObject):
         self.turning = Turning()
         self._errand = Errand(self)
         self._errand.done.connect(self._found)
-        self._asked: object = None
+        self._asked: tuple[object, ...] | None = None
+        self._is_current = False
         self._picture = ""
-        self._live = Redraw(self.band, self._refresh, LIVE_MS)
+        self._live = Redraw(self.band, self.refresh, LIVE_MS)
         self._actions = self._made_actions()
         self._connect()
 
@@ -108,8 +109,7 @@ class Leading(QObject):
         self.band.setVisible(leads)
         self._show_picture(self._due(snapshot) if leads else PLOT)
         if leads:
-            self._ask(snapshot)
-            self._refresh()
+            self.refresh()
 
     def leads(self) -> bool:
         """Whether there is a night to lead through, rather than a log to look at."""
@@ -130,18 +130,20 @@ class Leading(QObject):
             self._picture = picture
             self.picture_wanted.emit(picture)
 
-    def _refresh(self) -> None:
+    def refresh(self) -> None:
+        """Everything as it stands now."""
         snapshot = self._shown.snapshot()
         if snapshot.site is None:
             return
         said = warnings(snapshot, self._parts.horizon(snapshot.site), self._ways.now())
-        self.band.show_guidance(
-            guidance(snapshot, self.choosing.proposals(), self.choosing.star(), said)
-        )
+        if snapshot.guide.stage in (Stage.CHOOSE, Stage.DONE):
+            self._ask(snapshot)
+        proposals, star = self.choosing.proposals(), self.choosing.star()
+        if not self._is_current:
+            proposals = star = None
+        self.band.show_guidance(guidance(snapshot, proposals, star, said))
         if snapshot.guide.stage is Stage.TURN:
             self.turning.show_guide(snapshot.guide, snapshot.site.latitude_deg)
-        elif snapshot.guide.stage in (Stage.CHOOSE, Stage.DONE):
-            self._ask(snapshot)
 
     def _ask(self, snapshot: Snapshot) -> None:
         """The stars anew when the sky has turned or more is known."""
@@ -157,6 +159,8 @@ class Leading(QObject):
         )
         if wanted == self._asked or snapshot.guide.stage is Stage.WATCH:
             return
+        if self._asked is None or wanted[:-1] != self._asked[:-1]:
+            self._is_current = False  # more is known: the stars so far are no advice any more
         self._asked = wanted
         wish = Wish(
             snapshot.site,
@@ -171,6 +175,7 @@ class Leading(QObject):
 
     def _found(self, proposals: object) -> None:
         if isinstance(proposals, Proposals) and self._asked is not None:
+            self._is_current = True
             self.choosing.show_proposals(proposals)
             self._live.mark()
 

@@ -76,9 +76,6 @@ class Practice(QWidget):
         self._truth.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(Text(self.tr("Watch a star; its altitude stands beside it"), "small"))
-        for part in (self._places, self._stars):
-            column.addWidget(part)
         column.addWidget(Text(self.tr("Speed of the night"), "small"))
         for part in (self._speeds, self._time, self._bolts, self._truth):
             column.addWidget(part)
@@ -87,6 +84,9 @@ class Practice(QWidget):
         keys.addWidget(self._reveal)
         keys.addWidget(self._again)
         column.addWidget(last)
+        column.addWidget(Text(self.tr("Or a star by where it stands, with its altitude"), "small"))
+        column.addWidget(self._places)
+        column.addWidget(self._stars)
 
     def _connect(self) -> None:
         self._places.chosen.connect(self._show_stars)
@@ -115,6 +115,9 @@ class Practice(QWidget):
             return
         self._source.set_speed(float(factor))
         self._source.start()
+
+    def source(self) -> PracticeSource:
+        return self._source
 
     def star_buttons(self) -> list[Key]:
         return self._stars.findChildren(Key)

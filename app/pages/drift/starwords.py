@@ -17,7 +17,7 @@ def choose_sentence(star: Proposal) -> str:
     """``Vega next: south-east, 52° high.``"""
     now = star.choice.now
     where = direction_words(now.azimuth_deg)
-    return f"{star.name} next: {where}, {now.altitude_deg:.0f}° high. It {star.choice.shows}."
+    return f"{star.name} next: {where}, {now.altitude_deg:.0f}° high. It {shows(star)}."
 
 
 def choose_detail(star: Proposal, proposals: Proposals) -> str:
@@ -55,12 +55,23 @@ def coordinates(star: Proposal) -> str:
     )
 
 
+def shows(star: Proposal) -> str:
+    """Which of the two errors it tells of."""
+    told = star.choice.shows
+    return "shows azimuth and altitude mixed" if told.endswith("both") else told
+
+
 def line(star: Proposal, proposals: Proposals) -> str:
-    """Two lines for a list."""
+    """Three short lines for a list, whatever its width."""
     now = star.choice.now
-    title = f"{star.name}   magnitude {now.star.magnitude:.1f}, {star.choice.shows}"
     where = f"{direction_words(now.azimuth_deg)}, {now.altitude_deg:.0f}° high"
-    return f"{title}\n{where}; {after_five(star)}; {price(star, proposals)}"
+    minutes, least = star.choice.minutes, proposals.stars[0].choice.minutes
+    goal = "goal in over an hour" if minutes is None else f"goal in {max(minutes, 1.0):.0f} min"
+    if minutes is not None and least is not None and minutes - least >= FREE_MINUTES:
+        goal += f" (+{max(minutes - least, 1.0):.0f})"
+    width = star.choice.half_width_arcmin
+    figure = f"± {width:.1f}′ in 5 min, " if width < LONGEST_ARCMIN else ""
+    return f"{star.name}   mag {now.star.magnitude:.1f}\n{where}\n{figure}{goal}"
 
 
 def _signed(degrees: float) -> str:

@@ -64,7 +64,6 @@ class Turning(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(12)
-        column.addWidget(Text(self.tr("Turn the bolts"), "title"))
         column.addWidget(Reflow(tuple(self._bolts.values()), 420))
         column.addWidget(self._star)
         column.addWidget(self._base_panel())

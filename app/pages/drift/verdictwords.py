@@ -13,15 +13,17 @@ if TYPE_CHECKING:
 NOT_YET = "not known yet"
 
 
-def verdict(snapshot: Snapshot) -> Verdict:
-    """Figures where the legs can tell, words where they cannot."""
+def verdict(snapshot: Snapshot, is_led: bool = False) -> Verdict:
+    """Figures where the legs can tell, words where they cannot. `is_led`: the guide says what to
+    do, so that this need not say it too.
+    """
     if snapshot.advice is None or snapshot.solution is None:
         return _waiting(snapshot)
     advice, combination = snapshot.advice, snapshot.solution.combination
     return Verdict(
         _azimuth(advice),
         _altitude(advice),
-        tuple(_quiet(snapshot)),
+        tuple(_quiet(snapshot, is_led)),
         "" if combination is None else combination.sentence,
         snapshot.solution_is_stale,
     )
@@ -44,8 +46,8 @@ def _altitude(advice: Advice) -> AxisVerdict:
     return AxisVerdict(advice.altitude_figure, advice.altitude_side, advice.altitude_turn)
 
 
-def _quiet(snapshot: Snapshot) -> list[str]:
+def _quiet(snapshot: Snapshot, is_led: bool) -> list[str]:
     said = [f"Aligning on the {snapshot.aim.value}. The ± is the 95 % range."]
-    if snapshot.forecast is not None:
+    if snapshot.forecast is not None and not is_led:
         said.append(snapshot.forecast.sentence)
     return said

@@ -157,7 +157,7 @@ class Work(QWidget):
     def _show_words(self) -> None:
         snapshot = self._snapshot()
         trends = _trends(snapshot)
-        self._band.show_verdict(verdict(snapshot))
+        self._band.show_verdict(verdict(snapshot, self._leading.leads()))
         self._goal.show_snapshot(snapshot)
         self._notes.show_snapshot(snapshot)
         self._shapes.begin(snapshot.axis_state)

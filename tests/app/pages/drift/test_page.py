@@ -147,6 +147,7 @@ def test_readings_by_hand_are_a_leg(page, session) -> None:
     assert leg.north_arcsec.tolist() == [0.0, 1.0]
     controls.pad().done.emit()
     assert session.snapshot().watching is None
+    controls.own_button().click()
     assert controls.stars().isVisible()
 
 

@@ -1,0 +1,84 @@
+"""Where the person stands: steps that skip a stage, what is kept, and what a resume believes."""
+
+import json
+
+import numpy as np
+import pytest
+
+from app.session.guide.kept import as_json, from_json
+from app.session.guide.state import Guide, North
+from app.session.guide.turn import How, TurnMade
+from core.alignment.adjustment import Base, Turn
+from core.alignment.knowledge import AxisKnowledge
+from core.alignment.procedure import Event, NotNow, Stage
+
+
+@pytest.mark.parametrize(
+    ("stage", "event", "then"),
+    [
+        (Stage.CHOOSE, Event.STAR_TAKEN, Stage.WATCH),
+        (Stage.WATCH, Event.STAR_TAKEN, Stage.WATCH),  # the next star without ending the leg
+        (Stage.TURN, Event.STAR_TAKEN, Stage.WATCH),
+        (Stage.DONE, Event.STAR_TAKEN, Stage.WATCH),
+        (Stage.FIND_NORTH, Event.STAR_TAKEN, Stage.WATCH),
+        (Stage.DONE, Event.TURN_WORTHWHILE, Stage.TURN),
+        (Stage.WATCH, Event.BOLTS_TURNED, Stage.CHOOSE),
+        (Stage.FIND_NORTH, Event.TRIPOD_MOVED, Stage.CHOOSE),
+    ],
+)
+def test_what_a_person_does_may_skip_a_stage(stage: Stage, event: Event, then: Stage) -> None:
+    guide = Guide()
+    guide.stage = stage
+    guide.happened(event)
+    assert guide.stage is then
+
+
+def test_what_has_no_place_is_refused_in_words() -> None:
+    with pytest.raises(NotNow, match="has no place"):
+        Guide().happened(Event.LEG_ENOUGH)
+
+
+def _guide() -> Guide:
+    guide = Guide()
+    guide.stage, guide.north, guide.axis_state = Stage.TURN, North.EXCHANGED, 3
+    guide.base, guide.exchanged, guide.turns_made = Base(1.5, 70.0), {"4 Vega"}, 2
+    was = AxisKnowledge(np.array([3.0, -4.0]), np.array([[1.0, 0.1], [0.1, 2.0]]))
+    guide.last_turn = TurnMade(1.79e9, How.COUNTED, Turn(5.0, -6.0), 1.25, None, was, guide.base)
+    return guide
+
+
+def test_what_is_kept_comes_back_the_same() -> None:
+    guide = _guide()
+    again = from_json(json.loads(json.dumps(as_json(guide))))
+    assert as_json(again) == as_json(guide)
+    assert again.stage is Stage.TURN
+    assert again.last_turn is not None
+    assert again.last_turn.turn == Turn(5.0, -6.0)
+
+
+@pytest.mark.parametrize("kept", [None, 5, {}, {"version": 1}, {"version": 99, "stage": "WATCH"}])
+def test_what_cannot_be_read_begins_anew(kept: object) -> None:
+    assert as_json(from_json(kept)) == as_json(Guide())
+
+
+def test_a_spoilt_part_begins_anew() -> None:
+    kept = as_json(_guide())
+    kept["last_turn"]["was"] = [[1.0], "nonsense"]
+    assert as_json(from_json(kept)) == as_json(Guide())
+
+
+@pytest.mark.parametrize(
+    ("stage", "axis_state", "watching", "then"),
+    [
+        (Stage.TURN, 3, None, Stage.TURN),
+        (Stage.CHOOSE, 3, "5 Deneb", Stage.WATCH),  # killed between the leg and the stage
+        (Stage.WATCH, 3, None, Stage.CHOOSE),
+        (Stage.DONE, 4, None, Stage.CHOOSE),  # killed while the record of a turn was on its way
+    ],
+)
+def test_the_log_of_nights_comes_first(stage, axis_state, watching, then) -> None:
+    guide = _guide()
+    guide.stage = stage
+    guide.agree_with(axis_state, watching)
+    assert guide.stage is then
+    assert (guide.last_turn is None) == (axis_state == 4)
