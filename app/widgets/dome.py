@@ -14,6 +14,7 @@ from PySide6.QtGui import (
     QPainter,
     QPaintEvent,
     QPen,
+    QPixmap,
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -41,6 +42,8 @@ class Dome(QWidget):
         self._picture = DomePicture()
         self._value_at: Callable[[float, float], str] | None = None
         self._cursor = QPointF(0.0, 0.0)
+        self._pixmap: QPixmap | None = None
+        self._made_for: object = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setAccessibleName(name)
@@ -134,12 +137,30 @@ class Dome(QWidget):
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.drawPixmap(0, 0, self._drawn())
+        if self.hasFocus():
+            self._draw_focus(painter)
+        painter.end()
+
+    def _drawn(self) -> QPixmap:
+        """The picture as it was drawn last, or drawn anew where anything of it has changed."""
+        ratio = self.devicePixelRatioF()
+        made_for = self._picture, self.size(), self._theme.look.name, self._theme.scale, ratio
+        if self._pixmap is None or made_for != self._made_for:
+            self._made_for = made_for
+            self._pixmap = QPixmap(self.size() * ratio)
+            self._pixmap.setDevicePixelRatio(ratio)
+            self._pixmap.fill(Qt.GlobalColor.transparent)
+            self._draw_on(self._pixmap)
+        return self._pixmap
+
+    def _draw_on(self, pixmap: QPixmap) -> None:
+        painter = QPainter(pixmap)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setFont(self._small())
         winds = (self.tr("N"), self.tr("E"), self.tr("S"), self.tr("W"))
         where = self._middle(), self._radius()
         DomePainter(painter, self._theme.look, self._picture, *where, winds).draw()
-        if self.hasFocus():
-            self._draw_focus(painter)
         painter.end()
 
     def _draw_focus(self, painter: QPainter) -> None:

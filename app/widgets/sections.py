@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import partial
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
@@ -13,7 +14,7 @@ from app.widgets.choice import Choice
 
 @dataclass(frozen=True)
 class Section:
-    """`build` makes it when it is first looked at."""
+    """`build` makes it, when it is first looked at or before."""
 
     name: str
     title: str
@@ -38,12 +39,23 @@ class Sections(QWidget):
         self._column.setSpacing(10)
         self._column.addWidget(self._keys)
 
+    def unbuilt(self) -> list[Callable[[], None]]:
+        """A step for each section, to be taken when there is time: then showing it is quick."""
+        return [partial(self._build, name) for name in self._sections]
+
+    def _build(self, name: str) -> None:
+        if name in self._built:
+            return
+        widget = self._sections[name].build()
+        widget.setAccessibleName(self._sections[name].title)
+        widget.hide()
+        self._built[name] = widget
+        self._column.addWidget(widget, 1)
+        for part in widget.findChildren(QWidget):
+            part.ensurePolished()
+
     def show_section(self, name: str) -> None:
-        if name not in self._built:
-            widget = self._sections[name].build()
-            widget.setAccessibleName(self._sections[name].title)
-            self._built[name] = widget
-            self._column.addWidget(widget, 1)
+        self._build(name)
         for other, widget in self._built.items():
             widget.setVisible(other == name)
         self._keys.show_choice(name)
