@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QSettings, QTimeZone, Signal
 from PySide6.QtWidgets import QApplication
 
+from app.firstrun import FirstRun
 from app.idle import Idle
 from app.leaving import Leaving
 from app.session.clockwatch import ClockWatch
@@ -72,10 +73,17 @@ class Program(QObject):
         self._warm_up.storage_trouble.connect(self._storage_trouble)
         self._warm_up.notice.connect(self.window.say)
         self.window.closing.connect(self.close)
+        self._guide = FirstRun(settings)
+        self._guide.site_wanted.connect(lambda: self.window.show_page(SITE))
+        self.window.show_above(self._guide)
         self.window.file_dropped.connect(self._import_log)
         self.window.may_close = Leaving(self.window, self._is_kept, self._readings).may_close
         self._clock_watch = ClockWatch(now, steady or now, self)
         self._clock_watch.jumped.connect(self.window.say)
+
+    def guide(self) -> FirstRun:
+        """The guide for the first start."""
+        return self._guide
 
     def start(self) -> None:
         self.window.show()
