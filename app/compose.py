@@ -13,7 +13,10 @@ from PySide6.QtWidgets import QApplication
 from app.firstrun import FirstRun
 from app.idle import Idle
 from app.leaving import Leaving
+from app.remembered import Remembered
 from app.session.clockwatch import ClockWatch
+from app.signals.awake import Awake
+from app.signals.sounds import Sounds
 from app.theme.theme import Theme
 from app.warmup import Warm, WarmUp, spare_what_is_loaded
 from app.window import PageEntry, Window
@@ -41,6 +44,7 @@ TRACKING, ROTATION, PLAN = "tracking", "rotation", "plan"
 TONIGHT, LOG = "tonight", "log"
 # The pages with work of their own under way.
 STOPPED = (TONIGHT, POLE, DRIFT, MOUNT, BUDGET, TRACKING, ROTATION, PLAN, LOG)
+AWAKE_STAGES = ("WATCH", "TURN")
 KEPT_WITHIN_S = 0.5  # on a disk that works it takes a tenth
 
 
@@ -64,6 +68,9 @@ class Program(QObject):
         self._now = now
         self.theme = Theme(app, settings)
         self.window = Window(self.theme, now)
+        self._remembered = Remembered(self.window, settings)
+        self._sounds = Sounds(settings, parent=self)
+        self._awake = Awake()
         self.session: Session | None = None
         self._is_closed = False
         self._held_trouble: str | None = None
@@ -96,6 +103,9 @@ class Program(QObject):
             return
         self._is_closed = True
         self._idle.close()
+        self._remembered.keep()
+        self._awake.keep(False)
+        self._sounds.close()
         self._clock_watch.stop()
         self._warm_up.wait()
         for name in STOPPED:
@@ -284,7 +294,7 @@ class Program(QObject):
         from app.pages.drift.page import DriftPage
         from app.session.shown import Shown
 
-        parts = drift_parts(session, self._now, places.horizon_of)
+        parts = drift_parts(session, self._now, self._sounds, places.horizon_of)
         page = DriftPage(Shown(session, parent=self), self.theme, parts)
         page.site_wanted.connect(lambda: self.window.show_page(SITE))
         return page
@@ -321,6 +331,8 @@ class Program(QObject):
 
     def _show(self, snapshot: Snapshot) -> None:
         self.window.show_site(snapshot.site)
+        # While a star is watched or the bolts are turned nobody touches the computer.
+        self._awake.keep(snapshot.guide.stage.name in AWAKE_STAGES)
 
     def _storage_trouble(self, sentence: str | None) -> None:
         self._held_trouble = sentence

@@ -23,6 +23,7 @@ from core.sky.site import Air, Site
 
 if TYPE_CHECKING:
     from app.session.session import Session
+    from app.signals.sounds import Sounds
 
 LOWEST_DEG = 12.0  # lower, nobody should measure
 MOST_STARS = 400
@@ -35,6 +36,7 @@ def _nothing_in_the_way(_site: Site) -> Horizon:
 def drift_parts(
     session: Session,
     now: Callable[[], float],
+    sounds: Sounds,
     horizon: Callable[[Site], Horizon] = _nothing_in_the_way,
 ) -> DriftParts:
     """`now`: seconds since 1970-01-01 UTC. `horizon`: what stands in the way at a site."""
@@ -64,6 +66,7 @@ def drift_parts(
         practice,
         (NORTHERN_MEADOW, MEADOW_AIR),
         horizon,
+        sounds,
     )
 
 

@@ -1,4 +1,4 @@
-"""Killed at any moment, the procedure goes on at the very step, nothing older than a second lost."""
+"""Killed at any moment, the procedure goes on at the very step, losing no more than a second."""
 
 from __future__ import annotations
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
@@ -9,9 +10,11 @@ from PySide6.QtCore import QObject, Signal
 
 from app.pages.drift import guidance as say
 from app.pages.drift.choosing import Choosing
+from app.pages.drift.cueing import Cueing
 from app.pages.drift.guideband import GuideBand
 from app.pages.drift.guidewords import guidance
 from app.pages.drift.parts import DriftParts
+from app.pages.drift.soundpanel import SoundPanel
 from app.pages.drift.turning import Turning, counted_arcmin
 from app.pages.drift.watchwords import warnings
 from app.pages.drift.ways import Ways
@@ -54,6 +57,8 @@ class Leading(QObject):
         self._errand.done.connect(self._found)
         self._asked: tuple[object, ...] | None = None
         self._is_current = False
+        self._cueing = Cueing()
+        self.sound_panel = SoundPanel(parts.sounds)
         self._picture = ""
         self._live = Redraw(self.band, self.refresh, LIVE_MS)
         self._actions = self._made_actions()
@@ -141,7 +146,11 @@ class Leading(QObject):
         proposals, star = self.choosing.proposals(), self.choosing.star()
         if not self._is_current:
             proposals = star = None
-        self.band.show_guidance(guidance(snapshot, proposals, star, said))
+        told = guidance(snapshot, proposals, star, said)
+        self.band.show_guidance(told)
+        cue = self._cueing.due(told, snapshot.guide, snapshot.site.latitude_deg, time.monotonic())
+        if cue is not None:
+            self._parts.sounds.give(cue)
         if snapshot.guide.stage is Stage.TURN:
             self.turning.show_guide(snapshot.guide, snapshot.site.latitude_deg)
 

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 
 if TYPE_CHECKING:
+    from app.signals.sounds import Sounds
     from app.sources.logfile import LogFileSource
     from app.sources.manual import ManualSource
     from app.sources.practice import PracticeSource
@@ -24,7 +25,7 @@ class DriftParts:
 
     `place_tonight`: ICRS place of a star at this time, degrees. `practice`: a source with a fresh
     hidden error at a site. `meadow`: the invented site to practise on for whoever has given none.
-    `horizon`: what stands in the way at a site.
+    `horizon`: what stands in the way at a site. `sounds`: tones for who looks into the eyepiece.
     """
 
     now: Callable[[], float]
@@ -35,3 +36,4 @@ class DriftParts:
     practice: Callable[[Site, Air, QObject], PracticeSource]
     meadow: tuple[Site, Air]
     horizon: Callable[[Site], Horizon]
+    sounds: Sounds

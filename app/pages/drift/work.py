@@ -84,7 +84,8 @@ class Work(QWidget):
         column = QVBoxLayout(side)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(12)
-        for panel in (readings, self._legs_panel(), self._notes, self._goal):
+        panels = (readings, self._legs_panel(), self._notes, self._goal)
+        for panel in (*panels, self._leading.sound_panel):
             column.addWidget(panel)
         column.addStretch()
         pane = Pane(side)

@@ -14,6 +14,7 @@ from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
 from app.session.session import Session
 from app.session.shown import Shown
+from app.signals.sounds import Sounds
 from core.alignment.procedure import Stage
 from core.sky.site import Air, Site
 
@@ -104,11 +105,12 @@ def seed() -> int:
 
 
 @pytest.fixture
-def page(qtbot, theme, session: Session, monkeypatch, seed: int) -> Iterator[DriftPage]:
+def page(qtbot, theme, settings, session: Session, monkeypatch, seed: int) -> Iterator[DriftPage]:
     """The hidden mount of the practice is the same in every run."""
     monkeypatch.setattr("app.driftparts.secrets.randbits", lambda _bits: seed)
     seconds = itertools.count()
-    made = DriftPage(Shown(session), theme, drift_parts(session, lambda: DARK_S + next(seconds)))
+    parts = drift_parts(session, lambda: DARK_S + next(seconds), Sounds(settings))
+    made = DriftPage(Shown(session), theme, parts)
     made.resize(1150, 740)
     qtbot.addWidget(made)
     with qtbot.waitExposed(made):
@@ -214,9 +216,9 @@ def test_a_mirrored_view_is_read_the_other_way_round(page, session, qtbot, answe
     assert leg.north_arcsec[-1] == read[-1]
 
 
-def test_by_day_no_star_is_proposed(qtbot, theme, session: Session) -> None:
+def test_by_day_no_star_is_proposed(qtbot, theme, settings, session: Session) -> None:
     noon = DARK_S - 9.5 * 3600.0
-    page = DriftPage(Shown(session), theme, drift_parts(session, lambda: noon))
+    page = DriftPage(Shown(session), theme, drift_parts(session, lambda: noon, Sounds(settings)))
     qtbot.addWidget(page)
     page.show()
     session.set_site(HILL, AIR)

@@ -14,6 +14,7 @@ from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
 from app.session.session import Session
 from app.session.shown import Shown
+from app.signals.sounds import Sounds
 from app.widgets.key import Key
 from app.widgets.verdict import VerdictBand
 from core.alignment.advice import Aim
@@ -40,9 +41,11 @@ def shown(session: Session) -> Shown:
 
 
 @pytest.fixture
-def page(qtbot, theme, session: Session, shown: Shown) -> Iterator[DriftPage]:
+def page(qtbot, theme, settings, session: Session, shown: Shown) -> Iterator[DriftPage]:
     seconds = itertools.count()
-    made = DriftPage(shown, theme, drift_parts(session, lambda: NOW_S + next(seconds)))
+    made = DriftPage(
+        shown, theme, drift_parts(session, lambda: NOW_S + next(seconds), Sounds(settings))
+    )
     made.resize(1150, 740)
     qtbot.addWidget(made)
     with qtbot.waitExposed(made):

@@ -1,0 +1,74 @@
+"""Tones and spoken words, where the person wants them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from PySide6.QtCore import QObject, QSettings, Signal
+
+from app.signals.cue import Cue
+from app.signals.means import Means, find_means
+
+KEY = "sounds"
+
+
+class Sounds(QObject):
+    """Off until the person turns it on; remembered. Looks for a means only then."""
+
+    changed = Signal()
+
+    def __init__(
+        self,
+        settings: QSettings,
+        find: Callable[[], Means] = find_means,
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._settings = settings
+        self._find = find
+        self._means: Means | None = None
+        self._speech: Any = None
+        self.is_on = settings.value(KEY, False, type=bool) is True
+
+    def turn(self, on: bool) -> None:
+        """On is answered with a tone, so that one hears what one has."""
+        self.is_on = on
+        self._settings.setValue(KEY, on)
+        self.changed.emit()
+        self.give(Cue.STAR_ENOUGH)
+
+    def note(self) -> str:
+        """What the person should know of the means, empty when all is well."""
+        return "" if not self.is_on else self._prepared().note
+
+    def give(self, cue: Cue) -> None:
+        """Sound it, if wanted; a means that fails is left alone from then on."""
+        if not self.is_on:
+            return
+        try:
+            self._prepared().play(cue)
+        except OSError:
+            self.is_on = False
+            self.changed.emit()
+        if cue.value and self._speech is not None:
+            self._speech.say(cue.value)
+
+    def close(self) -> None:
+        if self._means is not None:
+            self._means.close()
+
+    def _prepared(self) -> Means:
+        if self._means is None:
+            self._means = self._find()
+            self._speech = _speech(self)
+        return self._means
+
+
+def _speech(parent: QObject) -> Any:
+    """Qt's speech, where its add-on is installed; None elsewhere."""
+    try:
+        from PySide6.QtTextToSpeech import QTextToSpeech
+    except ImportError:
+        return None
+    return QTextToSpeech(parent)

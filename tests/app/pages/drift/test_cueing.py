@@ -1,0 +1,97 @@
+"""Each change is told once."""
+
+from types import SimpleNamespace
+
+import pytest
+
+from app.pages.drift import guidance as say
+from app.pages.drift.cueing import Cueing
+from app.pages.drift.guidance import Guidance
+from app.pages.drift.turnwords import ALTITUDE, AZIMUTH, bolt_words, star_moves, turns_words
+from app.session.guide.view import BoltView
+from app.signals.cue import Cue
+from core.alignment.adjustment import Turn
+from core.alignment.bolts import BoltScale
+from core.alignment.procedure import Stage
+
+NORTH, SOUTH = 48.0, -33.0
+
+
+def _view(stage=Stage.WATCH, wanted=None, seen=None, moves=None, scale=None):
+    bolt = BoltView(scale, 1.0 if scale else 0.0)
+    return SimpleNamespace(
+        stage=stage,
+        wanted=wanted,
+        seen=seen,
+        star_moves_arcsec=moves,
+        azimuth_bolt=bolt,
+        altitude_bolt=bolt,
+    )
+
+
+def test_a_star_that_has_told_enough_is_told_once() -> None:
+    cueing = Cueing()
+    watching, enough = Guidance("s", "on"), Guidance("s", "enough", primary=say.ENOUGH)
+    told = [cueing.due(said, _view(), NORTH, 0.0) for said in (watching, enough, enough, watching)]
+    assert told == [None, Cue.STAR_ENOUGH, None, None]
+
+
+@pytest.mark.parametrize(
+    ("primary", "cue"), [(say.TURN, Cue.TURN_NOW), (say.GOOD, Cue.GOOD_ENOUGH)]
+)
+def test_what_comes_next_has_its_own_tone(primary, cue) -> None:
+    assert Cueing().due(Guidance("s", "x", primary=primary), _view(), NORTH, 0.0) is cue
+
+
+def test_a_star_that_leaves_comes_before_all_else() -> None:
+    warned = Guidance("s", "x", warnings=("It may leave the field: …",), primary=say.ENOUGH)
+    assert Cueing().due(warned, _view(), NORTH, 0.0) is Cue.STAR_LEAVING
+
+
+def test_turning_ticks_once_a_second_and_stops_when_both_are_there() -> None:
+    cueing, said = Cueing(), Guidance("s", "x")
+    half = _view(Stage.TURN, Turn(10.0, -4.0), Turn(5.0, -4.0))
+    there = _view(Stage.TURN, Turn(10.0, -4.0), Turn(10.1, -3.9))
+    told = [cueing.due(said, half, NORTH, at_s) for at_s in (10.0, 10.5, 11.1)]
+    assert told == [Cue.KEEP_TURNING, None, Cue.KEEP_TURNING]
+    assert cueing.due(said, there, NORTH, 11.2) is Cue.STOP
+    assert cueing.due(said, there, NORTH, 13.0) is None
+
+
+@pytest.mark.parametrize(
+    ("latitude", "turn", "azimuth", "altitude"),
+    [
+        # Greater azimuth is east of the north pole and west of the south pole.
+        (NORTH, Turn(12.4, 3.0), "turn it east", "raise it"),
+        (NORTH, Turn(-12.4, -3.0), "turn it west", "lower it"),
+        (SOUTH, Turn(12.4, 3.0), "turn it west", "raise it"),
+        (SOUTH, Turn(-12.4, -3.0), "turn it east", "lower it"),
+    ],
+)
+def test_ways_to_turn_in_either_hemisphere(latitude, turn, azimuth, altitude) -> None:
+    view = _view(Stage.TURN, turn)
+    assert bolt_words(AZIMUTH, view, latitude).way == azimuth
+    assert bolt_words(ALTITUDE, view, latitude).way == altitude
+    assert bolt_words(AZIMUTH, view, latitude).figure == "12.4′"
+
+
+def test_a_turn_too_far_is_led_back_and_the_wrong_way_is_said() -> None:
+    past = bolt_words(AZIMUTH, _view(Stage.TURN, Turn(10.0, 0.0), Turn(12.0, 0.0)), NORTH)
+    assert (past.way, past.figure) == ("turn it west", "2.0′ left")
+    wrong = bolt_words(AZIMUTH, _view(Stage.TURN, Turn(10.0, 0.0), Turn(-3.0, 0.0)), NORTH)
+    assert (wrong.way, wrong.figure) == ("turn it east", "13.0′ left")
+    assert wrong.so_far == "3.0′ the other way so far"
+
+
+def test_turns_are_told_once_learned_with_their_sigma() -> None:
+    known = BoltView(BoltScale(20.0, 0.5, 1.0, 0.3, 3), 1.0)
+    assert turns_words(10.0, known).startswith("about 0.50 ± 0.02 turns, the same way as last time")
+    assert "the other way round" in turns_words(-10.0, known)
+    assert "play 1.0′ ± 0.6′" in turns_words(-10.0, known)
+    assert turns_words(10.0, BoltView()) == ""
+
+
+def test_where_the_star_goes_is_told_in_the_sky_s_directions() -> None:
+    said = star_moves(_view(moves=(-672.0, 30.0)))
+    assert "11.2′ to the south and 30″ to the east" in said
+    assert "hardly moves" in star_moves(_view(moves=(1.0, 1.0)))

@@ -1,0 +1,86 @@
+"""Tones: what they are made of, by what they are played, and that silence is the default."""
+
+import io
+import wave
+
+import numpy as np
+import pytest
+
+from app.signals.cue import TONES, Cue
+from app.signals.means import Beep, FilePlayer, WindowsPlayer, find_means
+from app.signals.sounds import Sounds
+from app.signals.wav import RATE_HZ, sound
+
+
+@pytest.mark.parametrize("cue", Cue)
+def test_a_tone_has_the_length_and_pitch_it_should(cue: Cue) -> None:
+    with wave.open(io.BytesIO(sound(cue))) as file:
+        assert (file.getnchannels(), file.getsampwidth(), file.getframerate()) == (1, 2, RATE_HZ)
+        samples = np.frombuffer(file.readframes(file.getnframes()), "<i2")
+    frequency_hz, seconds = TONES[cue][-1]
+    last = samples[-round(seconds * RATE_HZ) :].astype(float)
+    spectrum = np.abs(np.fft.rfft(last))
+    loudest_hz = np.argmax(spectrum) * RATE_HZ / last.size
+    assert loudest_hz == pytest.approx(frequency_hz, abs=RATE_HZ / last.size)
+    assert abs(int(samples[0])) < 100  # begins and ends without a click
+    assert abs(int(samples[-1])) < 100
+
+
+@pytest.mark.parametrize(
+    ("platform", "there", "kind"),
+    [
+        ("win32", (), WindowsPlayer),
+        ("darwin", ("afplay",), FilePlayer),
+        ("linux", ("aplay", "paplay"), FilePlayer),
+        ("linux", (), Beep),
+    ],
+)
+def test_the_best_means_there_is_is_taken(platform, there, kind) -> None:
+    means = find_means(platform, lambda name: name if name in there else None)
+    assert isinstance(means, kind)
+    means.close()
+
+
+class Heard:
+    note = "A plain beep."
+
+    def __init__(self) -> None:
+        self.cues: list[Cue] = []
+        self.fails = False
+
+    def play(self, cue: Cue) -> None:
+        if self.fails:
+            raise OSError("the player is gone")
+        self.cues.append(cue)
+
+    def close(self) -> None:
+        return
+
+
+def test_silent_until_wanted_and_remembered(settings, qapp) -> None:
+    heard = Heard()
+    sounds = Sounds(settings, lambda: heard, qapp)
+    sounds.give(Cue.STOP)
+    assert heard.cues == []
+    assert sounds.note() == ""
+    sounds.turn(True)
+    sounds.give(Cue.STOP)
+    assert heard.cues == [Cue.STAR_ENOUGH, Cue.STOP]  # turning it on lets one hear it
+    assert sounds.note() == "A plain beep."
+    assert Sounds(settings, lambda: heard, qapp).is_on
+
+
+def test_a_player_that_fails_is_left_alone(settings, qapp, qtbot) -> None:
+    heard = Heard()
+    sounds = Sounds(settings, lambda: heard, qapp)
+    sounds.turn(True)
+    heard.fails = True
+    with qtbot.waitSignal(sounds.changed):
+        sounds.give(Cue.STOP)
+    assert not sounds.is_on
+
+
+def test_a_player_gets_a_file_and_is_not_waited_for() -> None:
+    player = FilePlayer(("true",))
+    player.play(Cue.STOP)
+    player.close()
