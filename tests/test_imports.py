@@ -26,10 +26,11 @@ MAY_IMPORT: dict[str, tuple[str, ...]] = {
     "app.theme": (),
     "app.widgets": ("app.theme", *CORE),
     "app.storage": CORE,
+    "app.signals": (),
     "app.sources": CORE,
     "app.session": ("app.sources", "app.storage", *CORE),
-    "app.pages": ("app.session", "app.sources", "app.storage.records", "app.widgets", "app.theme",
-                  *CORE),
+    "app.pages": ("app.session", "app.signals", "app.sources", "app.storage.records",
+                  "app.widgets", "app.theme", *CORE),
     "app": ("app", *CORE),
 }  # fmt: skip
 QT = ("PySide6", "pyqtgraph", "shiboken6")
