@@ -63,9 +63,11 @@ class Bench(QObject):
         """Goes on with the run and the stars of this night."""
         stored = self.parts.earlier
         if stored is not None:
-            self._run_key = stored.leg_id
-            self.run = Given(stored.leg, stored.leg.label, self.here())
-            self._run_axis_state = self._session.snapshot().axis_state
+            here, axis_state = self.here(), self._session.snapshot().axis_state
+            if here is not None and axis_state > 1:  # the bolts were turned, perhaps since
+                here, axis_state = here.without_axis(), 0
+            self.run = Given(stored.leg, stored.leg.label, here)
+            self._run_key, self._run_axis_state = stored.leg_id, axis_state
         if self.run is not None or self.sightings:
             self.work()
 

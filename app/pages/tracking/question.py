@@ -29,6 +29,10 @@ class Place:
     air: Air
     alignment: Alignment | None = None
 
+    def without_axis(self) -> Place:
+        """For what was recorded when the axis stood nobody knows how."""
+        return Place(self.site, self.air)
+
 
 @dataclass(frozen=True, eq=False)
 class Given:

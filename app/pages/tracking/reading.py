@@ -19,6 +19,7 @@ T = TypeVar("T")
 
 MOST_BYTES = 20_000_000  # of a list of stars or a tap
 MOST_TOLD = 3
+NIGHT_S = 18.0 * 3600.0
 
 
 @dataclass(frozen=True)
@@ -30,9 +31,16 @@ class Refusal:
 
 
 def read_run(
-    path: Path, scale_arcsec_per_px: float | None, here: Place | None, keep_going: KeepGoing
+    path: Path,
+    scale_arcsec_per_px: float | None,
+    here: Place | None,
+    now_utc_s: float,
+    keep_going: KeepGoing,
 ) -> tuple[Given, ...] | Refusal | None:
-    """The legs with east offsets, the longest first. None when stopped."""
+    """The legs with east offsets, the longest first. None when stopped.
+
+    A run of another night knows nothing of how the axis stands tonight.
+    """
     try:
         log = read_run_file(path, scale_arcsec_per_px=scale_arcsec_per_px, keep_going=keep_going)
     except ScaleNeeded as reason:
@@ -41,11 +49,11 @@ def read_run(
         return Refusal(str(reason))
     except ReadingCancelled:
         return None
-    place = _place(log, here)
     legs = sorted((leg for leg in log.legs), key=_length_s, reverse=True)
     with_east = [leg for leg in legs if leg.east_arcsec is not None]
     return tuple(
-        Given(leg, f"{path.name}, leg “{leg.label}”", place) for leg in with_east or legs[:1]
+        Given(leg, f"{path.name}, leg “{leg.label}”", _place(log, leg, here, now_utc_s))
+        for leg in with_east or legs[:1]
     )
 
 
@@ -85,9 +93,12 @@ def _length_s(leg: Leg) -> float:
     return float(leg.utc_s[-1] - leg.utc_s[0]) if leg.utc_s.size else 0.0
 
 
-def _place(log: DriftLog, here: Place | None) -> Place | None:
+def _place(log: DriftLog, leg: Leg, here: Place | None, now_utc_s: float) -> Place | None:
     """The one the log names, with tonight's axis when it is tonight's place; else tonight's."""
     site = log.header.site()
+    is_tonight = leg.utc_s.size > 0 and abs(float(leg.utc_s[-1]) - now_utc_s) < NIGHT_S
+    if here is not None and not is_tonight:
+        here = here.without_axis()
     if site is None:
         return here
     if here is not None and _is_near(site, here.site):

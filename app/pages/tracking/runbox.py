@@ -112,12 +112,13 @@ class RunBox(Panel):
         """A file, from the beginning."""
         self._path = path
         scale, here = self._bench.typed.scale_arcsec_per_px, self._bench.here()
+        now_utc_s = self._bench.parts.now()
         self._say(self.tr("Reading {file} …").format(file=path.name))
 
         def work(keep_going: KeepGoing) -> object:
             from app.pages.tracking.reading import read_run
 
-            return read_run(path, scale, here, keep_going)
+            return read_run(path, scale, here, now_utc_s, keep_going)
 
         self._job.send(work)
 

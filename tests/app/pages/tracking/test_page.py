@@ -302,6 +302,20 @@ def test_what_makes_a_verdict_doubtful_stands_beside_it(page, wait, tmp_path) ->
     assert not page.head.bars.isVisible()
 
 
+def test_a_run_resumed_after_the_bolts_were_turned_knows_no_axis(
+    qtbot, theme, session, log
+) -> None:
+    session.set_site(HILL, AIR)
+    session.bolts_turned()
+    stored = StoredLeg(7, "", practice_run(NOW_S, _rng()).leg, True, False)
+    made = TrackingPage(session, theme, TrackingParts(lambda: NOW_S, log, earlier=stored))
+    qtbot.addWidget(made)
+    assert made.bench.run.place.site == HILL
+    assert made.bench.run.place.alignment is None
+    assert not made.bench._waits_for_place(session.snapshot().axis_state)
+    made.stop()
+
+
 def test_a_run_left_out_leaves_an_empty_page(page, wait, tmp_path, log) -> None:
     section = page.show_section(PERIODIC)
     wait(lambda: section.box.read(_file(tmp_path, invented_run())))

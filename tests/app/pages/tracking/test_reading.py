@@ -10,7 +10,7 @@ from app.pages.tracking.reading import Refusal, read_one_tap, read_run, read_sta
 from core.alignment.budget.alignment import Alignment
 from core.sky.site import Air, Site
 
-from .conftest import invented_run
+from .conftest import NOW_S, invented_run
 
 HERE = Place(Site(48.1, 11.6, 520.0, "Hill"), Air(952.0), Alignment(1.0, 2.0))
 
@@ -18,7 +18,7 @@ HERE = Place(Site(48.1, 11.6, 520.0, "Hill"), Air(952.0), Alignment(1.0, 2.0))
 def _read(tmp_path: Path, text: str, here: Place | None = None) -> tuple[Given, ...] | Refusal:
     path = tmp_path / "run.csv"
     path.write_text(text, encoding="utf-8")
-    found = read_run(path, None, here, lambda _share: True)
+    found = read_run(path, None, here, NOW_S, lambda _share: True)
     assert found is not None
     return found
 
@@ -48,6 +48,14 @@ def test_tonights_axis_counts_only_at_tonights_place(tmp_path) -> None:
     assert elsewhere.site.latitude_deg == -33.0
 
 
+def test_a_run_of_another_night_does_not_know_tonights_axis(tmp_path) -> None:
+    path = tmp_path / "run.csv"
+    path.write_text(invented_run(), encoding="utf-8")
+    later = read_run(path, None, HERE, NOW_S + 86_400.0, lambda _share: True)
+    assert later[0].place.site is HERE.site
+    assert later[0].place.alignment is None
+
+
 def test_the_scale_in_the_file_is_enough(tmp_path) -> None:
     text = invented_run("px", heads=("# scale_arcsec_per_px: 2",))
     plain = _read(tmp_path, invented_run())[0].leg
@@ -65,7 +73,7 @@ def test_no_file_raises(tmp_path, content: bytes) -> None:
     path = tmp_path / "any.bin"
     path.write_bytes(content)
     for found in (
-        read_run(path, None, None, lambda _share: True),
+        read_run(path, None, None, NOW_S, lambda _share: True),
         read_stars(path, HERE.site),
         read_one_tap(path, None),
     ):
@@ -82,7 +90,7 @@ def test_a_missing_file_is_named(tmp_path) -> None:
 def test_stopped_reading_takes_nothing(tmp_path) -> None:
     path = tmp_path / "run.csv"
     path.write_text(invented_run(minutes=300.0), encoding="utf-8")
-    assert read_run(path, None, None, lambda _share: False) is None
+    assert read_run(path, None, None, NOW_S, lambda _share: False) is None
 
 
 @pytest.mark.parametrize(
