@@ -50,6 +50,7 @@ class Bench(QObject):
         self._run_key: int | None = None  # of the run in the log of nights
         self._kept_run: tuple[Leg, int | None] | None = None
         self._run_axis_state = 0
+        self._is_watched, self._is_stale = False, False
         self._place: tuple[Site | None, Air | None] = (None, None)
         self._solution: Solution | None = None
         self._here: Place | None = None
@@ -63,10 +64,11 @@ class Bench(QObject):
         """Goes on with the run and the stars of this night."""
         stored = self.parts.earlier
         if stored is not None:
-            here, axis_state = self.here(), self._session.snapshot().axis_state
-            if here is not None and axis_state > 1:  # the bolts were turned, perhaps since
-                here, axis_state = here.without_axis(), 0
-            self.run = Given(stored.leg, stored.leg.label, here)
+            axis_state = self._session.snapshot().axis_state
+            # Once the bolts were turned nobody knows whether that was before the run or after.
+            given = Given(stored.leg, stored.leg.label, is_tonight=axis_state == 1)
+            here = self.here()
+            self.run = given if here is None else given.placed(here)
             self._run_key, self._run_axis_state = stored.leg_id, axis_state
         if self.run is not None or self.sightings:
             self.work()
@@ -149,6 +151,7 @@ class Bench(QObject):
 
     def work(self) -> None:
         """Asks anew; the newest question wins."""
+        self._is_stale = False
         if not self._has_any():
             self.study, self.fault = None, ""
             self.changed.emit()
@@ -227,18 +230,22 @@ class Bench(QObject):
         here = self.here()
         if here is before:
             return
-        if self._waits_for_place(shown.axis_state):
-            assert self.run is not None
-            self.run = replace(self.run, place=here)
-        if self.run is not None or self.sightings:
-            self.work()
-
-    def _waits_for_place(self, axis_state: int) -> bool:
-        """Whether the run was taken with this axis, before it was known how it stands."""
         run = self.run
-        if run is None or run.is_practice or axis_state != self._run_axis_state:
-            return False
-        return run.place is None or run.place.alignment is None
+        if run is not None and here is not None:
+            same_axis = shown.axis_state == self._run_axis_state
+            self.run = run.placed(here if same_axis else here.without_axis())
+        if self.run is not run or self.sightings:
+            self._is_stale = True
+            self._catch_up()
+
+    def watch(self, is_watched: bool) -> None:
+        """Whether the page is in view; out of view nothing is worked out for a better axis."""
+        self._is_watched = is_watched
+        self._catch_up()
+
+    def _catch_up(self) -> None:
+        if self._is_watched and self._is_stale:
+            self.work()
 
 
 def _read_stars(kept: Any) -> tuple[Sighting, ...]:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QHideEvent, QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.pages.tracking.bench import Bench
@@ -104,6 +105,14 @@ class TrackingPage(QWidget):
                 VIBRATION, self.tr("Vibration"), lambda: VibrationSection(theme, bench, self._rng)
             ),
         ]
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self.bench.watch(True)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        self.bench.watch(False)
 
     def stop(self) -> None:
         """Waits for what is under way beside the window; harmless twice."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -38,7 +38,8 @@ class Place:
 class Given:
     """Readings to look at. `origin`: where they come from, in words for the person. `place`: where
     they were taken, None when nobody knows. `is_practice`: invented, and never kept. `is_kept`: a
-    leg of tonight, which the log of nights has already.
+    leg of tonight, which the log of nights has already. `is_tonight`: the axis stood as it does
+    now, as long as nobody has turned the bolts.
     """
 
     leg: Leg
@@ -46,6 +47,18 @@ class Given:
     place: Place | None = None
     is_practice: bool = False
     is_kept: bool = False
+    is_tonight: bool = False
+
+    def placed(self, here: Place) -> Given:
+        """With what is known of the place, and of the axis if it is the same; else as it is."""
+        mine = self.place
+        if self.is_practice:
+            return self
+        if mine is None:
+            return replace(self, place=here if self.is_tonight else here.without_axis())
+        if not self.is_tonight or mine.site != here.site or here.alignment is None:
+            return self
+        return replace(self, place=Place(mine.site, mine.air, here.alignment))
 
 
 @dataclass(frozen=True, eq=False)

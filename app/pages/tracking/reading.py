@@ -52,7 +52,12 @@ def read_run(
     legs = sorted((leg for leg in log.legs), key=_length_s, reverse=True)
     with_east = [leg for leg in legs if leg.east_arcsec is not None]
     return tuple(
-        Given(leg, f"{path.name}, leg “{leg.label}”", _place(log, leg, here, now_utc_s))
+        Given(
+            leg,
+            f"{path.name}, leg “{leg.label}”",
+            _place(log, here if _is_tonight(leg, now_utc_s) else here and here.without_axis()),
+            is_tonight=_is_tonight(leg, now_utc_s),
+        )
         for leg in with_east or legs[:1]
     )
 
@@ -93,12 +98,13 @@ def _length_s(leg: Leg) -> float:
     return float(leg.utc_s[-1] - leg.utc_s[0]) if leg.utc_s.size else 0.0
 
 
-def _place(log: DriftLog, leg: Leg, here: Place | None, now_utc_s: float) -> Place | None:
+def _is_tonight(leg: Leg, now_utc_s: float) -> bool:
+    return leg.utc_s.size > 0 and abs(float(leg.utc_s[-1]) - now_utc_s) < NIGHT_S
+
+
+def _place(log: DriftLog, here: Place | None) -> Place | None:
     """The one the log names, with tonight's axis when it is tonight's place; else tonight's."""
     site = log.header.site()
-    is_tonight = leg.utc_s.size > 0 and abs(float(leg.utc_s[-1]) - now_utc_s) < NIGHT_S
-    if here is not None and not is_tonight:
-        here = here.without_axis()
     if site is None:
         return here
     if here is not None and _is_near(site, here.site):

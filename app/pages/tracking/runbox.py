@@ -134,7 +134,9 @@ class RunBox(Panel):
         here = self._bench.here()
         origin = self.tr("Tonight, leg “{label}”")
         self._tonight = {
-            leg.label: Given(leg, origin.format(label=leg.label), here, is_kept=True)
+            leg.label: Given(
+                leg, origin.format(label=leg.label), here, is_kept=True, is_tonight=True
+            )
             for leg in self._bench.snapshot().legs
             if leg.east_arcsec is not None and leg.utc_s.size >= FEWEST
         }

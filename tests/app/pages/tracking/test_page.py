@@ -312,7 +312,6 @@ def test_a_run_resumed_after_the_bolts_were_turned_knows_no_axis(
     qtbot.addWidget(made)
     assert made.bench.run.place.site == HILL
     assert made.bench.run.place.alignment is None
-    assert not made.bench._waits_for_place(session.snapshot().axis_state)
     made.stop()
 
 
@@ -389,6 +388,18 @@ def test_the_site_given_later_reaches_the_run(page, wait, session, tmp_path) -> 
     assert page.bench.run.place is None
     wait(lambda: session.set_site(HILL, AIR))
     assert page.bench.run.place.site == HILL
+
+
+def test_out_of_view_nothing_is_worked_out_until_it_is_looked_at(
+    page, wait, session, tmp_path, qtbot
+) -> None:
+    wait(lambda: page.show_section(PERIODIC).box.read(_file(tmp_path, invented_run())))
+    page.hide()
+    with qtbot.assertNotEmitted(page.bench.job.began):
+        session.set_site(HILL, AIR)
+    assert page.bench.run.place.site == HILL
+    wait(page.show)
+    assert page.bench.study.question.run is page.bench.run
 
 
 def test_the_plot_is_read_off_by_keys_and_copied(page, wait) -> None:
