@@ -150,7 +150,7 @@ class DriftPlot(QWidget):
             axis.setStyle(tickFont=font, maxTickLevel=0)
             style = {"color": look.text, "font-size": f"{font.pixelSize()}px"}
             axis.setLabel(name, **style)
-        self._view.setMinimumHeight(round(200 + 60 * self._theme.scale))
+        self._view.setMinimumHeight(round(130 + 60 * self._theme.scale))
         self._redraw.mark()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
