@@ -51,6 +51,7 @@ class Window(QMainWindow):
         self.setAcceptDrops(True)
         self._entries: dict[str, PageEntry] = {}
         self._pages: dict[str, QWidget] = {}
+        self._begins: dict[str, QWidget] = {}
         self._rail = Rail()
         self._rail.chosen.connect(self.show_page)
         self._strip = Strip(theme, now)
@@ -98,9 +99,22 @@ class Window(QMainWindow):
         self._rail.show_choice(name)
         self._stack.setCurrentWidget(self._pages[name])
         if self._help is None or not self._help.isVisible() or self._stack.isVisible():
-            self._pages[name].setFocus()
+            self._focus(name)
 
         self._show_help_of(name)
+
+    def _focus(self, name: str) -> None:
+        """To where the page wants to begin.
+
+        The page gives its proxy up for that: Tab, coming from outside, would jump to the proxy and
+        leave out whatever stands above it.
+        """
+        page = self._pages[name]
+        begin = page.focusProxy()
+        if begin is not None:
+            self._begins[name] = begin
+            page.setFocusProxy(None)  # type: ignore[arg-type]
+        self._begins.get(name, page).setFocus()
 
     def show_above(self, part: QWidget) -> None:
         """Something that stands above the page for a while."""
@@ -135,9 +149,8 @@ class Window(QMainWindow):
         if self._help is not None:
             self._help.hide()
         self._stack.show()
-        page = self._stack.currentWidget()
-        if page is not None:
-            page.setFocus()
+        if self._name_in_view():
+            self._focus(self._name_in_view())
 
     def _show_help_of(self, name: str) -> None:
         if self._help is not None and self._help.isVisible():

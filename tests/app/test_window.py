@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from app.strip import Strip
 from app.window import PageEntry, Window
@@ -103,3 +103,25 @@ def test_the_window_stays_when_there_is_a_reason(window: Window, qtbot) -> None:
         assert not window.close()
     window.may_close = lambda: True
     assert window.close()
+
+
+def test_tab_reaches_what_stands_above_where_the_page_begins(theme, qtbot) -> None:
+    page = QWidget()
+    column = QVBoxLayout(page)
+    above, begin = QLineEdit(), QLineEdit()
+    column.addWidget(above)
+    column.addWidget(begin)
+    page.setFocusProxy(begin)
+    made = Window(theme, lambda: NOW_S)
+    made.offer([PageEntry("one", "One", lambda: page)])
+    qtbot.addWidget(made)
+    with qtbot.waitActive(made):
+        made.show()
+        made.activateWindow()
+    made.show_page("one")
+    assert begin.hasFocus()
+    for _ in range(20):
+        QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        if above.hasFocus():
+            return
+    raise AssertionError("the line above was never reached")

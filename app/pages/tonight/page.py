@@ -65,6 +65,7 @@ class TonightPage(QWidget):
         self._evening, self._book, self._theme = evening, book, theme
         self._snapshot, self._known = snapshot, known
         self._asked_utc_s = 0.0
+        self._had_site: bool | None = None
         self._asked: Question | None = None
         self._answered: Question | None = None
         self._errand = Errand(self)
@@ -173,7 +174,9 @@ class TonightPage(QWidget):
         has_site = self._evening.around() is not None
         self._placeless.setVisible(not has_site)
         self._with_place.setVisible(has_site)
-        self.setFocusProxy(self._next.done_button() if has_site else self.site_button())
+        if has_site != self._had_site:
+            self._had_site = has_site
+            self.setFocusProxy(self._next.done_button() if has_site else self.site_button())
         self._form.show_plans()
         self._weather.show_noted(self._book.weather())
         self._list.show_marks()
