@@ -224,9 +224,11 @@ class Program(QObject):
 
     def _prepare_evening(self) -> None:
         """The parts of these pages that are not shown at first, one by one."""
-        from app.eveningparts import unbuilt_parts
+        from app import eveningparts, trackingparts
 
-        self._idle.do(unbuilt_parts(self.window.page(name) for name in (ROTATION, PLAN)))
+        evening = (self.window.page(name) for name in (ROTATION, PLAN))
+        self._idle.do(eveningparts.unbuilt_parts(evening))
+        self._idle.do(trackingparts.unbuilt_parts(self.window.page(TRACKING)))
 
     def _prepare_drift(self) -> None:
         """What is asked for next on the page that is needed most."""
@@ -307,13 +309,10 @@ class Program(QObject):
     def _tracking_page(
         self, session: Session, warm: Warm, budget: Budget, equipment: Equipment
     ) -> TrackingPage:
-        from app.pages.tracking.page import TrackingPage
-        from app.pages.tracking.parts import TrackingParts
+        from app.trackingparts import tracking_page
 
-        runs = [run for run in warm.night.tracking_runs if not run.discarded]
-        parts = TrackingParts(self._now, warm.log, runs[-1] if runs else None, budget, equipment)
-        page = TrackingPage(session, self.theme, parts)
-        page.site_wanted.connect(lambda: self.window.show_page(SITE))
+        page = tracking_page(session, self.theme, warm, budget, equipment, self._now)
+        page.site_wanted.connect(self._to_site)
         return page
 
     def _budget_page(self, session: Session, budget: Budget) -> BudgetPage:
