@@ -36,6 +36,7 @@ class Choosing(QWidget):
         self._list.setUniformItemSizes(True)
         self._list.setAccessibleName(self.tr("Stars to watch, the best first"))
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._list.setSpacing(3)
         self._list.setMinimumHeight(200)
         self._list.currentRowChanged.connect(self._row_changed)
         self._list.itemActivated.connect(lambda _item: self.taken.emit())
