@@ -93,6 +93,7 @@ def test_the_checklist_of_tonight_is_red_alone(program: Program, qtbot) -> None:
     assert isinstance(page, TonightPage)
     qtbot.waitUntil(page.is_up_to_date, timeout=20_000)
     page.steps().show_part(Part.DAYLIGHT)
+    qtbot.waitUntil(page.steps().is_whole)
     page.steps().row("tube").skip_button().click()
     page.steps().row("level").tick().click()
     page.weather().line("temperature_c").complain("wrong")
@@ -107,8 +108,8 @@ def test_the_log_with_a_night_opened_is_red_alone(program: Program, qtbot) -> No
     page = program.window.page(LOG)
     assert isinstance(page, LogPage)
     page.files().archive.take_in_record(whole_night())
-    with qtbot.waitSignal(page.listed, timeout=10_000):
-        page.refresh()
+    page.refresh()
+    qtbot.waitUntil(lambda: page.list().list().count() == 1, timeout=10_000)
     with qtbot.waitSignal(page.shown, timeout=10_000):
         page.list().list().setCurrentRow(0)
     with qtbot.waitSignal(page.sheet().again.solved, timeout=30_000):

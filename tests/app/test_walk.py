@@ -167,6 +167,7 @@ def _follow_the_checklist(person: Person, hemisphere: str) -> None:
     assert isinstance(page, TonightPage)
     person.wait(page.is_up_to_date)
     person.choose(page.steps().parts(), page.steps().parts().button(Part.BEFORE_LEAVING.name))
+    person.wait(page.steps().is_whole)
     assert page.steps().row("set").tick().isChecked()  # the program saw it done
     person.press(page.steps().row("forecast").tick())
     person.wait(page.is_up_to_date)

@@ -155,6 +155,7 @@ class TonightPage(QWidget):
     def stop(self) -> None:
         """Nothing more is worked out."""
         self._errand.close()
+        self._list.stop()
 
     def refresh(self) -> None:
         """Something outside changed: the axis, the equipment."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.pages.tonight.steprow import StepRow, StepShown
@@ -21,6 +21,8 @@ from core.night.checklistmarks import State, done, reopened, skipped, state_of
 from core.night.checklistown import UnusableStep
 from core.night.checkliststeps import Part, Step
 from core.sky.zones import Zone, find
+
+ROWS_AT_ONCE = 1
 
 
 class StepList(Panel):
@@ -43,7 +45,11 @@ class StepList(Panel):
         self._now = now
         self._standing: Standing | None = None
         self._zone = find("UTC")
-        self._rows: dict[str, StepRow] = {}
+        self._rows: dict[str, StepRow] = {}  # of the part in view, in order
+        self._made: dict[str, StepRow] = {}  # of all parts that were looked at
+        self._showing = QTimer(self)
+        self._showing.setInterval(0)
+        self._showing.timeout.connect(self._show_more)
         self._parts = Choice(
             self.tr("Part of the night"), [(part.name, part_words(part)) for part in Part]
         )
@@ -77,6 +83,13 @@ class StepList(Panel):
     def rows(self) -> list[StepRow]:
         """In order."""
         return list(self._rows.values())
+
+    def is_whole(self) -> bool:
+        """Whether all rows of the part are in view."""
+        return not self._showing.isActive()
+
+    def stop(self) -> None:
+        self._showing.stop()
 
     def own_field(self) -> Field:
         return self._text
@@ -141,19 +154,47 @@ class StepList(Panel):
             self._rows[key].show_step(one, self._zone)
 
     def _renew(self, here: Mapping[str, StepShown]) -> None:
-        old, self._rows = self._rows, {}
-        for key, one in here.items():
-            self._rows[key] = old.pop(key) if key in old else self._new_row(one)
-        for gone in old.values():
+        """Rows are made once; they come into view a few at a time, for the window must not wait."""
+        for key in [key for key in self._made if key not in self._steps()]:
+            gone = self._made.pop(key)
             gone.hide()
             self._column.removeWidget(gone)
             gone.deleteLater()
+        for key, row in self._made.items():
+            if key not in here:
+                row.hide()
+        for key, one in here.items():
+            if key not in self._made:
+                self._made[key] = self._new_row(one)
+        self._rows = {key: self._made[key] for key in here}
         for number, row in enumerate(self._rows.values()):
             self._column.insertWidget(number, row)
+        self._order_tabs()
+        self._showing.start()
+
+    def _order_tabs(self) -> None:
+        """Tab goes through the rows as they stand, not as they were made."""
+        before: QWidget = self._parts.button(list(Part)[-1].name)
+        for row in self._rows.values():
+            for stop in row.stops():
+                QWidget.setTabOrder(before, stop)
+                before = stop
+
+    def _steps(self) -> set[str]:
+        standing = self._standing
+        return set() if standing is None else {step.key for step in standing.checklist.steps}
+
+    def _show_more(self) -> None:
+        waiting = [row for row in self._rows.values() if row.isHidden()]
+        for row in waiting[:ROWS_AT_ONCE]:
+            row.show()
+        if len(waiting) <= ROWS_AT_ONCE:
+            self._showing.stop()
 
     def _new_row(self, shown: StepShown) -> StepRow:
         step = shown.planned.step
         row = StepRow(shown)
+        row.hide()
         row.marked.connect(lambda is_done: self._mark(step, is_done))
         row.skipped.connect(lambda why: self._book.mark(skipped(step, why, self._now())))
         row.page_wanted.connect(lambda: self.page_wanted.emit(step.page))

@@ -118,6 +118,10 @@ class StepRow(QFrame):
         when = self._time.text()
         self.setAccessibleDescription(f"{when}. {self._state.text()}".strip())
 
+    def stops(self) -> list[QWidget]:
+        """Where Tab stops, in order."""
+        return [self._tick, *(key for key in self.findChildren(Key) if key is not self._tick)]
+
     def tick(self) -> Tick:
         return self._tick
 

@@ -106,6 +106,7 @@ def test_nothing_is_claimed_while_a_new_solution_is_worked_out() -> None:
 def test_a_step_is_skipped_with_a_reason_and_its_caution_stays(make_page, qtbot) -> None:
     page = make_page()
     page.steps().show_part(Part.DAYLIGHT)
+    qtbot.waitUntil(page.steps().is_whole)
     row = page.steps().row("tube")
     before = [label.text() for label in row.findChildren(QLabel) if "⚠" in label.text()]
     assert len(before) == 2
@@ -123,12 +124,12 @@ def test_a_step_is_skipped_with_a_reason_and_its_caution_stays(make_page, qtbot)
     ] == before
 
 
-def test_cautions_cannot_be_hidden(make_page) -> None:
+def test_cautions_cannot_be_hidden(make_page, qtbot) -> None:
     page = make_page()
     assert "Never look at the Sun" in page.care().text()
     for part in Part:
         page.steps().show_part(part)
-        QApplication.processEvents()  # new rows appear with the next round
+        qtbot.waitUntil(page.steps().is_whole)
         for row in page.steps().rows():
             shown = [label.text() for label in row.findChildren(QLabel) if label.isVisibleTo(page)]
             for caution in row.step().cautions:
@@ -152,6 +153,25 @@ def test_own_steps_are_added_moved_kept_and_removed(make_page, memory: BookMemor
     assert "Pack the stool" in [row.step().text for row in later.steps().rows()]
     answered(qtbot, later, lambda: later.steps().row("own 1").removed.emit())
     assert "own 1" not in [row.step().key for row in later.steps().rows()]
+
+
+def test_tab_goes_through_the_rows_as_they_stand(make_page, qtbot) -> None:
+    page = make_page()
+    with qtbot.waitActive(page):
+        page.activateWindow()
+    page.steps().show_part(Part.DAYLIGHT)
+    page.steps().show_part(Part.BEFORE_LEAVING)
+    qtbot.waitUntil(page.steps().is_whole)
+    page.steps().parts().button(Part.BEFORE_LEAVING.name).setFocus()
+    passed = []
+    for _ in range(60):
+        QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        passed.append(QApplication.focusWidget())
+    stops = [stop for row in page.steps().rows() for stop in row.stops() if stop.isEnabled()]
+    stops = [stop for stop in stops if stop.isVisible()]
+    assert len(stops) > 15
+    assert passed[: len(stops)] == stops
+    assert passed[len(stops)] is page.steps().own_field().line()
 
 
 def test_an_empty_own_step_is_refused_in_words(make_page) -> None:
@@ -211,12 +231,13 @@ def test_a_page_is_wanted_by_the_name_the_step_has_for_it(make_page, qtbot) -> N
 
 @pytest.mark.parametrize("scale", SCALES)
 @pytest.mark.parametrize("place", ["none", "north", "south"])
-def test_everything_is_named_large_enough_and_whole(make_page, theme, scale, place) -> None:
+def test_everything_is_named_large_enough_and_whole(make_page, theme, scale, place, qtbot) -> None:
     theme.enlarge(scale)
     page = make_page({"none": None, "north": NORTH, "south": SOUTH}[place])
     if place != "none":
         page.steps().show_part(Part.DAYLIGHT)
         page.steps().row("level").skip_button().click()
+        qtbot.waitUntil(page.steps().is_whole)
     for _ in range(8):
         QApplication.processEvents()
     assert reach.nameless(page) == []
