@@ -224,11 +224,12 @@ class Program(QObject):
 
     def _prepare_evening(self) -> None:
         """The parts of these pages that are not shown at first, one by one."""
-        from app import eveningparts, trackingparts
+        from app import eveningparts, nightparts, trackingparts
 
         evening = (self.window.page(name) for name in (ROTATION, PLAN))
         self._idle.do(eveningparts.unbuilt_parts(evening))
         self._idle.do(trackingparts.unbuilt_parts(self.window.page(TRACKING)))
+        self._idle.do(nightparts.unbuilt_parts(self.window.page(LOG)))
 
     def _prepare_drift(self) -> None:
         """What is asked for next on the page that is needed most."""

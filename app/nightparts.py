@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 from core.night.checkliststeps import Fact
 
 if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
+
     from app.pages.log.parts import LogParts
     from app.session.equipment import Equipment
     from app.session.evening import Evening
@@ -52,3 +54,10 @@ def log_parts(warm: Warm, evening: Evening, book: NightBook) -> LogParts:
 
     files = NightFiles(warm.log.archive, when)
     return LogParts(files, warm.log, book, warm.night.night_id, evening.zone)
+
+
+def unbuilt_parts(page: QWidget | None) -> list[Callable[[], None]]:
+    """A step for each part of the Log page that is not shown at first."""
+    from app.pages.log.page import LogPage
+
+    return page.sections().unbuilt() if isinstance(page, LogPage) else []
