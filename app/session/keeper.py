@@ -144,21 +144,23 @@ class Keeper:
 
     def put_result(self, solution: Solution, aim: Aim) -> None:
         """Keep what was found of the axis."""
-        self._try(
-            lambda log: log.put_entry(Kind.RESULT, result_content(solution, aim, log.axis_state_id))
-        )
+        self._put_entry(Kind.RESULT, lambda state: result_content(solution, aim, state))
 
     def put_adjustment(self, turn: Turn | None, counted: tuple[float | None, float | None]) -> None:
         """Keep how the bolts were turned, before the axis state that follows begins."""
         meant: tuple[float | None, float | None] = (None, None)
         if turn is not None:
             meant = turn.azimuth_arcmin, turn.altitude_arcmin
-        self._try(
-            lambda log: log.put_entry(
-                Kind.ADJUSTMENT,
-                adjustment_content(log.axis_state_id, *meant, counted[0], counted[1]),
-            )
+        self._put_entry(
+            Kind.ADJUSTMENT, lambda state: adjustment_content(state, *meant, counted[0], counted[1])
         )
+
+    def _put_entry(self, kind: Kind, made: Callable[[int], dict[str, Any]]) -> None:
+        """`made` gives the content for the key of the axis state; its faults are not the disk's."""
+        state = self._try(lambda log: log.axis_state_id)
+        if state is not None:
+            content = made(state)
+            self._try(lambda log: log.put_entry(kind, content))
 
     def _try(self, step: Callable[[LogOfNight], T]) -> T | None:
         if self._log is None:

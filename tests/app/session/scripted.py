@@ -22,6 +22,7 @@ NOTHING_KNOWN: dict[str, Any] = {
     **dict.fromkeys(FIGURES, float("nan")),
     "legs": (),
     "notes": (),
+    "altitude_error_from": lambda _aim: float("nan"),
     "determined": False,
     "information_arcmin2": (),
     "before_information_arcmin2": np.zeros((2, 2)),
