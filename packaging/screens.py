@@ -1,6 +1,7 @@
 """Pictures of every page in every look, at two window sizes and at twice the text size.
 
     python packaging/screens.py FOLDER [SCENE ...]
+    python packaging/screens.py --gallery      one scene a page into resources/screens
 
 For looking at, and for the README; the night they show is invented (a practice mount).
 """
@@ -37,6 +38,11 @@ from mountscenes import MOUNT_SCENES
 from nightscenes import NIGHT_SCENES
 from trackingscenes import TRACKING_SCENES
 
+GALLERY = Path(__file__).parents[1] / "resources" / "screens"
+GALLERY_SCENES = (
+    *("place", "sight-north", "practice", "mount-load", "budget-solved", "tracking-periodic"),
+    *("rotation", "plan", "tonight-north", "log-night"),
+)
 SIZES = ((1280, 800, 1.0), (1920, 1080, 1.0), (1280, 800, 2.0))
 NOW_S = 1_790_000_000.0
 SETTLE_MS = 300
@@ -62,7 +68,7 @@ def main(folder: Path, scenes: list[str]) -> None:
 def _take_all(program: Program, folder: Path, scene: str) -> None:
     for look in ("day", "dark", "night"):
         program.theme.choose(look)
-        for width, height, scale in SIZES:
+        for width, height, scale in SIZES if folder != GALLERY else SIZES[:2]:
             program.theme.enlarge(scale)
             program.window.resize(width, height)
             _settle(SETTLE_MS)
@@ -271,4 +277,7 @@ SCENES: dict[str, Callable[[Program], None]] = {
 }
 
 if __name__ == "__main__":
-    main(Path(sys.argv[1]), sys.argv[2:])
+    if sys.argv[1] == "--gallery":
+        main(GALLERY, list(GALLERY_SCENES))
+    else:
+        main(Path(sys.argv[1]), sys.argv[2:])
