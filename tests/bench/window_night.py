@@ -22,7 +22,7 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
 from app.__main__ import SWITCH_INTERVAL_S
-from app.compose import Program
+from app.compose import DRIFT, Program
 from app.sources.source import Reading
 from tests.bench.long_night import AIR, RATE_HZ, SITE, START_UTC_S, north_arcsec, resident_mb
 
@@ -103,6 +103,7 @@ def main() -> None:
     program.ready.connect(lambda: app.exit(0))
     program.start()
     app.exec()
+    program.window.show_page(DRIFT)
     WindowNight(app, program, float(sys.argv[1])).run()
     program.window.close()
     program.close()

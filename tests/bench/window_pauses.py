@@ -83,6 +83,7 @@ def main() -> None:
 def measure(app: QApplication, program: Program) -> None:
     assert program.session is not None
     program.session.set_site(Site(48.1, 11.6, 520.0, "Hill"), Air(952.0))
+    program.window.show_page(DRIFT)
     settle()
     page = program.window.page(DRIFT)
     assert isinstance(page, DriftPage)
