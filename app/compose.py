@@ -148,6 +148,7 @@ class Program(QObject):
         return as_drift_log(self.session.snapshot()) if self.session is not None else ""
 
     def _build(self, warm: Warm) -> None:
+        from app import nightparts
         from app.eveningparts import evening_of, plan_page, rotation_page
         from app.session.budget import Budget
         from app.session.equipment import Equipment
@@ -167,6 +168,7 @@ class Program(QObject):
         budget = Budget(warm.log, equipment, self)
         evening = evening_of(session, places, warm.log, equipment, self._now, _own_zone(), self)
         book = NightBook(warm.log, warm.night.entries, self._now, self)
+        nightparts.keep_surroundings(book, session, equipment, evening)
         self.window.offer(
             [
                 PageEntry(

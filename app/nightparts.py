@@ -14,7 +14,9 @@ if TYPE_CHECKING:
     from app.session.equipment import Equipment
     from app.session.evening import Evening
     from app.session.nightbook import NightBook
+    from app.session.session import Session
     from app.warmup import Warm
+    from core.mount.inventory import EquipmentSet
 
 # Names that steps of the checklist have for pages -> the page, and the part of it if it has parts.
 PAGES: Mapping[str, tuple[str, str]] = {
@@ -41,9 +43,41 @@ def known_facts(equipment: Equipment) -> Callable[[], frozenset[Fact]]:
 
     def facts() -> frozenset[Fact]:
         chosen = equipment.set_in_use()
-        return frozenset() if chosen is None else frozenset({Fact.EQUIPMENT_CHOSEN})
+        if chosen is None:
+            return frozenset()
+        return frozenset({Fact.EQUIPMENT_CHOSEN}) | _load_facts(equipment, chosen)
 
     return facts
+
+
+def _load_facts(equipment: Equipment, chosen: EquipmentSet) -> frozenset[Fact]:
+    """The load counts as checked when every mass is known and the mount carries it well."""
+    from core.mount.payload import Practice, Standing, judge_load
+
+    inventory = equipment.inventory
+    mount = inventory.mount_of(chosen)
+    if mount is None:
+        return frozenset()
+    parts = inventory.parts_of(chosen, with_planned=False)
+    verdict = judge_load(mount, parts, chosen.purpose, Practice())
+    fits = bool(parts) and verdict.standing is Standing.FITS
+    return frozenset({Fact.LOAD_CHECKED}) if fits else frozenset()
+
+
+def keep_surroundings(
+    book: NightBook, session: Session, equipment: Equipment, evening: Evening
+) -> None:
+    """Equipment and plan go into the night as soon as anything is done in it, and follow then."""
+    from app.session.surroundings import surroundings_of
+
+    found = surroundings_of(equipment, evening.plans)
+
+    def keep() -> None:
+        if session.snapshot().legs or book.has_begun():
+            book.keep_around(found())
+
+    for signal in (book.changed, session.changed, equipment.changed, evening.plans.changed):
+        signal.connect(keep)
 
 
 def log_parts(warm: Warm, evening: Evening, book: NightBook) -> LogParts:

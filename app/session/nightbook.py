@@ -54,6 +54,11 @@ class NightBook(QObject):
         self._own_entry: int | None = None
         self._own = _unlike(from_objects(_list(log.get_setting(KEPT_STEPS))))
         self._take_own(entries)
+        self._around = {
+            Kind(one.kind): (one.key, one.content)
+            for one in entries
+            if one.kind in (Kind.EQUIPMENT, Kind.PLAN)
+        }
         self._said = {
             kind: [one.content for one in entries if one.kind == kind]
             for kind in (Kind.NOTE, Kind.WEATHER)
@@ -84,6 +89,19 @@ class NightBook(QObject):
             Fact.CLOCK_CHECKED: self._clock_is_checked(),
         }
         return frozenset(fact for fact, is_so in seen.items() if is_so)
+
+    def keep_around(self, around: Mapping[Kind, Mapping[str, Any]]) -> None:
+        """Equipment and plan as they are now, one entry of each; what is so already is left."""
+        for kind, content in around.items():
+            key, before = self._around.get(kind, (None, None))
+            if content != before:
+                key = self._log.put_entry(kind, content, entry_id=key)
+                self._around[kind] = key, content
+
+    def has_begun(self) -> bool:
+        """Whether the person has said anything of this night."""
+        by_hand = any(mark.state in (State.DONE, State.SKIPPED) for mark in self._marks.values())
+        return by_hand or any(self._said.values())
 
     def mark(self, *marks: Mark) -> None:
         for one in marks:

@@ -313,3 +313,5 @@ def _write_the_report(person: Person, folder: Path) -> None:
     report = path.read_text(encoding="utf-8")
     for words in ("Rock", "A calm night, all by keyboard.", "she stands beside me", "Checklist"):
         assert words in report
+    assert "<h2>Equipment</h2>" in report
+    assert "<h2>Plan</h2>" in report

@@ -116,9 +116,7 @@ class TonightPage(QWidget):
         column = QVBoxLayout(content)
         column.setContentsMargins(16, 12, 16, 12)
         column.setSpacing(12)
-        column.addWidget(
-            Headline(self.tr("Where is the night, and what comes next?"), self._evening)
-        )
+        column.addWidget(Headline(self.tr("What comes next tonight?"), self._evening))
         column.addWidget(self._placeless)
         column.addWidget(self._with_place)
         column.addStretch()
