@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.compose import Program
 from app.faults import Faults
+from app.garbage import WindowGarbage
 from app.session.clockwatch import steady_s
 
 LOG_NAME = "nights.sqlite"
@@ -36,6 +37,8 @@ def main(argv: Sequence[str]) -> int:
     app = QApplication([sys.argv[0]])
     app.setApplicationName("Poleward")
     folder = wanted.log.parent if wanted.log else _own_folder()
+    garbage = WindowGarbage()
+    garbage.start()
     faults = Faults(folder)
     faults.install()
     settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
@@ -46,6 +49,7 @@ def main(argv: Sequence[str]) -> int:
     program.start()
     code = app.exec()
     program.close()
+    garbage.stop()
     faults.remove()
     return code
 

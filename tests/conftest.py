@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import gc
+import itertools
 import logging
 import os
 import threading
@@ -12,6 +14,8 @@ import pytest
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
+FULL_COLLECTION_EVERY = 50  # tests; one takes a tenth of a second
+_TESTS = itertools.count()
 GRACE_S = 2.0  # a thread told to stop may still be on its way out
 
 
@@ -22,6 +26,20 @@ class _Gatherer(logging.Handler):
 
     def emit(self, record: logging.LogRecord) -> None:
         self.lines.append(f"{record.name}: {record.getMessage()}")
+
+
+@pytest.fixture(scope="session", autouse=True)
+def garbage_by_hand() -> Iterator[None]:
+    """As in the program: a collection that strikes in a worker may destroy a window's widgets."""
+    gc.disable()
+    yield
+    gc.enable()
+
+
+@pytest.fixture(autouse=True)
+def garbage_collected_here() -> Iterator[None]:
+    yield
+    gc.collect(2 if next(_TESTS) % FULL_COLLECTION_EVERY == 0 else 1)
 
 
 @pytest.fixture(autouse=True)

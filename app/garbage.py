@@ -1,0 +1,46 @@
+"""Python's garbage is collected in the thread of the window only.
+
+A collection strikes in whichever thread allocates at that moment. In a worker it would destroy
+widgets that nobody needs any more while the window's thread works on them: the two then wait for
+each other for ever (seen: one holds Python, the other Qt's signal lock).
+"""
+
+from __future__ import annotations
+
+import gc
+
+from PySide6.QtCore import QObject, QTimer
+
+_LOOK_EVERY_MS = 500
+_OLDEST = 2
+
+
+class WindowGarbage(QObject):
+    """Takes the collection over from Python; `stop` gives it back."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._timer = QTimer(self)
+        self._timer.timeout.connect(self.look)
+
+    def start(self) -> None:
+        """From the thread of the window."""
+        gc.disable()
+        self._timer.start(_LOOK_EVERY_MS)
+
+    def stop(self) -> None:
+        """Harmless twice."""
+        self._timer.stop()
+        gc.enable()
+
+    def look(self) -> None:
+        """Collects the oldest generation that is due, as Python itself would have."""
+        due = [
+            generation
+            for generation, (count, limit) in enumerate(
+                zip(gc.get_count(), gc.get_threshold(), strict=True)
+            )
+            if limit and count > limit
+        ]
+        if due:
+            gc.collect(min(max(due), _OLDEST))
