@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING, Any
 
+from app.session.occasion import BEGIN_NAME
 from core.night.reportnight import Kind
 
 if TYPE_CHECKING:
@@ -13,7 +14,6 @@ if TYPE_CHECKING:
     from app.session.plans import Plans
 
 Surroundings = Callable[[], Mapping[Kind, Mapping[str, Any]]]
-BEGIN = "target_begin_utc_s"  # the name the plans have for it
 
 
 def surroundings_of(equipment: Equipment, plans: Plans) -> Surroundings:
@@ -45,6 +45,6 @@ def _plan(plans: Plans) -> dict[str, Any]:
     target = plans.target()
     if target is None:
         return {}
-    begin_utc_s = plans.number(BEGIN, math.nan)
+    begin_utc_s = plans.number(BEGIN_NAME, math.nan)
     begin = {} if math.isnan(begin_utc_s) else {"begin_utc_s": begin_utc_s}
     return {"target": target.name, **begin}

@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 from app.session.plans import Plans
-from core.mount.equipment import MountKind, Purpose
 from core.mount.eyepiece import Newtonian, Observer
 from core.mount.flip import Series
 from core.mount.meridian import Limits
 from core.mount.quantities import Quantity
-from core.night.checkliststeps import Power
 
 FIGURES: dict[str, tuple[Quantity, float]] = {
     "lowest_deg": (Quantity("Lowest useful altitude", " °", 0.0, 80.0), 25.0),
@@ -31,21 +29,6 @@ FIGURES: dict[str, tuple[Quantity, float]] = {
 def figure(plans: Plans, name: str) -> float:
     """As the person gave it, else the usual one."""
     return plans.number(name, FIGURES[name][1])
-
-
-def mount_kind(plans: Plans) -> MountKind:
-    named = plans.word("mount_kind", MountKind.GERMAN_EQUATORIAL.name)
-    return MountKind[named] if named in MountKind.__members__ else MountKind.GERMAN_EQUATORIAL
-
-
-def purpose(plans: Plans) -> Purpose:
-    named = plans.word("purpose", Purpose.DEEP_SKY.name)
-    return Purpose[named] if named in Purpose.__members__ else Purpose.DEEP_SKY
-
-
-def power(plans: Plans) -> Power:
-    named = plans.word("power", Power.BATTERY.name)
-    return Power[named] if named in Power.__members__ else Power.BATTERY
 
 
 def limits(plans: Plans) -> Limits:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QWidget
 
-from app.pages.plan.figures import mount_kind
+from app.session.occasion import mount_kind
 from app.session.plans import Plans
 from app.widgets.choice import Choice
 from core.mount.equipment import MountKind

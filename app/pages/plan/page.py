@@ -23,6 +23,7 @@ from app.pages.plan.tonightsection import TonightSection
 from app.pages.targetbar import TargetBar
 from app.session.errand import Errand
 from app.session.evening import Evening
+from app.session.occasion import BEGIN_NAME
 from app.theme.theme import Theme
 from app.widgets.facts import Facts
 from app.widgets.key import Key
@@ -32,7 +33,6 @@ from app.widgets.sections import Section, Sections
 from app.widgets.text import Text
 from core.night.checklistown import OwnStep
 
-BEGIN_NAME = "target_begin_utc_s"  # among the plans of the evening
 TONIGHT, BEST, FLIP, STARS, EYE = "tonight", "best", "flip", "stars", "eye"
 Part = TonightSection | BestSection | FlipSection | StarsSection | EyeSection
 

@@ -9,7 +9,17 @@ from collections.abc import Mapping
 from PySide6.QtWidgets import QWidget
 
 from app.session.evening import Evening
-from app.session.plans import Plans
+from app.session.occasion import (
+    BEGIN_NAME,
+    COOL_DOWN_NAME,
+    GUIDED_NAME,
+    begin_utc_s,
+    cool_down_min,
+    is_guided,
+    mount_kind,
+    power,
+    purpose,
+)
 from app.widgets.amount import Amount
 from app.widgets.choice import Choice
 from app.widgets.columns import Columns
@@ -24,39 +34,8 @@ from core.mount.quantities import Quantity
 from core.night.checkliststeps import Power
 
 COOL_DOWN = Quantity("Cooling the telescope takes", " min", 0.0, 600.0)
-USUAL_COOL_DOWN_MIN = 60.0
-COOL_DOWN_NAME, BEGIN_NAME, GUIDED_NAME = "cool_down_min", "target_begin_utc_s", "is_guided"
 DAY_S = 86400.0
 _CLOCK = re.compile(r"([01]?\d|2[0-3])[:.h ]?([0-5]\d)")
-
-
-def purpose(plans: Plans) -> Purpose:
-    """The person's choice, else that of the set in use."""
-    named = plans.word("purpose", Purpose.DEEP_SKY.name)
-    return Purpose.__members__.get(named, Purpose.DEEP_SKY)
-
-
-def mount_kind(plans: Plans) -> MountKind:
-    named = plans.word("mount_kind", MountKind.GERMAN_EQUATORIAL.name)
-    return MountKind.__members__.get(named, MountKind.GERMAN_EQUATORIAL)
-
-
-def power(plans: Plans) -> Power:
-    return Power.__members__.get(plans.word("power", Power.BATTERY.name), Power.BATTERY)
-
-
-def is_guided(plans: Plans) -> bool:
-    return plans.word(GUIDED_NAME, "yes") == "yes"
-
-
-def cool_down_min(plans: Plans) -> float:
-    return plans.number(COOL_DOWN_NAME, USUAL_COOL_DOWN_MIN)
-
-
-def begin_utc_s(plans: Plans) -> float | None:
-    """When the target is to begin; None for as soon as can be."""
-    wanted = plans.number(BEGIN_NAME, math.nan)
-    return None if math.isnan(wanted) else wanted
 
 
 class CircumstancesForm(Panel):

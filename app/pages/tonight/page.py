@@ -11,12 +11,12 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.pages.headline import Headline
 from app.pages.placeless import Placeless
-from app.pages.tonight import circumstances
 from app.pages.tonight.circumstances import CircumstancesForm
 from app.pages.tonight.nextband import NextBand
 from app.pages.tonight.steplist import StepList
 from app.pages.tonight.weatherform import WeatherForm
 from app.pages.tonight.words import alignment, darkness
+from app.session import occasion
 from app.session.errand import Errand
 from app.session.evening import Evening
 from app.session.nightbook import NightBook
@@ -192,7 +192,7 @@ class TonightPage(QWidget):
         if around is None:
             return None
         snapshot = self._snapshot()
-        axis = axis_now(snapshot, circumstances.mount_kind(plans).is_equatorial)
+        axis = axis_now(snapshot, occasion.mount_kind(plans).is_equatorial)
         noted = self._book.weather() or {}
         temperature = noted.get("temperature_c")
         if not isinstance(temperature, int | float):
@@ -206,14 +206,14 @@ class TonightPage(QWidget):
         return Question(
             around=around,
             now_utc_s=self._evening.now(),
-            purpose=circumstances.purpose(plans),
-            mount=circumstances.mount_kind(plans),
-            power=circumstances.power(plans),
-            is_guided=circumstances.is_guided(plans),
-            cool_down_min=circumstances.cool_down_min(plans),
+            purpose=occasion.purpose(plans),
+            mount=occasion.mount_kind(plans),
+            power=occasion.power(plans),
+            is_guided=occasion.is_guided(plans),
+            cool_down_min=occasion.cool_down_min(plans),
             temperature_c=temperature,
             target=plans.target(),
-            begin_utc_s=circumstances.begin_utc_s(plans),
+            begin_utc_s=occasion.begin_utc_s(plans),
             own=self._book.own(),
             marks=self._book.marks(),
             facts=facts,
