@@ -7,41 +7,37 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QSettings, QTimeZone, Signal
+from PySide6.QtCore import QObject, QSettings, Signal
 from PySide6.QtWidgets import QApplication
 
 from app.firstrun import FirstRun
 from app.idle import Idle
 from app.leaving import Leaving
+from app.pagemaking import PageMaking, Shared, own_zone
+from app.pagenames import (
+    BUDGET,
+    DRIFT,
+    LOG,
+    MOUNT,
+    PLAN,
+    POLE,
+    ROTATION,
+    SITE,
+    TONIGHT,
+    TRACKING,
+)
 from app.remembered import Remembered
 from app.session.clockwatch import ClockWatch
 from app.signals.awake import Awake
 from app.signals.sounds import Sounds
 from app.theme.theme import Theme
 from app.warmup import Warm, WarmUp, spare_what_is_loaded
-from app.window import PageEntry, Window
+from app.window import Window
 
 if TYPE_CHECKING:
-    from app.pages.budget.page import BudgetPage
-    from app.pages.drift.page import DriftPage
-    from app.pages.log.page import LogPage
-    from app.pages.mount.page import MountPage
-    from app.pages.pole.page import PolePage
-    from app.pages.site.page import SitePage
-    from app.pages.tonight.page import TonightPage
-    from app.pages.tracking.page import TrackingPage
-    from app.session.budget import Budget
-    from app.session.equipment import Equipment
-    from app.session.evening import Evening
-    from app.session.nightbook import NightBook
-    from app.session.places import Places
     from app.session.session import Session
     from app.session.snapshot import Snapshot
-    from app.storage.nights import NightLog
 
-SITE, POLE, DRIFT, MOUNT, BUDGET = "site", "pole", "drift", "mount", "budget"
-TRACKING, ROTATION, PLAN = "tracking", "rotation", "plan"
-TONIGHT, LOG = "tonight", "log"
 # The pages with work of their own under way.
 STOPPED = (TONIGHT, POLE, DRIFT, MOUNT, BUDGET, TRACKING, ROTATION, PLAN, LOG)
 AWAKE_STAGES = ("WATCH", "TURN")
@@ -148,12 +144,6 @@ class Program(QObject):
         return as_drift_log(self.session.snapshot()) if self.session is not None else ""
 
     def _build(self, warm: Warm) -> None:
-        from app import nightparts
-        from app.eveningparts import evening_of, plan_page, rotation_page
-        from app.session.budget import Budget
-        from app.session.equipment import Equipment
-        from app.session.nightbook import NightBook
-        from app.session.places import Places
         from app.session.session import Session
 
         if self._is_closed:  # the window was closed before it was filled
@@ -163,48 +153,8 @@ class Program(QObject):
         session.report_storage(self._held_trouble)
         session.changed.connect(self._show)
         self.session = session
-        places = Places(warm.log)
-        equipment = Equipment(warm.log, self)
-        budget = Budget(warm.log, equipment, self)
-        evening = evening_of(session, places, warm.log, equipment, self._now, _own_zone(), self)
-        book = NightBook(warm.log, warm.night.entries, self._now, self)
-        nightparts.keep_surroundings(book, session, equipment, evening)
-        self.window.offer(
-            [
-                PageEntry(
-                    TONIGHT,
-                    self.tr("Tonight"),
-                    lambda: self._tonight_page(session, evening, book, equipment),
-                ),
-                PageEntry(SITE, self.tr("Site"), lambda: self._site_page(session, places, book)),
-                PageEntry(
-                    POLE, self.tr("Pole"), lambda: self._pole_page(session, places, warm.log)
-                ),
-                PageEntry(DRIFT, self.tr("Drift"), lambda: self._drift_page(session, places)),
-                PageEntry(
-                    MOUNT,
-                    self.tr("Mount"),
-                    lambda: self._mount_page(session, equipment, budget),
-                ),
-                PageEntry(BUDGET, self.tr("Budget"), lambda: self._budget_page(session, budget)),
-                PageEntry(
-                    TRACKING,
-                    self.tr("Tracking"),
-                    lambda: self._tracking_page(session, warm, budget, equipment),
-                ),
-                PageEntry(
-                    ROTATION,
-                    self.tr("Field rotation"),
-                    lambda: rotation_page(evening, self.theme, self._to_site),
-                ),
-                PageEntry(
-                    PLAN,
-                    self.tr("Night plan"),
-                    lambda: plan_page(evening, self.theme, book, self._to_site),
-                ),
-                PageEntry(LOG, self.tr("Log"), lambda: self._log_page(warm, evening, book)),
-            ]
-        )
+        shared = self._shared(warm, session)
+        self.window.offer(PageMaking(self.window, self.theme, shared, self).entries())
         self._show(session.snapshot())
         # A star that was being watched waits for nobody: then the night opens where it was.
         first = TONIGHT if session.snapshot().watching is None else DRIFT
@@ -221,8 +171,24 @@ class Program(QObject):
             ]
         )
 
-    def _to_site(self) -> None:
-        self.window.show_page(SITE)
+    def _shared(self, warm: Warm, session: Session) -> Shared:
+        """What several pages look at, made once."""
+        from app.eveningparts import evening_of
+        from app.nightparts import keep_surroundings
+        from app.session.budget import Budget
+        from app.session.equipment import Equipment
+        from app.session.nightbook import NightBook
+        from app.session.places import Places
+
+        places = Places(warm.log)
+        equipment = Equipment(warm.log, self)
+        budget = Budget(warm.log, equipment, self)
+        evening = evening_of(session, places, warm.log, equipment, self._now, own_zone(), self)
+        book = NightBook(warm.log, warm.night.entries, self._now, self)
+        keep_surroundings(book, session, equipment, evening)
+        return Shared(
+            self._now, warm, session, places, equipment, budget, evening, book, self._sounds
+        )
 
     def _prepare_evening(self) -> None:
         """The parts of these pages that are not shown at first, one by one."""
@@ -241,96 +207,6 @@ class Program(QObject):
         if isinstance(page, DriftPage):
             page.prepare()
 
-    def _tonight_page(
-        self, session: Session, evening: Evening, book: NightBook, equipment: Equipment
-    ) -> TonightPage:
-        from app.nightparts import known_facts, titles
-        from app.pages.tonight.page import TonightPage
-
-        page = TonightPage(
-            evening,
-            self.theme,
-            book,
-            session.snapshot,
-            known_facts(equipment),
-            titles(self.window.titles()),
-        )
-        page.site_wanted.connect(lambda: self.window.show_page(SITE))
-        page.page_wanted.connect(self._open_for_step)
-        session.changed.connect(page.refresh)
-        equipment.changed.connect(page.refresh)
-        return page
-
-    def _open_for_step(self, name: str) -> None:
-        """The page that does what a step of the checklist says, at the part that does it."""
-        from app.nightparts import PAGES
-        from app.pages.plan.page import PlanPage
-
-        where, part = PAGES[name]
-        self.window.show_page(where)
-        page = self.window.page(where)
-        if part and isinstance(page, PlanPage):
-            page.sections().show_section(part)
-
-    def _site_page(self, session: Session, places: Places, book: NightBook) -> SitePage:
-        from app.pages.site.page import SitePage
-        from app.pages.site.parts import SiteParts
-
-        page = SitePage(self.theme, SiteParts(self._now, places, _own_zone()))
-        snapshot = session.snapshot()
-        page.show_site(snapshot.site, snapshot.air)
-        page.site_given.connect(session.set_site)
-        page.clock().checked.connect(book.confirm_clock)
-        return page
-
-    def _pole_page(self, session: Session, places: Places, log: NightLog) -> PolePage:
-        from app.pages.pole.page import PolePage
-        from app.pages.pole.parts import PoleParts
-        from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW
-
-        meadow = (NORTHERN_MEADOW, MEADOW_AIR)
-        parts = PoleParts(self._now, places.horizon_of, log, meadow)
-        page = PolePage(session, self.theme, parts)
-        page.site_wanted.connect(lambda: self.window.show_page(SITE))
-        return page
-
-    def _drift_page(self, session: Session, places: Places) -> DriftPage:
-        from app.driftparts import drift_parts
-        from app.pages.drift.page import DriftPage
-        from app.session.shown import Shown
-
-        parts = drift_parts(session, self._now, self._sounds, places.horizon_of)
-        page = DriftPage(Shown(session, parent=self), self.theme, parts)
-        page.site_wanted.connect(lambda: self.window.show_page(SITE))
-        return page
-
-    def _mount_page(self, session: Session, equipment: Equipment, budget: Budget) -> MountPage:
-        from app.pages.mount.page import MountPage
-
-        return MountPage(session, self.theme, equipment, budget)
-
-    def _tracking_page(
-        self, session: Session, warm: Warm, budget: Budget, equipment: Equipment
-    ) -> TrackingPage:
-        from app.trackingparts import tracking_page
-
-        page = tracking_page(session, self.theme, warm, budget, equipment, self._now)
-        page.site_wanted.connect(self._to_site)
-        return page
-
-    def _budget_page(self, session: Session, budget: Budget) -> BudgetPage:
-        from app.pages.budget.page import BudgetPage
-
-        page = BudgetPage(session, self.theme, budget, self._now)
-        page.site_wanted.connect(lambda: self.window.show_page(SITE))
-        return page
-
-    def _log_page(self, warm: Warm, evening: Evening, book: NightBook) -> LogPage:
-        from app.nightparts import log_parts
-        from app.pages.log.page import LogPage
-
-        return LogPage(self.theme, log_parts(warm, evening, book))
-
     def _show(self, snapshot: Snapshot) -> None:
         self.window.show_site(snapshot.site)
         # While a star is watched or the bolts are turned nobody touches the computer.
@@ -340,8 +216,3 @@ class Program(QObject):
         self._held_trouble = sentence
         if self.session is not None:
             self.session.report_storage(sentence)
-
-
-def _own_zone() -> str:
-    """The computer's time zone by name."""
-    return bytes(QTimeZone.systemTimeZoneId().data()).decode("ascii", "replace")
