@@ -41,10 +41,12 @@ def test_each_page_says_what_how_source_and_sign(name: str) -> None:
 
 
 def test_every_page_of_the_program_has_help() -> None:
-    """The names are those that compose gives its pages."""
-    composed = (Path(__file__).parents[2] / "app" / "compose.py").read_text(encoding="utf-8")
-    assert all(f'"{name}"' in composed for name in PAGES)
-    assert composed.count(" PageEntry(") == len(PAGES)
+    """The names are those by which the window knows its pages, and each page is made."""
+    app = Path(__file__).parents[2] / "app"
+    named = (app / "pagenames.py").read_text(encoding="utf-8")
+    made = (app / "pagemaking.py").read_text(encoding="utf-8")
+    assert all(f'"{name}"' in named for name in PAGES)
+    assert made.count(" PageEntry(") == len(PAGES)
 
 
 def test_help_is_opened_on_the_page_in_view_and_closed_by_key(window: Window, qtbot) -> None:
