@@ -88,18 +88,26 @@ class AxisFit:
 
 
 def joint_fit(
-    fits: Sequence[LegFit], axis_rad: Floats, scale: Floats, before: AxisKnowledge
+    fits: Sequence[LegFit],
+    axis_rad: Floats,
+    scale: Floats,
+    before: AxisKnowledge,
+    one_direction: bool = False,
 ) -> AxisFit:
     """Generalised least squares about `axis_rad`, averaged over the noise candidates.
 
-    `before`: what is taken for granted of the axis besides the legs.
+    `before`: what is taken for granted of the axis besides the legs. `one_direction`: the legs show
+    one direction only, and how they bend is not believed to show the other.
     """
     weight = weights([fit.noise for fit in fits])
-    normals, rights = zip(*(_leg_normal(fit, scale) for fit in fits), strict=True)
+    parts = [_leg_normal(fit, scale) for fit in fits]
+    normals, rights = [normal for normal, _ in parts], [right for _, right in parts]
+    if one_direction:
+        normals, rights = _along_the_main_direction(normals, rights, weight)
     start = axis_rad * scale
     total = sum(normals) + before.information
     right = sum(rights) + before.information @ (before.sky_rad - start)
-    covariance = np.linalg.inv(total)
+    covariance = np.asarray(np.linalg.inv(total))
     steps = np.einsum("gij,gj->gi", covariance, right)
     mean = weight @ steps
     apart = steps - mean
@@ -110,6 +118,16 @@ def joint_fit(
         interval_factor=_factors(fits, normals, covariance, weight),
         information=tuple(np.einsum("g,gij->ij", weight, normal) for normal in normals),
     )
+
+
+def _along_the_main_direction(
+    normals: Sequence[Floats], rights: Sequence[Floats], weight: Floats
+) -> tuple[list[Floats], list[Floats]]:
+    """The same equations with all but the best-known direction taken out."""
+    total = np.einsum("g,gij->ij", weight, np.sum(normals, axis=0))
+    main = np.linalg.eigh(total)[1][:, -1]
+    onto = np.outer(main, main)
+    return [onto @ normal @ onto for normal in normals], [right @ onto for right in rights]
 
 
 def _leg_normal(fit: LegFit, scale: Floats) -> tuple[Floats, Floats]:

@@ -26,6 +26,7 @@ _INDEPENDENT_FRACTIONS = np.array([0.0, 0.5])
 _LONGEST_SHARE = (
     1.0 / 8.0
 )  # a correlation time longer than this share of a leg would pass for drift
+_FINEST_ARCSEC2 = 1e-4  # nobody reads better than 0.01″: readings without scatter are rounded
 _SHORTEST_LAG_S = 1e-3  # readings of the same moment must not make the inverse infinite
 STATED_ERROR_WEIGHT = 4.0  # a stated reading error counts as this many degrees of freedom
 
@@ -160,9 +161,7 @@ def leg_noise(gram: Gram, fit: GramFit, groups: Groups) -> LegNoise:
         freedom += STATED_ERROR_WEIGHT
         stated_variance = float(np.mean(groups.stated_sigma_arcsec**2))
         squares = squares + STATED_ERROR_WEIGHT * stated_variance
-    variance = np.maximum(
-        squares / max(freedom, 1.0), 1e-12
-    )  # 1e-6″: noise-free input stays finite
+    variance = np.maximum(squares / max(freedom, 1.0), _FINEST_ARCSEC2)
     log_likelihood = -0.5 * (
         gram.log_det + np.linalg.slogdet(fit.normal)[1] + freedom * np.log(variance)
     )

@@ -16,6 +16,7 @@ from core.alignment.geometry import ARCMIN_PER_RAD, sky_error_rad
 from core.alignment.knowledge import AxisKnowledge
 from core.alignment.noise import NoiseGrid, weights
 from core.alignment.prepared import PreparedLeg
+from core.alignment.track import one_direction
 from core.alignment.trend import LegTrend, fit_leg, trend
 from core.alignment.usable import Note, UnusableLegs, usable
 from core.alignment.weakness import weaknesses
@@ -89,8 +90,9 @@ def solve(
 
     Only the north offsets enter: right ascension carries the drive's periodic error. `before` is
     what an earlier axis state and the turn of the bolts since say of the axis; where the legs
-    contradict it, it is dropped and said. Raises `UnusableLegs` with a sentence when no leg can be
-    used.
+    contradict it, it is dropped and said. Stars that stand alike fix one combination of the errors:
+    their slight bend would name both, but a yielding tube bends a leg just as much. Raises
+    `UnusableLegs` with a sentence when no leg can be used.
     """
     good, notes = usable(legs)
     scale = to_sky(float(np.deg2rad(site.latitude_deg)))
@@ -99,15 +101,16 @@ def solve(
     )
     grid = NoiseGrid.for_durations([float(np.ptp(leg.groups.utc_s)) for leg in stepped])
     fits = [fit_leg(leg, axis, grid) for leg in stepped]
-    axis_fit = joint_fit(fits, axis, scale, _NOTHING_GRANTED)
+    alike = one_direction([leg.track for leg in stepped])
+    axis_fit = joint_fit(fits, axis, scale, _NOTHING_GRANTED, alike)
     if before is not None:
         if before.disagreement(_widened(axis_fit)) > _CONTRADICTION:
             alone = solve(legs, site, air)
             return replace(alone, notes=(_CONTRADICTED, *alone.notes))
-        axis_fit = joint_fit(fits, axis, scale, before)
+        axis_fit = joint_fit(fits, axis, scale, before, alike)
     known = bool(_half_widths_arcmin(axis_fit).max() < _TOLD_ARCMIN)
     if not known and before is None:
-        axis_fit = joint_fit(fits, axis, scale, _SET_UP_WITH_CARE)
+        axis_fit = joint_fit(fits, axis, scale, _SET_UP_WITH_CARE, alike)
     weight = weights([fit.noise for fit in fits])
     trends = tuple(trend(fit, weight, grid) for fit in fits)
     return _solution(axis_fit, known, trends, notes, site, air, before)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -21,6 +22,7 @@ from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]
 
+_ALIKE_RAD = np.deg2rad(10.0)
 _DERIVATIVE_STEP_RAD = 1e-4  # the model is so smooth that the central difference errs by 1e-9
 
 
@@ -105,3 +107,12 @@ class Track:
         altitude, azimuth = altitude_azimuth_rad(seen)
         wrapped = float((hour_angle + np.pi) % (2.0 * np.pi) - np.pi)
         return wrapped, float(altitude), float(azimuth)
+
+
+def one_direction(tracks: Sequence[Track]) -> bool:
+    """Whether all legs show one direction of the axis: hour angles alike or 12 h apart."""
+    angles = np.array(
+        [(t.hour_angle_at(t.start_utc_s), t.hour_angle_at(t.end_utc_s)) for t in tracks]
+    )
+    apart = (angles - angles[0, 0] + 0.5 * np.pi) % np.pi - 0.5 * np.pi
+    return bool(np.ptp(apart) < _ALIKE_RAD)

@@ -224,3 +224,21 @@ def test_an_aim_between_the_poles_lies_between_them(make_leg, air):
     assert errors[-1] == pytest.approx(solution.altitude_error_refracted_arcmin)
     assert np.diff(errors) == pytest.approx((errors[-1] - errors[0]) / 4.0)
     assert Aim.nearest(0.6) is Aim.HALFWAY
+
+
+def test_a_perfect_line_of_one_star_still_fixes_only_one_combination(make_leg, air):
+    # Readings without any scatter: their bend alone would name both errors to 0.01′.
+    leg = make_leg(NORTH, -45.0, 20.0, -30.0, noise_arcsec=0.0)
+    straight = replace(leg, north_arcsec=np.linspace(0.0, 6.0, leg.utc_s.size))
+    for one in (leg, straight):
+        solution = solve([one], NORTH, air)
+        assert not solution.azimuth_determined
+        assert not solution.altitude_determined
+        assert "3 hours west" in solution.combination.sentence
+        assert minutes_left(solution, one.label, 1.0).minutes is None
+
+
+def test_a_long_leg_of_one_star_is_believed_no_more_than_a_short_one(make_leg, air):
+    solution = solve([make_leg(NORTH, 25.0, 28.0, -22.0, minutes=15.0)], NORTH, air)
+    assert solution.combination is not None
+    assert not solution.determined
