@@ -17,6 +17,7 @@ from pathlib import Path
 from PySide6.QtCore import QSettings, QStandardPaths, QTimer
 from PySide6.QtWidgets import QApplication
 
+from app import translation
 from app.compose import Program
 from app.faults import Faults
 from app.garbage import WindowGarbage
@@ -42,8 +43,11 @@ def main(argv: Sequence[str]) -> int:
     faults = Faults(folder)
     faults.install()
     settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
+    trouble = _speak(settings, app)
     program = Program(app, settings, wanted.log or folder / LOG_NAME, steady=steady_s)
     faults.said.connect(program.window.say)
+    if trouble:
+        program.window.say(trouble)
     if wanted.check:
         _end_when_ready(app, program)
     program.start()
@@ -61,6 +65,15 @@ def _arguments(argv: Sequence[str]) -> argparse.Namespace:
         "--check", action="store_true", help="start without a screen, say “ready” and end"
     )
     return parser.parse_args(argv)
+
+
+def _speak(settings: QSettings, app: QApplication) -> str:
+    """In the person's language from here on; what went wrong, if anything."""
+    try:
+        translation.speak(translation.chosen(settings.value(translation.SETTING)), app)
+    except RuntimeError as error:
+        return str(error)
+    return ""
 
 
 def _own_folder() -> Path:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QSettings, Signal
 from PySide6.QtWidgets import QApplication
 
+from app import translation
 from app.firstrun import FirstRun
 from app.idle import Idle
 from app.leaving import Leaving
@@ -80,6 +81,8 @@ class Program(QObject):
         self._guide.site_wanted.connect(lambda: self.window.show_page(SITE))
         self.window.show_above(self._guide)
         self.window.file_dropped.connect(self._import_log)
+        self.window.language_wanted.connect(self._keep_language)
+        self._settings = settings
         self.window.may_close = Leaving(self.window, self._is_kept, self._readings).may_close
         self._clock_watch = ClockWatch(now, steady or now, self)
         self._clock_watch.jumped.connect(self.window.say)
@@ -129,6 +132,11 @@ class Program(QObject):
         page = self.window.page(DRIFT)
         if isinstance(page, DriftPage):
             page.import_log(path)
+
+    def _keep_language(self, code: str) -> None:
+        self._settings.setValue(translation.SETTING, code)
+        name = translation.NAMES[code]
+        self.window.say(self.tr("From the next start on: {language}.").format(language=name))
 
     def _is_kept(self) -> bool:
         """Whether all that was measured is on disk."""

@@ -8,19 +8,22 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from app import translation
 from app.helptexts import glossary, keys, page_help
+from app.widgets.choice import Choice
 from app.widgets.key import Key
 from app.widgets.scrolled import Scrolled
 from app.widgets.sections import Section, Sections
 from app.widgets.text import Text
 
-PAGE, WORDS, KEYS = "page", "words", "keys"
+PAGE, WORDS, KEYS, LANGUAGE = "page", "words", "keys", "language"
 
 
 class HelpPanel(QWidget):
-    """`closed`: the person is done with it."""
+    """`closed`: the person is done with it. `language_wanted`: its code, from the next start on."""
 
     closed = Signal()
+    language_wanted = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -35,6 +38,7 @@ class HelpPanel(QWidget):
                 Section(PAGE, self.tr("This page"), self._page_section),
                 Section(WORDS, self.tr("Words"), lambda: _listed(glossary())),
                 Section(KEYS, self.tr("Keys"), lambda: _listed(keys())),
+                Section(LANGUAGE, self.tr("Language"), self._language_section),
             ],
         )
         self._scrolled = Scrolled(self._arranged())
@@ -73,6 +77,21 @@ class HelpPanel(QWidget):
             column.addWidget(Text(names[name], "title"))
             column.addWidget(text)
         return holder
+
+    def _language_section(self) -> QWidget:
+        holder = QWidget()
+        column = QVBoxLayout(holder)
+        column.setContentsMargins(0, 0, 0, 0)
+        self._languages = Choice(self.tr("Language"), list(translation.NAMES.items()))
+        self._languages.show_choice(translation.spoken())
+        self._languages.chosen.connect(self.language_wanted)
+        column.addWidget(self._languages)
+        column.addWidget(Text(self.tr("Another language is spoken from the next start on.")))
+        return holder
+
+    def languages(self) -> Choice:
+        """Once the section was opened."""
+        return self._languages
 
     def sections(self) -> Sections:
         return self._sections

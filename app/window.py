@@ -43,6 +43,7 @@ class Window(QMainWindow):
 
     closing = Signal()
     file_dropped = Signal(object)  # a Path
+    language_wanted = Signal(str)  # its code
 
     def __init__(self, theme: Theme, now: Callable[[], float]) -> None:
         super().__init__()
@@ -136,6 +137,7 @@ class Window(QMainWindow):
         if self._help is None:
             self._help = HelpPanel()
             self._help.closed.connect(self._close_help)
+            self._help.language_wanted.connect(self.language_wanted)
             self._theme.dress(self._help)
             self._beside.addWidget(self._help, 2)
         name = self._name_in_view()

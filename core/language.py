@@ -1,0 +1,39 @@
+"""Sentences in the person's language: a literal template is looked up, then its fields filled."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+Lookup = Callable[[str], str]  # from an English template to the person's; unknown ones come back
+
+
+def _english(template: str) -> str:
+    return template
+
+
+_lookup: Lookup = _english
+
+
+def use(lookup: Lookup) -> None:
+    """Whoever starts the program says, once and before any sentence is made, how to look up."""
+    global _lookup
+    _lookup = lookup
+
+
+def use_english() -> None:
+    """As long as nobody said otherwise."""
+    use(_english)
+
+
+def say(template: str, /, **values: object) -> str:
+    """The template in the person's language, its named fields filled as `str.format` does.
+
+    Never called while a module loads: the language is not known then. What a table of a module
+    holds is `marked` there and said where it is shown.
+    """
+    return _lookup(template).format(**values) if values else _lookup(template)
+
+
+def marked(template: str, /) -> str:
+    """The template as it is, marked for the translators."""
+    return template
