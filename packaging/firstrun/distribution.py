@@ -1,6 +1,7 @@
 """Which Linux distribution this is and the one command that installs something on it."""
 
 import os
+import shutil
 from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
@@ -57,9 +58,11 @@ def command(needs: Iterable[Need], of_family: str | None,
     """The line to type, or None on a distribution whose package names are not known here."""
     if of_family is None:
         return None
-    root = os.geteuid() == 0 if is_root is None else is_root
-    sudo = "" if root else "sudo "
-    install = f"{sudo}{INSTALLERS[of_family]} {' '.join(packages(needs, of_family))}"
+    steps = [f"{INSTALLERS[of_family]} {' '.join(packages(needs, of_family))}"]
     if of_family == "debian" and not any(APT_LISTS.glob("*_Packages*")):
-        return f"{sudo}apt-get update && {install}"
-    return install
+        steps.insert(0, "apt-get update")
+    if os.geteuid() == 0 if is_root is None else is_root:
+        return " && ".join(steps)
+    if shutil.which("sudo"):
+        return " && ".join(f"sudo {step}" for step in steps)
+    return f"su -c '{' && '.join(steps)}'"  # where root has a password, Debian installs no sudo

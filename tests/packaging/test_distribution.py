@@ -15,6 +15,7 @@ def machine(tmp_path, monkeypatch):
     """A machine with package lists and without the 64-bit time change."""
     monkeypatch.setattr(distribution, "DPKG_INFO", tmp_path / "info")
     monkeypatch.setattr(distribution, "APT_LISTS", tmp_path / "lists")
+    monkeypatch.setattr(distribution.shutil, "which", lambda name: f"/usr/bin/{name}")
     (tmp_path / "info").mkdir()
     (tmp_path / "lists").mkdir()
     (tmp_path / "lists" / "main_binary-amd64_Packages").touch()
@@ -49,6 +50,14 @@ def test_command(of_family, expected):
 
 def test_root_needs_no_sudo():
     assert command([EGL], "debian", is_root=True) == "apt-get install libegl1"
+
+
+def test_without_sudo_one_line_still_does_it(machine, monkeypatch):
+    monkeypatch.setattr(distribution.shutil, "which", lambda _: None)
+    assert command([EGL], "fedora", is_root=False) == "su -c 'dnf install mesa-libEGL'"
+    (machine / "lists" / "main_binary-amd64_Packages").unlink()
+    expected = "su -c 'apt-get update && apt-get install libegl1'"
+    assert command([EGL], "debian", is_root=False) == expected
 
 
 def test_package_lists_are_fetched_first_where_there_are_none(machine):

@@ -47,3 +47,13 @@ def test_it_hands_over_within_a_second_without_a_network(checkout, tmp_path):
     assert ran.stderr == ""
     assert ran.stdout == f"['night one.csv'] {tmp_path} {checkout}\n"
     assert ran.returncode == 7
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="elsewhere there is a screen")
+def test_the_check_asks_for_no_screen(checkout, tmp_path):
+    screens = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
+    around = {name: value for name, value in os.environ.items() if name not in screens}
+    ran = subprocess.run([sys.executable, checkout / "packaging" / "start.py", "--check"],
+                         cwd=tmp_path, env=around, capture_output=True, text=True, check=False)
+    assert ran.stderr == ""
+    assert ran.stdout.startswith("['--check']")
