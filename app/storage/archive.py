@@ -13,6 +13,7 @@ from pathlib import Path
 
 from app.storage import browsing, sentences
 from app.storage.loading import load_night
+from app.storage.opening import is_sound, journal_of
 from app.storage.recording import writes_of
 from app.storage.records import Found, Night, NightSummary, UnusableFile
 from app.storage.salvage import Salvage
@@ -60,17 +61,28 @@ class Archive:
         """
         unfinished = path.with_name(path.name + ".unfinished")
         try:
-            unfinished.unlink(missing_ok=True)
-            with closing(sqlite3.connect(unfinished, isolation_level=None)) as copy:
-                self._writer.copy_into(copy)
-                copy.execute("PRAGMA journal_mode = DELETE")  # one file, readable from anywhere
-                nights = _checked(copy)
+            nights = self._copied(unfinished)
+            if nights is None and not self._writer.mend():  # the log itself was damaged
+                nights = self._copied(unfinished)
+            if nights is None:
+                raise sqlite3.DatabaseError("reading it back found a fault")
             _to_disk(unfinished)
             unfinished.replace(path)
         except (sqlite3.Error, OSError) as error:
             unfinished.unlink(missing_ok=True)
             raise UnusableFile(sentences.cannot_back_up(path, error)) from error
         return sentences.backed_up(path, nights)
+
+    def _copied(self, unfinished: Path) -> int | None:
+        """The number of nights in a copy that SQLite finds no fault with; None if it finds one."""
+        unfinished.unlink(missing_ok=True)
+        with closing(sqlite3.connect(unfinished, isolation_level=None)) as copy:
+            self._writer.copy_into(copy)
+            copy.execute("PRAGMA journal_mode = DELETE")  # one file, readable from anywhere
+            if not is_sound(copy):
+                return None
+            (nights,) = copy.execute("SELECT count(*) FROM nights").fetchone()
+            return int(nights)
 
     def take_in(self, path: Path) -> str:
         """Adds what a backup, or a damaged file that was set aside, holds to this log.
@@ -80,9 +92,8 @@ class Archive:
         sentence.
         """
         if self._writer.is_at(path):
-            raise UnusableFile(sentences.cannot_take_in_itself(path))
-        if _version(path) > VERSION:
-            raise UnusableFile(sentences.newer_file(path))
+            return self._mended(path)
+        _check_readable(path)
         salvage = Salvage(path)
         try:
             for write in salvage.writes():
@@ -92,7 +103,15 @@ class Archive:
             raise UnusableFile(sentences.no_log(path)) from error
         if not salvage.rows.total():
             raise UnusableFile(sentences.no_log(path))
-        return sentences.took_in(path, salvage.rows, salvage.is_whole)
+        return sentences.took_in(path, salvage.taken, salvage.is_whole)
+
+    def _mended(self, path: Path) -> str:
+        """The log in use, looked through, and salvaged where it is damaged."""
+        try:
+            was_sound = self._writer.mend()
+        except (sqlite3.Error, OSError) as error:
+            raise UnusableFile(sentences.cannot_write(path, error)) from error
+        return sentences.is_whole(path) if was_sound else sentences.salvaged_in_use(path)
 
     def take_in_record(self, night: NightRecord) -> None:
         """Adds an exported night; what is here of it already stays as it is."""
@@ -101,27 +120,23 @@ class Archive:
         self._writer.flush(WAIT_S)
 
 
-def _checked(copy: sqlite3.Connection) -> int:
-    """The number of nights in a copy that SQLite finds no fault with."""
-    (verdict,) = copy.execute("PRAGMA quick_check(1)").fetchone()
-    if verdict != "ok":
-        raise sqlite3.DatabaseError(f"reading it back: {verdict}")
-    (nights,) = copy.execute("SELECT count(*) FROM nights").fetchone()
-    return int(nights)
-
-
 def _to_disk(path: Path) -> None:
     with path.open("rb+") as file:
         os.fsync(file.fileno())
 
 
-def _version(path: Path) -> int:
-    """Of the tables in a file, from the header's bytes 60 to 63; 0 where there is none."""
+def _check_readable(path: Path) -> None:
+    """UnusableFile for what holds nothing, or what only a newer program understands.
+
+    The version of the tables stands in the header's bytes 60 to 63.
+    """
     try:
         with path.open("rb") as file:
             head = file.read(64)
     except OSError as error:
         raise UnusableFile(sentences.no_log(path)) from error
-    is_database = head.startswith(b"SQLite format 3\0") and len(head) == 64
-    version = int.from_bytes(head[60:64], "big") if is_database else 0
-    return version if version < NO_VERSION else 0
+    if not head and not journal_of(path).exists():
+        raise UnusableFile(sentences.hollow_file(path))
+    if head.startswith(b"SQLite format 3\0") and len(head) == 64:
+        if VERSION < int.from_bytes(head[60:64], "big") < NO_VERSION:
+            raise UnusableFile(sentences.newer_file(path))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
@@ -63,15 +63,32 @@ def open_log(path: Path, connect: Connect = connect) -> Opened:
     raise sqlite3.OperationalError(f"all of {len(candidates)} files are of a newer version")
 
 
-def rescue(aside: Path, receiving: sqlite3.Connection) -> Salvage:
-    """Brings what is readable of a file set aside into another; the kept file is not changed."""
+def rescue(
+    aside: Path, receiving: sqlite3.Connection, newer: Sequence[Write] = ()
+) -> Counter[str] | None:
+    """Brings what is readable of a file set aside into another; how many rows, by table.
+
+    The kept file is not changed. `newer`: rows known better than that file has them. None when the
+    receiving file could not take it all; then it has only `newer`.
+    """
     salvage = Salvage(aside)
     try:
-        salvage.into(receiving)
+        salvage.into(receiving, newer)
     except (sqlite3.Error, OSError):  # a full disk: the kept file can be taken in later
-        salvage.rows.clear()
-        salvage.is_whole = False
-    return salvage
+        write_all(receiving, newer)
+        return None
+    return salvage.taken
+
+
+def is_sound(connection: sqlite3.Connection) -> bool:
+    """Whether SQLite finds no fault with a whole file; takes seconds for a large one."""
+    try:
+        (verdict,) = connection.execute("PRAGMA quick_check(1)").fetchone()
+    except sqlite3.DatabaseError as error:
+        if not sentences.is_damage(error):
+            raise
+        return False
+    return bool(verdict == "ok")
 
 
 def set_aside(path: Path) -> Path:
@@ -88,14 +105,16 @@ def set_aside(path: Path) -> Path:
 
 
 def _open_or_replace(path: Path, connect: Connect) -> tuple[sqlite3.Connection, tuple[str, ...]]:
+    is_hollow = path.exists() and not path.stat().st_size and not journal_of(path).exists()
     try:
-        return _open(path, connect), ()
+        said = (sentences.was_hollow(path),) if is_hollow else ()
+        return _open(path, connect), said
     except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
         if not sentences.is_damage(error):
             raise
     aside = set_aside(path)
     connection = _open(path, connect)
-    return connection, (sentences.set_aside(path, aside, rescue(aside, connection).rows),)
+    return connection, (sentences.set_aside(path, aside, rescue(aside, connection)),)
 
 
 def _join_what_other_copies_wrote(path: Path, receiving: sqlite3.Connection) -> Iterator[str]:
@@ -118,7 +137,7 @@ def _joined(beside: Path, receiving: sqlite3.Connection) -> Counter[str]:
         salvage.into(receiving)
         if salvage.is_whole:
             write_all(connection, [Write(f"DELETE FROM {table}", [()]) for table in COLUMNS])
-        return salvage.rows if salvage.rows["nights"] else Counter()
+        return salvage.taken if salvage.taken["nights"] else Counter()
 
 
 def _open(path: Path, connect: Connect) -> sqlite3.Connection:
@@ -144,6 +163,11 @@ def _prepare(connection: sqlite3.Connection) -> None:
     migrate(connection)
     for table, columns in COLUMNS.items():
         connection.execute(f"SELECT {', '.join(columns)} FROM {table} LIMIT 0")
+
+
+def journal_of(path: Path) -> Path:
+    """Where SQLite keeps what it has not yet put into the file itself."""
+    return path.with_name(path.name + "-wal")
 
 
 def _numbered(path: Path, number: int) -> Path:

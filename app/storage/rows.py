@@ -45,8 +45,16 @@ def put(table: str) -> str:
 
 
 def take_in(table: str) -> str:
-    """Puts a row of all columns in its table unless there is one with its key."""
-    return f"INSERT OR IGNORE INTO {_into(table)}"
+    """Puts a row of all columns in its table unless there is one with its key.
+
+    A picture that was lost from an entry is all that is added to one.
+    """
+    if table != "entries":
+        return f"INSERT OR IGNORE INTO {_into(table)}"
+    return (
+        f"INSERT INTO {_into(table)} ON CONFLICT (id) DO UPDATE SET attachment = "
+        "excluded.attachment WHERE attachment IS NULL AND excluded.attachment IS NOT NULL"
+    )
 
 
 def _into(table: str) -> str:

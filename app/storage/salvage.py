@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import sqlite3
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from contextlib import closing
 from dataclasses import dataclass, field
+from functools import partial
 from itertools import islice
 from pathlib import Path
 
@@ -38,6 +39,7 @@ _MAKE_UP = (
     "SELECT night, min(utc_s), max(utc_s) FROM entries "
     "WHERE night NOT IN (SELECT id FROM nights) GROUP BY night",
 )
+_MADE_UP = ("axis_states", "nights", "nights")
 _DROP_UNREACHABLE = "DELETE FROM samples WHERE leg NOT IN (SELECT id FROM legs)"  # slow
 
 
@@ -45,25 +47,36 @@ _DROP_UNREACHABLE = "DELETE FROM samples WHERE leg NOT IN (SELECT id FROM legs)"
 class Salvage:
     """One file being read. `connection`: an open one to it, else it is opened for reading only.
 
-    `rows`: how many were read, by table. `is_whole`: everything could be.
+    `rows`: how many were read, by table; from a damaged file some more than once. `taken`: how many
+    of them are new where they went. `is_whole`: everything could be read.
     """
 
     path: Path
     connection: sqlite3.Connection | None = None
     rows: Counter[str] = field(default_factory=Counter)
+    taken: Counter[str] = field(default_factory=Counter)
     is_whole: bool = True
 
-    def writes(self) -> Iterator[Write]:
-        """The rows in pieces that fit in memory, and what joins them; in one order, once."""
+    def writes(self, newer: Sequence[Write] = ()) -> Iterator[Write]:
+        """The rows in pieces that fit in memory, and what joins them; in one order, once.
+
+        `newer`: rows known better than the file has them, which replace those.
+        """
         yield from self._queried()
         if not self.is_whole:
             yield from self._pieced_together()
-            yield Write(_DROP_UNREACHABLE, [()])
-        yield from (Write(statement, [()]) for statement in _MAKE_UP)
+        yield from newer
+        if not self.is_whole:
+            yield Write(_DROP_UNREACHABLE, [()], lambda dropped: self._take("samples", -dropped))
+        for statement, table in zip(_MAKE_UP, _MADE_UP, strict=True):
+            yield Write(statement, [()], partial(self._take, table))
 
-    def into(self, receiving: sqlite3.Connection) -> None:
+    def into(self, receiving: sqlite3.Connection, newer: Sequence[Write] = ()) -> None:
         """Puts them all in another file, or none."""
-        write_all(receiving, self.writes())
+        write_all(receiving, self.writes(newer))
+
+    def _take(self, table: str, count: int) -> None:
+        self.taken[table] += count
 
     def _queried(self) -> Iterator[Write]:
         for table in COLUMNS:
@@ -109,7 +122,7 @@ class Salvage:
 
     def _counted(self, table: str, rows: list[Row]) -> Write:
         self.rows[table] += len(rows)
-        return Write(take_in(table), rows)
+        return Write(take_in(table), rows, partial(self._take, table))
 
 
 def _open_to_read(path: Path) -> sqlite3.Connection:

@@ -90,11 +90,24 @@ def from_newer_version(path: Path, instead: Path) -> str:
     )
 
 
-def set_aside(path: Path, aside: Path, rows: Counter[str]) -> str:
-    """A broken file was put away, and these of its rows brought over."""
+def was_hollow(path: Path) -> str:
+    """A file with nothing in it stood where the log should be."""
+    return (
+        f"The log of nights {path} was empty (0 bytes) and was begun anew. If nights should be in "
+        "it, restore a backup on the Log page."
+    )
+
+
+def set_aside(path: Path, aside: Path, rows: Counter[str] | None) -> str:
+    """A broken file was put away, and these of its rows brought over; None: no room for them."""
     start = (
         f"The log of nights {path.name} was damaged. It is kept as {aside} and a new one was begun"
     )
+    if rows is None:
+        return (
+            f"{start}, but there was no room to save what can be read of the old one: free some "
+            "space on the disk, then salvage it on the Log page, part “Keep safe”."
+        )
     if not rows.total():
         return f"{start}, and nothing in the old one could be read."
     return f"{start} with all that could be read of it: {_counted(rows)}."
@@ -107,14 +120,24 @@ def _counted(rows: Counter[str]) -> str:
 def no_log(path: Path) -> str:
     """A file to be taken in holds nothing of ours."""
     return (
-        f"{path.name} is not a log of nights, or nothing in it can be read: choose a backup made "
-        "by this program. Nothing was changed."
+        f"{path.name} is not a log of nights, or nothing in it can be read: choose a backup or a "
+        "log made by this program. Nothing was changed."
     )
 
 
-def cannot_take_in_itself(path: Path) -> str:
-    """The log in use was chosen."""
-    return f"{path.name} is the log of nights in use; choose a backup or a file that was set aside."
+def hollow_file(path: Path) -> str:
+    """A file to be taken in has no bytes."""
+    return f"{path.name} is empty (0 bytes): there is nothing in it to take. Choose another file."
+
+
+def is_whole(path: Path) -> str:
+    """The log in use was looked through."""
+    return f"{path.name} is the log of nights in use; it was looked through and is not damaged."
+
+
+def salvaged_in_use(path: Path) -> str:
+    """The log in use was found damaged."""
+    return f"{path.name} was damaged and is salvaged; what was saved is said above."
 
 
 def newer_file(path: Path) -> str:
@@ -125,10 +148,14 @@ def newer_file(path: Path) -> str:
     )
 
 
-def took_in(path: Path, rows: Counter[str], is_whole: bool) -> str:
-    """What came out of a file."""
-    said = f"Taken in from {path.name}: {_counted(rows)}. What was there already was left as it is."
-    return said if is_whole else f"{said} Some of the file could not be read; keep it."
+def took_in(path: Path, taken: Counter[str], is_whole: bool) -> str:
+    """What of a file is new in the log."""
+    if taken.total():
+        said = f"Saved into the log: {_counted(taken)}."
+    else:
+        said = "All that can be read of the file is in the log already; nothing was added."
+    kept = f"The old file is kept untouched: {path}."
+    return f"{said} {kept}" if is_whole else f"{said} Some of the file cannot be read. {kept}"
 
 
 def backed_up(path: Path, nights: int) -> str:

@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import TypeVar
 
 from app.storage import sentences
-from app.storage.opening import Opened, rescue, set_aside
+from app.storage.opening import Opened, is_sound, rescue, set_aside
 from app.storage.writes import Write, write_all
 
 GATHER_S = 0.1  # rows are gathered this long, then committed together
@@ -45,6 +45,7 @@ class Writer:
         self._outside = outside
         self._retry_s = retry_s
         self._opened: Opened | None = None
+        self._aside: Path | None = None  # a damaged file not yet salvaged
         self._in_trouble = False
         self._database_lock = threading.Lock()
         self._state = threading.Condition()
@@ -101,6 +102,18 @@ class Writer:
             if self._opened is None:
                 raise sqlite3.OperationalError("the log of nights is not open")
             self._opened.connection.backup(copy, pages=PAGES_AT_ONCE, progress=let_others_write)
+
+    def mend(self) -> bool:
+        """Looks through the whole file; a damaged one is set aside and salvaged. Whether it was
+        sound. Raises sqlite3.Error or OSError where nothing can be written.
+        """
+        with self._database_lock:
+            if self._opened is None:
+                raise sqlite3.OperationalError("the log of nights is not open")
+            if is_sound(self._opened.connection):
+                return True
+            self._replace_damaged(self._opened)
+            return False
 
     def is_at(self, path: Path) -> bool:
         """Whether it is this file that is written."""
@@ -165,25 +178,30 @@ class Writer:
         return True
 
     def _write(self, pending: list[Write]) -> None:
-        if self._opened is None:
-            self._opened = self._outside.reopen()
+        opened = self._reopened() if self._opened is None else self._opened
         try:
-            write_all(self._opened.connection, pending)
+            write_all(opened.connection, pending)
         except sqlite3.DatabaseError as error:
             if not sentences.is_damage(error):
                 raise
-            fresh = self._replace_damaged(self._opened)
+            fresh = self._replace_damaged(opened)
             write_all(fresh.connection, pending)
 
     def _replace_damaged(self, damaged: Opened) -> Opened:
         self._opened = None
         damaged.connection.close()
-        aside = set_aside(damaged.path)
-        self._opened = fresh = self._outside.reopen()
-        write_all(fresh.connection, self._outside.rebuild())
-        rows = rescue(aside, fresh.connection).rows
-        self._outside.on_notice(sentences.set_aside(damaged.path, aside, rows))
-        return fresh
+        self._aside = set_aside(damaged.path)
+        return self._reopened()
+
+    def _reopened(self) -> Opened:
+        """Fails with the file set aside still to be salvaged, for the next attempt."""
+        opened = self._outside.reopen()
+        if self._aside is not None:
+            rows = rescue(self._aside, opened.connection, self._outside.rebuild())
+            self._outside.on_notice(sentences.set_aside(opened.path, self._aside, rows))
+            self._aside = None
+        self._opened = opened
+        return opened
 
     def _done(self, pending: list[Write]) -> None:
         with self._state:
