@@ -72,9 +72,6 @@ class NightBook(QObject):
         """Tonight's own steps, the kept ones among them."""
         return self._own
 
-    def notes(self) -> list[str]:
-        return [str(one.get("text", "")) for one in self._said[Kind.NOTE]]
-
     def weather(self) -> Mapping[str, Any] | None:
         """The newest that was noted."""
         said = self._said[Kind.WEATHER]

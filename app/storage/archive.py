@@ -137,6 +137,6 @@ def _check_readable(path: Path) -> None:
         raise UnusableFile(sentences.no_log(path)) from error
     if not head and not journal_of(path).exists():
         raise UnusableFile(sentences.hollow_file(path))
-    if head.startswith(b"SQLite format 3\0") and len(head) == 64:
-        if VERSION < int.from_bytes(head[60:64], "big") < NO_VERSION:
-            raise UnusableFile(sentences.newer_file(path))
+    is_log = head.startswith(b"SQLite format 3\0") and len(head) == 64
+    if is_log and VERSION < int.from_bytes(head[60:64], "big") < NO_VERSION:
+        raise UnusableFile(sentences.newer_file(path))

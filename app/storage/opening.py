@@ -9,11 +9,11 @@ from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 
-from app.storage import sentences
+from app.storage import failures, sentences
+from app.storage.failures import NotOurTables
 from app.storage.rows import COLUMNS
 from app.storage.salvage import Salvage
 from app.storage.schema import FORGET_EMPTY_NIGHTS, NewerVersionError, migrate
-from app.storage.sentences import NotOurTables
 from app.storage.writes import Write, write_all
 
 MOST_FILES = 9  # this many copies of the program may run at once
@@ -53,7 +53,7 @@ def open_log(path: Path, connect: Connect = connect) -> Opened:
         except NewerVersionError:
             reasons.append(lambda instead: sentences.from_newer_version(path, instead))
         except sqlite3.Error as error:
-            if not sentences.is_locked(error) or candidate == candidates[-1]:
+            if not failures.is_locked(error) or candidate == candidates[-1]:
                 raise
             reasons.append(lambda instead: sentences.held_by_another_copy(path, instead))
         else:
@@ -85,7 +85,7 @@ def is_sound(connection: sqlite3.Connection) -> bool:
     try:
         (verdict,) = connection.execute("PRAGMA quick_check(1)").fetchone()
     except sqlite3.DatabaseError as error:
-        if not sentences.is_damage(error):
+        if not failures.is_damage(error):
             raise
         return False
     return bool(verdict == "ok")
@@ -110,7 +110,7 @@ def _open_or_replace(path: Path, connect: Connect) -> tuple[sqlite3.Connection, 
         said = (sentences.was_hollow(path),) if is_hollow else ()
         return _open(path, connect), said
     except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
-        if not sentences.is_damage(error):
+        if not failures.is_damage(error):
             raise
     aside = set_aside(path)
     connection = _open(path, connect)
@@ -146,7 +146,7 @@ def _open(path: Path, connect: Connect) -> sqlite3.Connection:
         _prepare(connection)
     except BaseException as error:
         connection.close()
-        if sentences.primary_code(error) == sqlite3.SQLITE_ERROR:  # no such table, no such format
+        if failures.primary_code(error) == sqlite3.SQLITE_ERROR:  # no such table, no such format
             raise NotOurTables(str(error)) from error
         raise
     return connection

@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import sqlite3
 
-from app.storage.sentences import NotOurTables
+from app.storage.failures import NotOurTables
 
 MIGRATIONS = (
     """

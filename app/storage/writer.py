@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TypeVar
 
-from app.storage import sentences
+from app.storage import failures, sentences
 from app.storage.opening import Opened, is_sound, rescue, set_aside
 from app.storage.writes import Write, write_all
 
@@ -86,7 +86,7 @@ class Writer:
         try:
             return question(opened.connection)
         except (sqlite3.DatabaseError, ValueError, TypeError) as error:
-            if not sentences.is_nonsense(error):
+            if not failures.is_nonsense(error):
                 raise
         return question(self._replace_damaged(opened).connection)
 
@@ -182,7 +182,7 @@ class Writer:
         try:
             write_all(opened.connection, pending)
         except sqlite3.DatabaseError as error:
-            if not sentences.is_damage(error):
+            if not failures.is_damage(error):
                 raise
             fresh = self._replace_damaged(opened)
             write_all(fresh.connection, pending)

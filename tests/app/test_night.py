@@ -118,7 +118,7 @@ def test_the_log_with_a_night_opened_is_red_alone(program: Program, qtbot) -> No
     qtbot.waitUntil(is_open, timeout=10_000)
     with qtbot.waitSignal(page.sheet().again.solved, timeout=30_000):
         page.sheet().again.solve()
-    page.ask_to_take_in(Path("night.json"))
+    page.carrying.ask_to_take_in(Path("night.json"))
     assert _green_and_blue(page.sheet()) == 0
     for part in (NIGHTS, COMPARE, KEEP):
         page.sections().show_section(part)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import Signal
@@ -72,12 +72,12 @@ class FileBar(QWidget):
     def choose(
         self,
         title: str,
-        pattern: str,
+        patterns: Sequence[str],
         chosen: Callable[[Path], None],
         name: str = "",
     ) -> None:
         """A dialog for one file; with a `name`, for one to write."""
-        filters = [self.tr("These files ({pattern})").format(pattern=pattern)]
+        filters = [self.tr("These files ({pattern})").format(pattern=" ".join(patterns))]
         if not name:
             filters.append(self.tr("All files (*)"))
         dialog = file_dialog(self, self._theme, title, filters, chosen, bool(name))

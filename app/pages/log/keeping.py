@@ -11,15 +11,18 @@ from app.widgets.text import Panel, Text
 
 
 class Keeping(QWidget):
-    """`back_up_wanted` and `take_in_wanted` ask for the file picker."""
+    """Each signal asks for the file picker."""
 
     back_up_wanted = Signal()
     take_in_wanted = Signal()
+    salvage_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._back_up = Key(self.tr("Save a backup"), "primary")
         self._take_in = Key(self.tr("Restore or import"))
+        self._salvage = Key(self.tr("Salvage a damaged log file…"))
+        self._salvage.clicked.connect(self.salvage_wanted)
         self._back_up.clicked.connect(self.back_up_wanted)
         self._take_in.clicked.connect(self.take_in_wanted)
         out, back = Panel(self.tr("Backup")), Panel(self.tr("Restore and import"))
@@ -29,6 +32,7 @@ class Keeping(QWidget):
         back.column.addWidget(KeyRow((self._take_in,)))
         damaged = Panel(self.tr("If the log is damaged"))
         damaged.column.addWidget(Text(self._damage_words(), "quiet"))
+        damaged.column.addWidget(KeyRow((self._salvage,)))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(12)
@@ -43,6 +47,9 @@ class Keeping(QWidget):
     def take_in_button(self) -> Key:
         return self._take_in
 
+    def salvage_button(self) -> Key:
+        return self._salvage
+
     def _out_words(self) -> str:
         return self.tr(
             "All nights, all readings and all settings in one file. It is read back before you are "
@@ -51,13 +58,14 @@ class Keeping(QWidget):
 
     def _back_words(self) -> str:
         return self.tr(
-            "A backup, a night exported as JSON, or a damaged log that was set aside: what it "
-            "holds is added to this log. Nothing that is here is replaced or lost."
+            "A backup or a night exported as JSON: what it holds is added to this log. Nothing "
+            "that is here is replaced or lost."
         )
 
     def _damage_words(self) -> str:
         return self.tr(
-            "The program notices a damaged log when it starts: it keeps the old file beside the "
-            "new one, saves into the new one all that can be read, and says how much that is. The "
-            "old file can be given here again, for instance after it was repaired."
+            "A damaged log is salvaged by itself: the old file is kept untouched beside a new one, "
+            "all that can be read is saved into the new one, and you are told how much that is. "
+            "Any other damaged log, whatever its name, can be salvaged into this log here. Choose "
+            "the log in use to have it looked through."
         )

@@ -2,50 +2,27 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import Signal
-from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.pages.log.again import SolveAgain
 from app.pages.log.notes import Notes
+from app.pages.log.opened import Opened
 from app.pages.log.words import leg_row, reached, title
 from app.session.nightfiles import Form
 from app.theme.theme import Theme
 from app.widgets.facts import Fact, Facts
 from app.widgets.key import Key
 from app.widgets.keyrow import KeyRow
-from app.widgets.photo import small
 from app.widgets.rows import Rows
 from app.widgets.text import Panel, Text
-from core.night.reportnight import Kind, NightRecord
 from core.sky.zones import Zone
 
 
-@dataclass(frozen=True, eq=False)
-class Opened:
-    """A night with its pictures made ready to be shown."""
-
-    night: NightRecord
-    pictures: list[tuple[str, QImage | None]]
-
-
-def opened(night: NightRecord) -> Opened:
-    """For a worker thread."""
-    pictures = []
-    for entry in night.of_kind(Kind.PICTURE):
-        caption = str(entry.content.get("caption") or entry.content.get("name") or "")
-        pictures.append((caption, small(entry.attachment or b"")))
-    return Opened(night, pictures)
-
-
 class NightSheet(QWidget):
-    """`export_wanted` carries a Form, `noted` a text."""
+    """`export_wanted` carries a Form."""
 
     export_wanted = Signal(object)
-    noted = Signal(str)
-    picture_wanted = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -65,8 +42,6 @@ class NightSheet(QWidget):
         self._no_legs = Text(self.tr("No star was watched in this night."), "quiet")
         self.again = SolveAgain()
         self.notes = Notes(theme)
-        self.notes.noted.connect(self.noted)
-        self.notes.picture_wanted.connect(self.picture_wanted)
         self._keys = {form: Key(words) for form, words in self._forms().items()}
         for form, key in self._keys.items():
             key.clicked.connect(lambda _down, form=form: self.export_wanted.emit(form))

@@ -2,32 +2,33 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from app.pages.log.carrying import TAKEN_IN, Carrying
 from app.pages.log.comparing import Comparing
 from app.pages.log.filebar import FileBar
 from app.pages.log.keeping import Keeping
 from app.pages.log.nightlist import NightList
-from app.pages.log.nightsheet import NightSheet, Opened, opened
+from app.pages.log.nightsheet import NightSheet
+from app.pages.log.notes import Notes
+from app.pages.log.opened import Opened, opened
 from app.pages.log.parts import LogParts
-from app.pages.log.words import date_words
+from app.pages.log.remembering import Remembering
 from app.session.errand import Errand
-from app.session.nightfiles import MEDIA_TYPES, Form, NightFiles, PictureFile, picture_from
+from app.session.nightfiles import MEDIA_TYPES, NightFiles, PictureFile
 from app.storage.records import Found, NightSummary
 from app.theme.theme import Theme
 from app.widgets.reflow import Reflow
 from app.widgets.scrolled import Scrolled
 from app.widgets.sections import Section, Sections
 from app.widgets.text import Text
-from core.night.reportnight import Kind
 
 NIGHTS, COMPARE, KEEP = "nights", "compare", "keep"
-BACKUP_NAME, LOG_END = "poleward-backup", ".sqlite"
 
 
 class LogPage(QWidget):
@@ -52,6 +53,8 @@ class LogPage(QWidget):
         self._sheet = NightSheet(theme)
         self._empty = Text(self._what_for(), "quiet")
         self._bar = FileBar(theme)
+        self.carrying = Carrying(self._bar, parts, self._summary, self)
+        self.remembering = Remembering(self._bar, parts, lambda: self._opened, self)
         self._sections = Sections(
             self.tr("Part of the page"),
             [
@@ -73,11 +76,19 @@ class LogPage(QWidget):
         self._bar.done.connect(self._take_done)
         self._list.opened.connect(self.open_night)
         self._list.searched.connect(self._search)
-        self._sheet.noted.connect(self._note)
-        self._sheet.picture_wanted.connect(self._choose_picture)
-        self._sheet.export_wanted.connect(self._choose_export)
+        self._sheet.export_wanted.connect(self.carrying.choose_export)
+        self._connect_notes(self._sheet.notes)
         self._parts.book.changed.connect(self._changed)
         self._sections.shown.connect(lambda _name: self._show_compared())
+
+    def _connect_notes(self, notes: Notes) -> None:
+        notes.noted.connect(self.remembering.note)
+        notes.changed.connect(self.remembering.change_note)
+        notes.described.connect(self.remembering.describe)
+        notes.removed.connect(self.remembering.remove)
+        notes.put_back.connect(self.remembering.put_back)
+        notes.picture_wanted.connect(self.remembering.choose_picture)
+        self.remembering.changed.connect(self._reopen)
 
     def _arrange(self) -> None:
         content = QWidget()
@@ -106,8 +117,9 @@ class LogPage(QWidget):
 
     def _keep_section(self) -> QWidget:
         keeping = Keeping()
-        keeping.back_up_wanted.connect(self._choose_backup)
-        keeping.take_in_wanted.connect(self._choose_to_take_in)
+        keeping.back_up_wanted.connect(self.carrying.choose_backup)
+        keeping.take_in_wanted.connect(self.carrying.choose_to_take_in)
+        keeping.salvage_wanted.connect(self.carrying.choose_to_salvage)
         return keeping
 
     def _what_for(self) -> str:
@@ -155,43 +167,18 @@ class LogPage(QWidget):
 
     def open_night(self, night_id: int) -> None:
         self._opened = night_id
-        files = self._parts.files
-
-        def load() -> object:
-            night = files.record(night_id)
-            return None if night is None else opened(night)
-
-        self._loads.send(load)
+        self._load(night_id)
 
     def takes(self, path: Path) -> bool:
         """Whether a file dropped here belongs here."""
-        return path.suffix.casefold() in (*MEDIA_TYPES, Form.JSON.value, LOG_END)
+        return path.suffix.casefold() in (*MEDIA_TYPES, *TAKEN_IN)
 
     def take_file(self, path: Path) -> None:
         """A picture, a backup or an exported night dropped on the page."""
-        if path.suffix.casefold() in (Form.JSON.value, LOG_END):
-            self.ask_to_take_in(path)
+        if path.suffix.casefold() in TAKEN_IN:
+            self.carrying.ask_to_take_in(path)
         else:
-            self._take_picture(path)
-
-    def export(self, form: Form, path: Path) -> None:
-        """Asks first where a file of that name is there."""
-        night_id, files = self._opened, self._parts.files
-        if night_id is not None:
-            self._bar.run_when_free(path, lambda: files.export(night_id, form, path))
-
-    def back_up(self, path: Path) -> None:
-        """Asks first where a file of that name is there."""
-        self._bar.run_when_free(path, lambda: self._parts.files.back_up(path))
-
-    def ask_to_take_in(self, path: Path) -> None:
-        question = self.tr("Add what “{file}” holds to the log? Nothing here is replaced.")
-        self._bar.ask(
-            question.format(file=path.name),
-            self.tr("Yes, add it"),
-            self.tr("No, leave it"),
-            lambda: self._parts.files.take_in(path),
-        )
+            self.remembering.take_picture(path)
 
     def _search(self, text: str) -> None:
         self._found = text.strip()
@@ -236,7 +223,7 @@ class LogPage(QWidget):
 
     def _take_done(self, answer: object) -> None:
         if isinstance(answer, PictureFile):
-            self._keep_picture(answer)
+            self.done.emit(self.remembering.keep_picture(answer))
             return
         self.refresh()
         self.done.emit(answer if isinstance(answer, str) else self._bar.said())
@@ -245,57 +232,21 @@ class LogPage(QWidget):
         if self.isVisible():
             self.refresh()
 
-    def _note(self, text: str) -> None:
-        """Tonight's notes are also on the Tonight page."""
-        if self._opened == self._parts.tonight:
-            self._parts.book.note(text)
-        elif self._opened is not None:
-            self._parts.log.put_entry(Kind.NOTE, {"text": text}, night_id=self._opened)
-        self._reopen()
-
-    def _take_picture(self, path: Path) -> None:
-        if self._opened is None:
-            self._bar.say(self.tr("Open a night first: the picture goes with it."))
-            return
-        self._bar.run(lambda: picture_from(path))
-
-    def _keep_picture(self, picture: PictureFile) -> None:
-        content = {"name": picture.name, "media_type": picture.media_type, "caption": picture.name}
-        self._parts.log.put_entry(Kind.PICTURE, content, picture.data, night_id=self._opened)
-        sentence = self.tr("{name} is kept with the night.").format(name=picture.name)
-        self._bar.say(sentence)
-        self._reopen()
-        self.done.emit(sentence)
-
     def _reopen(self) -> None:
+        """After something of the night was changed."""
         if self._opened is not None:
-            night_id, files, log = self._opened, self._parts.files, self._parts.log
-
-            def load() -> object:
-                log.flush()
-                night = files.record(night_id)
-                return None if night is None else opened(night)
-
-            self._loads.send(load)
+            self._load(self._opened, after=self._parts.log.flush)
             self.refresh()
 
-    def _choose_export(self, form: Form) -> None:
-        night = next((one for one in self._nights if one.night_id == self._opened), None)
-        when = "" if night is None else date_words(night.started_utc_s, self._parts.zone())
-        name, pattern = f"night-{when}{form.value}", f"*{form.value}"
-        title = self.tr("Save the night")
-        self._bar.choose(title, pattern, lambda path: self.export(form, path), name)
+    def _load(self, night_id: int, after: Callable[[], object] = lambda: None) -> None:
+        files = self._parts.files
 
-    def _choose_backup(self) -> None:
-        name = f"{BACKUP_NAME}{LOG_END}"
-        title = self.tr("Save a backup of the log")
-        self._bar.choose(title, f"*{LOG_END}", self.back_up, name)
+        def load() -> object:
+            after()
+            night = files.record(night_id)
+            return None if night is None else opened(night)
 
-    def _choose_to_take_in(self) -> None:
-        title = self.tr("Choose a backup or an exported night")
-        self._bar.choose(title, f"*{LOG_END}* *{Form.JSON.value}", self.ask_to_take_in)
+        self._loads.send(load)
 
-    def _choose_picture(self) -> None:
-        title = self.tr("Choose a picture")
-        pattern = " ".join(f"*{end}" for end in MEDIA_TYPES)
-        self._bar.choose(title, pattern, self._take_picture)
+    def _summary(self) -> NightSummary | None:
+        return next((one for one in self._nights if one.night_id == self._opened), None)

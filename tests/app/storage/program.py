@@ -9,6 +9,7 @@ from pathlib import Path
 import numpy as np
 
 from app.storage.nights import NightLog
+from core.night import reportjson
 from core.night.reportnight import Kind, Purpose
 from core.sky.site import Air, Site
 
@@ -59,3 +60,20 @@ def keep_a_night(log: NightLog, begun_utc_s: float, count: int = 50, name: str =
     log.put_entry(Kind.PLAN, {"target": "M 42"})
     log.put_entry(Kind.PICTURE, {"name": "a.png", "media_type": "image/png"}, PICTURE)
     return night.night_id
+
+
+def keep_three(path: Path) -> list[int]:
+    keys = []
+    for number, name in enumerate(("hill", "moor", "hill")):
+        run = Run()
+        run.now_utc_s += number * DAY_S
+        with run.log(path) as log:
+            keys.append(keep_a_night(log, run.now_utc_s, name=name))
+    return keys
+
+
+def everything(path: Path) -> list[str]:
+    """Every night of a log as the text of its exported file."""
+    with Run().log(path) as log:
+        nights = [log.archive.record(one.night_id) for one in log.archive.overview()]
+    return sorted(reportjson.write(night) for night in nights if night is not None)

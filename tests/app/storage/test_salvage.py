@@ -15,8 +15,7 @@ from hypothesis import strategies as st
 
 from app.storage.pages import FoundRow, rows_in
 from app.storage.soundness import sound
-from tests.app.storage.program import NOW_UTC_S, PICTURE, Run, keep_a_night
-from tests.app.storage.test_archive import everything
+from tests.app.storage.program import NOW_UTC_S, PICTURE, Run, everything, keep_a_night
 
 
 @pytest.fixture

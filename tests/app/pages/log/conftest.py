@@ -65,3 +65,9 @@ def opened(page: LogPage, qtbot) -> LogPage:
     with qtbot.waitSignal(page.shown, timeout=10_000):
         page.list().list().setCurrentRow(0)
     return page
+
+
+def done(qtbot, page: LogPage, do) -> str:
+    with qtbot.waitSignal(page.done, timeout=20_000) as got:
+        do()
+    return got.args[0]

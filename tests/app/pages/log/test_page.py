@@ -5,9 +5,9 @@ from __future__ import annotations
 import json
 from pathlib import Path
 
+import numpy as np
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor, QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
@@ -20,7 +20,7 @@ from core.alignment.driftlog import read as read_drift_log
 from core.night import reportjson
 from core.night.reportnight import Kind
 from tests.app.pages import reach
-from tests.app.pages.log.conftest import LATER_S
+from tests.app.pages.log.conftest import LATER_S, done
 from tests.core.night.recorded import whole_night
 
 NIGHT = whole_night()
@@ -29,12 +29,6 @@ NIGHT = whole_night()
 def items(page: LogPage) -> list[str]:
     shown = page.list().list()
     return [shown.item(row).text() for row in range(shown.count())]
-
-
-def done(qtbot, page: LogPage, do) -> str:
-    with qtbot.waitSignal(page.done, timeout=20_000) as got:
-        do()
-    return got.args[0]
 
 
 def in_order(text: str) -> dict:
@@ -77,42 +71,6 @@ def test_searching_finds_words_of_notes_and_nothing_else(page: LogPage, qtbot) -
     qtbot.waitUntil(lambda: len(items(page)) == 1)
 
 
-def test_a_note_goes_to_the_night_that_is_open(opened: LogPage, log: NightLog, qtbot) -> None:
-    opened.sheet().notes.lines().setPlainText("The wind dropped after midnight.")
-    with qtbot.waitSignal(opened.shown, timeout=10_000):
-        QTest.keyClick(opened.sheet().notes.write_button(), Qt.Key.Key_Space)
-    assert "wind dropped" in opened.sheet().notes.said()
-    kept = log.archive.record(NIGHT.key).of_kind(Kind.NOTE)
-    assert kept[-1].content["text"] == "The wind dropped after midnight."
-
-
-def test_a_picture_is_kept_and_shines_red_alone_at_night(
-    opened: LogPage, theme, tmp_path: Path, qtbot, log: NightLog
-) -> None:
-    path = tmp_path / "field.png"
-    image = QImage(60, 40, QImage.Format.Format_RGB32)
-    image.fill(QColor(90, 200, 250))
-    image.save(str(path))
-    before = len(opened.sheet().notes.photos())
-    with qtbot.waitSignal(opened.shown, timeout=10_000):
-        done(qtbot, opened, lambda: opened.take_file(path))
-    photos = opened.sheet().notes.photos()
-    assert len(photos) == before + 1
-    assert log.archive.record(NIGHT.key).of_kind(Kind.PICTURE)[-1].attachment == path.read_bytes()
-    theme.choose("night")
-    QApplication.processEvents()
-    drawn = photos[-1].grab().toImage()
-    colours = [drawn.pixelColor(x, y) for x in range(1, 50, 7) for y in range(1, 35, 7)]
-    assert max(colour.green() + colour.blue() for colour in colours) == 0
-    assert max(colour.red() for colour in colours) > 20
-
-
-def test_what_is_no_picture_is_refused_in_words(opened: LogPage, tmp_path: Path, qtbot) -> None:
-    path = tmp_path / "field.tiff"
-    path.write_bytes(b"II*")
-    assert "not a picture" in done(qtbot, opened, lambda: opened.take_file(path))
-
-
 def test_a_leg_is_solved_again_without_touching_the_night(
     opened: LogPage, log: NightLog, qtbot
 ) -> None:
@@ -137,7 +95,7 @@ def test_a_leg_is_solved_again_without_touching_the_night(
 @pytest.mark.parametrize("form", Form)
 def test_a_night_is_carried_out(opened: LogPage, tmp_path: Path, qtbot, form: Form) -> None:
     path = tmp_path / f"night{form.value}"
-    sentence = done(qtbot, opened, lambda: opened.export(form, path))
+    sentence = done(qtbot, opened, lambda: opened.carrying.export(form, path))
     assert sentence.startswith(f"Saved as night{form.value}")
     data = path.read_bytes()
     if form is Form.PDF:
@@ -162,26 +120,28 @@ def test_a_file_that_is_there_is_replaced_only_after_a_yes(
 ) -> None:
     path = tmp_path / "night.json"
     path.write_text("mine")
-    opened.export(Form.JSON, path)
+    opened.carrying.export(Form.JSON, path)
     asking = opened.bar().asking()
     assert "there already" in asking.question()
     assert asking.no().hasFocus() or not opened.isActiveWindow()
     asking.no().click()
     assert path.read_text() == "mine"
-    opened.export(Form.JSON, path)
+    opened.carrying.export(Form.JSON, path)
     done(qtbot, opened, asking.yes().click)
     assert json.loads(path.read_text())["night"]
 
 
 def test_a_folder_that_is_not_there_is_said(opened: LogPage, tmp_path: Path, qtbot) -> None:
-    sentence = done(qtbot, opened, lambda: opened.export(Form.HTML, tmp_path / "no" / "n.html"))
+    sentence = done(
+        qtbot, opened, lambda: opened.carrying.export(Form.HTML, tmp_path / "no" / "n.html")
+    )
     assert "could not be written" in sentence
 
 
 def test_a_backup_is_restored_into_another_log(page: LogPage, tmp_path: Path, qtbot) -> None:
     page.sections().show_section(KEEP)
     path = tmp_path / "backup.sqlite"
-    sentence = done(qtbot, page, lambda: page.back_up(path))
+    sentence = done(qtbot, page, lambda: page.carrying.back_up(path))
     assert str(path.name) in sentence
     other = NightLog.open(tmp_path / "o.sqlite", lambda: LATER_S, lambda _: None, lambda _: None)
     other.resume_or_begin_night(LATER_S)
@@ -190,6 +150,27 @@ def test_a_backup_is_restored_into_another_log(page: LogPage, tmp_path: Path, qt
     restored = other.archive.record(NIGHT.key)
     other.close()
     assert reportjson.write(restored) == reportjson.write(page.files().record(NIGHT.key))
+
+
+def test_a_damaged_log_of_any_name_is_salvaged(page: LogPage, tmp_path: Path, qtbot) -> None:
+    page.sections().show_section(KEEP)
+    path = tmp_path / "from the old computer.dat"
+    old = NightLog.open(path, lambda: LATER_S, lambda _: None, lambda _: None)
+    old.resume_or_begin_night(LATER_S)
+    leg = old.add_leg("east", "Bellatrix", 81.28, 6.35)
+    old.add_samples(leg, LATER_S + np.arange(300.0), np.ones(300))
+    assert old.close()
+    content = bytearray(path.read_bytes())
+    content[:100] = bytes(100)
+    path.write_bytes(content)
+    sentence = done(qtbot, page, lambda: page.carrying.salvage(path))
+    assert "nights: 1, legs: 1, readings: 300" in sentence
+    assert f"kept untouched: {path}" in sentence
+    qtbot.waitUntil(lambda: len(items(page)) == 2)
+    text = tmp_path / "letter.txt"
+    text.write_text("no log")
+    assert "not a log" in done(qtbot, page, lambda: page.carrying.salvage(text))
+    assert page.sections().section(KEEP).salvage_button().isVisible()
 
 
 def test_taking_in_is_asked_about_first(page: LogPage, tmp_path: Path, qtbot) -> None:

@@ -1,0 +1,39 @@
+"""A night read from the log, with its pictures made ready to be shown."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtGui import QImage
+
+from app.widgets.photo import small
+from core.night.reportnight import Entry, Kind, NightRecord
+
+
+@dataclass(frozen=True, eq=False)
+class PictureShown:
+    """A picture of the night. `image`: None where it is none that can be shown."""
+
+    entry: Entry
+    image: QImage | None
+
+    @property
+    def name(self) -> str:
+        """Of the file it came from."""
+        return str(self.entry.content.get("name") or "")
+
+    @property
+    def caption(self) -> str:
+        return str(self.entry.content.get("caption") or "")
+
+
+@dataclass(frozen=True, eq=False)
+class Opened:
+    night: NightRecord
+    pictures: list[PictureShown]
+
+
+def opened(night: NightRecord) -> Opened:
+    """For a worker thread."""
+    pictures = night.of_kind(Kind.PICTURE)
+    return Opened(night, [PictureShown(one, small(one.attachment or b"")) for one in pictures])

@@ -1,0 +1,93 @@
+"""Notes and pictures of the open night: added, changed, removed, put back."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+
+from app.pages.log.filebar import FileBar
+from app.pages.log.parts import LogParts
+from app.session.nightfiles import MEDIA_TYPES, PictureFile, picture_from
+from core.night.reportnight import Entry, Kind
+
+
+class Remembering(QObject):
+    """Every change is kept at once. `changed` follows those after which the night looks different.
+
+    `opened`: the key of the night that is open on the page, None for none.
+    """
+
+    changed = Signal()
+
+    def __init__(
+        self,
+        bar: FileBar,
+        parts: LogParts,
+        opened: Callable[[], int | None],
+        parent: QObject,
+    ) -> None:
+        super().__init__(parent)
+        self._bar, self._parts, self._opened = bar, parts, opened
+
+    def note(self, text: str) -> None:
+        """A new note; tonight's are also on the Tonight page."""
+        night = self._opened()
+        if night == self._parts.tonight:
+            self._parts.book.note(text)
+        elif night is not None:
+            self._parts.log.put_entry(Kind.NOTE, {"text": text}, night_id=night)
+        self.changed.emit()
+
+    def change_note(self, entry: Entry, text: str) -> None:
+        """The time stays that of the first writing."""
+        self._put(entry, text=text)
+        self.changed.emit()
+
+    def describe(self, entry: Entry, caption: str) -> None:
+        """The caption of a picture; the night is not read anew for that."""
+        self._put(entry, caption=caption)
+        self._bar.say(self.tr("The caption is kept."))
+
+    def remove(self, entry: Entry) -> None:
+        self._parts.log.remove_entry(entry.key)
+        self._tell_book()
+        self.changed.emit()
+
+    def put_back(self, entry: Entry) -> None:
+        """As it was before it was removed, its picture included."""
+        self._parts.log.put_entry(
+            entry.kind, entry.content, entry.attachment, entry.key, entry.utc_s, self._opened()
+        )
+        self._tell_book()
+        self.changed.emit()
+
+    def take_picture(self, path: Path) -> None:
+        if self._opened() is None:
+            self._bar.say(self.tr("Open a night first: the picture goes with it."))
+            return
+        self._bar.run(lambda: picture_from(path))
+
+    def keep_picture(self, picture: PictureFile) -> str:
+        """One read from disk. A sentence."""
+        content = {"name": picture.name, "media_type": picture.media_type, "caption": ""}
+        self._parts.log.put_entry(Kind.PICTURE, content, picture.data, night_id=self._opened())
+        sentence = self.tr("{name} is kept with the night.").format(name=picture.name)
+        self._bar.say(sentence)
+        self.changed.emit()
+        return sentence
+
+    def choose_picture(self) -> None:
+        patterns = [f"*{end}" for end in MEDIA_TYPES]
+        self._bar.choose(self.tr("Choose a picture"), patterns, self.take_picture)
+
+    def _put(self, entry: Entry, **changed: str) -> None:
+        content = {**entry.content, **changed}
+        night = self._opened()
+        self._parts.log.put_entry(entry.kind, content, entry_id=entry.key, night_id=night)
+
+    def _tell_book(self) -> None:
+        """Steps of tonight's checklist may hang on it."""
+        if self._opened() == self._parts.tonight:
+            self._parts.book.changed.emit()
