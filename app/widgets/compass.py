@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QWidget
 
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.sky.magnetic import IRON, NoDeclination, declination
 from core.sky.site import Site
 
@@ -16,7 +17,7 @@ class CompassPanel(Panel):
         self._bearing, self._caution, self._iron = (
             Text("", "side"),
             Text("", "alarm"),
-            Text(IRON, "small"),
+            Text(say(IRON), "small"),
         )
         self.column.addWidget(Text(self.tr("Compass"), "title"))
         for part in (self._bearing, self._caution, self._iron):

@@ -8,9 +8,31 @@ from core.alignment.aim import Aim
 from core.alignment.geometry import ARCMIN_PER_RAD
 from core.alignment.solution import Solution, pole_refraction_arcmin
 from core.alignment.words import Side, altitude_side, azimuth_side, figure
+from core.language import marked, say
 from core.sky.site import Air, Site
 
 _RAD_PER_DEG = 60.0 / ARCMIN_PER_RAD
+
+
+@dataclass(frozen=True)
+class _Sentences:
+    """What is said of one axis: nothing known, right within the ±, or wrong."""
+
+    unknown: str
+    right: str
+    wrong: str
+
+
+_AZIMUTH = _Sentences(
+    marked("Azimuth error: not known yet; these readings cannot tell it."),
+    marked("Azimuth: {size}, at the pole within the ±: leave it."),
+    marked("The axis points {size} {where}: {turn}."),
+)
+_ALTITUDE = _Sentences(
+    marked("Altitude error: not known yet; these readings cannot tell it."),
+    marked("Altitude: {size}, at the pole within the ±: leave it."),
+    marked("The axis is {size} {where}: {turn}."),
+)
 
 
 @dataclass(frozen=True)
@@ -32,15 +54,18 @@ def aim_sentence(aim: Aim, site: Site, air: Air) -> str:
     """Why one would aim there."""
     lift = pole_refraction_arcmin(site, air)
     if aim is Aim.TRUE_POLE:
-        return "The true pole: least field rotation, the usual choice when guiding."
+        return say("The true pole: least field rotation, the usual choice when guiding.")
     if aim is not Aim.REFRACTED_POLE:
-        return (
-            f"The {aim.value}, {aim.share * lift:.1f}′ above the true one: chosen for the target, "
-            "whose drift and rotation together are least there."
+        return say(
+            "The {aim}, {above:.1f}′ above the true one: chosen for the target, whose "
+            "drift and rotation together are least there.",
+            aim=say(aim.value),
+            above=aim.share * lift,
         )
-    return (
-        f"The refracted pole, {lift:.1f}′ above the true one here: "
-        "least drift for unguided exposures near the pole and high up."
+    return say(
+        "The refracted pole, {lift:.1f}′ above the true one here: least drift for "
+        "unguided exposures near the pole and high up.",
+        lift=lift,
     )
 
 
@@ -56,14 +81,14 @@ def advise(solution: Solution, aim: Aim) -> Advice:
         azimuth_half,
         azimuth_side(azimuth_error, latitude_rad),
         solution.azimuth_determined,
-        "Azimuth",
+        _AZIMUTH,
     )
     altitude = _piece(
         altitude_error,
         altitude_half,
         altitude_side(altitude_error),
         solution.altitude_determined,
-        "Altitude",
+        _ALTITUDE,
     )
     limits = tuple(note.text for note in solution.notes)
     if solution.combination is not None:
@@ -72,18 +97,15 @@ def advise(solution: Solution, aim: Aim) -> Advice:
 
 
 def _piece(
-    error_arcmin: float, half_width_arcmin: float, side: Side, determined: bool, axis: str
+    error_arcmin: float, half_width_arcmin: float, side: Side, determined: bool, said: _Sentences
 ) -> tuple[str, str, str, str]:
     """Sentence, figure, side and turn for one axis."""
     if not determined:
-        where = "not known yet"
-        return f"{axis} error: {where}; these readings cannot tell it.", "", where, ""
+        where = say("not known yet")
+        return say(said.unknown), "", where, ""
     size = figure(error_arcmin, half_width_arcmin)
     if abs(error_arcmin) <= half_width_arcmin:
-        where, turn = "at the pole within the ±", "leave it"
-        return f"{axis}: {size}, {where}: {turn}.", size, where, turn
-    if axis == "Azimuth":
-        sentence = f"The axis points {size} {side.where}: {side.turn}."
-    else:
-        sentence = f"The axis is {size} {side.where}: {side.turn}."
+        where, turn = say("at the pole within the ±"), say("leave it")
+        return say(said.right, size=size), size, where, turn
+    sentence = say(said.wrong, size=size, where=side.where, turn=side.turn)
     return sentence, size, side.where, side.turn

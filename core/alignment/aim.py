@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from enum import Enum
 
+from core.language import marked
+
 
 class Aim(Enum):
     """The true (geometric) pole, the one the air lifts it to, or quarters of the way between.
@@ -11,11 +13,13 @@ class Aim(Enum):
     The poles lie about an arcminute apart, so a quarter is finer than any alignment.
     """
 
-    TRUE_POLE = "true pole"
-    QUARTER_UP = "place a quarter of the way from the true to the refracted pole"
-    HALFWAY = "place halfway between the true and the refracted pole"
-    THREE_QUARTERS_UP = "place three quarters of the way from the true to the refracted pole"
-    REFRACTED_POLE = "refracted pole"
+    TRUE_POLE = marked("true pole")
+    QUARTER_UP = marked("place a quarter of the way from the true to the refracted pole")
+    HALFWAY = marked("place halfway between the true and the refracted pole")
+    THREE_QUARTERS_UP = marked(
+        "place three quarters of the way from the true to the refracted pole"
+    )
+    REFRACTED_POLE = marked("refracted pole")
 
     @property
     def share(self) -> float:

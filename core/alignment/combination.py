@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from core.alignment.geometry import ARCMIN_PER_RAD, hemisphere_sign
 from core.alignment.words import altitude_side, azimuth_side, figure
+from core.language import say
 
 Floats = NDArray[np.float64]
 
@@ -41,9 +42,9 @@ def combination(
     turned = np.arctan2(hemisphere_sign(latitude_rad) * unknown[1], unknown[0])
     hour_angle_deg = float((np.rad2deg(turned) + 90.0) % 180.0 - 90.0)
     parts = [
-        "One star alone fixes only one combination of the two errors.",
+        say("One star alone fixes only one combination of the two errors."),
         *_if_other_were_right(known, value, half_width, latitude_rad),
-        f"To settle it, watch {second_star(hour_angle_deg)}.",
+        say("To settle it, watch {star}.", star=second_star(hour_angle_deg)),
     ]
     return Combination(
         float(known[0]), float(known[1]), value, half_width, hour_angle_deg, " ".join(parts)
@@ -54,15 +55,22 @@ def second_star(hour_angle_deg: float) -> str:
     """Where to look for the star that shows what is still unknown."""
     away = abs(hour_angle_deg)
     if away < 25.0:
-        return "a second star near the meridian, not too close to the pole or the zenith"
+        return say("a second star near the meridian, not too close to the pole or the zenith")
     if away > 65.0:
-        return "a second star in the east or the west, about six hours from the meridian"
-    side = "west" if hour_angle_deg > 0.0 else "east"
-    opposite = "east" if side == "west" else "west"
+        return say("a second star in the east or the west, about six hours from the meridian")
     hours, other_hours = away / 15.0, 12.0 - away / 15.0
-    return (
-        f"a second star about {hours:.0f} hours {side} of the meridian "
-        f"(or {other_hours:.0f} hours {opposite} of it)"
+    if hour_angle_deg > 0.0:
+        return say(
+            "a second star about {hours:.0f} hours west of the meridian "
+            "(or {other_hours:.0f} hours east of it)",
+            hours=hours,
+            other_hours=other_hours,
+        )
+    return say(
+        "a second star about {hours:.0f} hours east of the meridian "
+        "(or {other_hours:.0f} hours west of it)",
+        hours=hours,
+        other_hours=other_hours,
     )
 
 
@@ -75,12 +83,20 @@ def _if_other_were_right(
         size, error = value / azimuth_share, half_width / abs(azimuth_share)
         side = azimuth_side(size, latitude_rad).where
         sentences.append(
-            f"If the altitude were right, the axis would point {figure(size, error)} {side}."
+            say(
+                "If the altitude were right, the axis would point {size} {side}.",
+                size=figure(size, error),
+                side=side,
+            )
         )
     if abs(known[1]) > 0.2:
         size, error = value / known[1], half_width / abs(known[1])
         side = altitude_side(size).where
         sentences.append(
-            f"If the azimuth were right, the axis would be {figure(size, error)} {side}."
+            say(
+                "If the azimuth were right, the axis would be {size} {side}.",
+                size=figure(size, error),
+                side=side,
+            )
         )
     return sentences

@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from core.alignment.combination import second_star
 from core.alignment.geometry import hemisphere_sign
 from core.alignment.solution import Solution
+from core.language import marked, say
 
 Floats = NDArray[np.float64]
 
@@ -37,17 +38,21 @@ def minutes_left(solution: Solution, watching_label: str | None, target_arcmin: 
         solution, sum(solution.information_arcmin2, solution.before_information_arcmin2)
     )
     if half_width <= target_arcmin:
-        return Forecast(0.0, f"The ± is within {target_arcmin:g}′: enough watched.")
+        return Forecast(
+            0.0, say("The ± is within {target:g}′: enough watched.", target=target_arcmin)
+        )
     if watching_label not in labels:
-        return Forecast(None, f"Watch on: the ± is not yet within {target_arcmin:g}′.")
+        return Forecast(
+            None, say("Watch on: the ± is not yet within {target:g}′.", target=target_arcmin)
+        )
     watched = labels.index(watching_label)
     minutes = _minutes(solution, watched, target_arcmin)
     if minutes is None:
         return Forecast(None, _other_star(solution, watched))
-    goal = f"the ± to {target_arcmin:g}′."
+    sentence = marked("About {minutes:.0f} more minutes on this star bring the ± to {target:g}′.")
     if minutes < 1.5:
-        return Forecast(minutes, f"About a minute more on this star brings {goal}")
-    return Forecast(minutes, f"About {minutes:.0f} more minutes on this star bring {goal}")
+        sentence = marked("About a minute more on this star brings the ± to {target:g}′.")
+    return Forecast(minutes, say(sentence, minutes=minutes, target=target_arcmin))
 
 
 def _half_width_arcmin(solution: Solution, information: Floats) -> float:
@@ -85,7 +90,7 @@ def _other_star(solution: Solution, watched: int) -> str:
     _, vectors = np.linalg.eigh(solution.information_arcmin2[watched])
     sign = hemisphere_sign(solution.latitude_deg)
     turned = np.rad2deg(np.arctan2(sign * vectors[1, 0], vectors[0, 0]))
-    return (
-        "This star alone will not bring the ± down: end this leg and watch "
-        f"{second_star(float((turned + 90.0) % 180.0 - 90.0))}."
+    return say(
+        "This star alone will not bring the ± down: end this leg and watch {star}.",
+        star=second_star(float((turned + 90.0) % 180.0 - 90.0)),
     )

@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from core.alignment.driftlog import Leg
 from core.alignment.usable import Note
+from core.language import say
 from core.sky.clock import format_utc
 from core.sky.place import horizontal_deg
 from core.sky.refraction import standard_pressure_hpa
@@ -44,8 +45,14 @@ def _below_horizon(leg: Leg, site: Site, air: Air) -> Note | None:
     lowest = int(np.argmin(altitude_deg))
     return Note(
         BELOW_HORIZON,
-        f"The star of leg “{leg.label}” was {-altitude_deg[lowest]:.0f}° below the horizon at "
-        f"{format_utc(float(round(times[lowest])))}. {_likely_cause(leg, site, air)}",
+        say(
+            "The star of leg “{label}” was {depth:.0f}° below the horizon at {time}. {cause}",
+            label=leg.label,
+            depth=-altitude_deg[lowest],
+            time=format_utc(float(round(times[lowest]))),
+            cause=_likely_cause(leg, site, air),
+        ),
+        leg=leg.label,
     )
 
 
@@ -55,14 +62,16 @@ def _likely_cause(leg: Leg, site: Site, air: Air) -> str:
     for hours in (zone_h, zone_h + 1):  # standard time and summer time
         altitude_deg = _altitude_deg(leg, site, air, middle - 3600.0 * hours)[0]
         if hours and altitude_deg > _UP_DEG:
-            return (
-                f"Perhaps local time was taken for UTC: by a clock at UTC{hours:+d} it stood "
-                f"{altitude_deg:.0f}° high. If so, write the times with their offset, "
-                f"like 20:15:30{hours:+03d}:00."
+            return say(
+                "Perhaps local time was taken for UTC: by a clock at UTC{hours:+d} it "
+                "stood {altitude:.0f}° high. If so, write the times with their offset, "
+                "like 20:15:30{hours:+03d}:00.",
+                hours=hours,
+                altitude=altitude_deg,
             )
-    return (
-        "Check that the times are UTC and not local time, the place (longitude counts east), "
-        "and the star."
+    return say(
+        "Check that the times are UTC and not local time, the place (longitude counts "
+        "east), and the star."
     )
 
 
@@ -75,12 +84,19 @@ def _in_the_future(leg: Leg, now_utc_s: float) -> Note | None:
     if ahead_s <= _CLOCK_TOLERANCE_S:
         return None
     ahead = (
-        f"{ahead_s / 3600.0:.1f} hours" if ahead_s < 172_800.0 else f"{ahead_s / 86400.0:.0f} days"
+        say("{hours:.1f} hours", hours=ahead_s / 3600.0)
+        if ahead_s < 172_800.0
+        else say("{days:.0f} days", days=ahead_s / 86400.0)
     )
     return Note(
         IN_THE_FUTURE,
-        f"Leg “{leg.label}” ends {ahead} in the future. Either local time was taken for UTC, "
-        "or the clock of this computer or of the one that wrote the log is wrong.",
+        say(
+            "Leg “{label}” ends {ahead} in the future. Either local time was taken for UTC, "
+            "or the clock of this computer or of the one that wrote the log is wrong.",
+            label=leg.label,
+            ahead=ahead,
+        ),
+        leg=leg.label,
     )
 
 
@@ -90,7 +106,12 @@ def _pressure(site: Site, air: Air) -> Note | None:
         return None
     return Note(
         SEA_LEVEL_PRESSURE,
-        f"The pressure of {air.pressure_hpa:.0f} hPa does not fit {site.elevation_m:.0f} m, where "
-        f"about {standard_hpa:.0f} hPa is usual. It must be the pressure at the place, not that "
-        "reduced to sea level which weather reports give.",
+        say(
+            "The pressure of {pressure:.0f} hPa does not fit {elevation:.0f} m, where about "
+            "{usual:.0f} hPa is usual. It must be the pressure at the place, not that "
+            "reduced to sea level which weather reports give.",
+            pressure=air.pressure_hpa,
+            elevation=site.elevation_m,
+            usual=standard_hpa,
+        ),
     )

@@ -5,31 +5,32 @@ from __future__ import annotations
 from enum import Enum
 
 from core.alignment.judgement import Next
+from core.language import marked, say
 
 
 class Stage(Enum):
-    """Where the person stands; the value is what the screen calls it."""
+    """Where the person stands; the value, once said, is what the screen calls it."""
 
-    FIND_NORTH = "Find north in the field"
-    CHOOSE = "Choose a star"
-    WATCH = "Watch it drift"
-    TURN = "Turn the bolts"
-    DONE = "Good enough"
+    FIND_NORTH = marked("Find north in the field")
+    CHOOSE = marked("Choose a star")
+    WATCH = marked("Watch it drift")
+    TURN = marked("Turn the bolts")
+    DONE = marked("Good enough")
 
 
 class Event(Enum):
     """What takes one from a stage to the next."""
 
-    NORTH_FOUND = "north is known"
-    NORTH_DOUBTED = "north is in doubt"
-    STAR_TAKEN = "a star is in view"
-    STAR_LOST = "the star is lost"
-    LEG_ENOUGH = "this star has told enough"
-    TURN_WORTHWHILE = "turning helps more than watching"
-    TARGET_MET = "within the target"
-    BOLTS_TURNED = "the bolts were turned"
-    TRIPOD_MOVED = "the tripod was moved"
-    LOOK_AGAIN = "look again"
+    NORTH_FOUND = marked("north is known")
+    NORTH_DOUBTED = marked("north is in doubt")
+    STAR_TAKEN = marked("a star is in view")
+    STAR_LOST = marked("the star is lost")
+    LEG_ENOUGH = marked("this star has told enough")
+    TURN_WORTHWHILE = marked("turning helps more than watching")
+    TARGET_MET = marked("within the target")
+    BOLTS_TURNED = marked("the bolts were turned")
+    TRIPOD_MOVED = marked("the tripod was moved")
+    LOOK_AGAIN = marked("look again")
 
 
 class NotNow(ValueError):
@@ -72,8 +73,12 @@ def after(stage: Stage, event: Event) -> Stage:
         return TABLE[stage, event]
     except KeyError:
         raise NotNow(
-            f"“{event.value}” has no place at “{stage.value}”; "
-            f"possible now: {', '.join(choice.value for choice in possible(stage))}."
+            say(
+                "“{event}” has no place at “{stage}”; possible now: {events}.",
+                event=say(event.value),
+                stage=say(stage.value),
+                events=", ".join(say(choice.value) for choice in possible(stage)),
+            )
         ) from None
 
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from core.language import say
 from core.sky import catalogue
 from core.sky.almanac import Light, light_at
 from core.sky.bodies import Body, body_now
@@ -41,7 +42,7 @@ def rough_marks(site: Site, air: Air, utc_s: float) -> list[RoughMark]:
     """The Moon and planets, then the brightest stars; none by day but what `marks` allows."""
     found = [
         RoughMark(
-            now.body.value,
+            say(now.body.value),
             now.azimuth_deg,
             now.altitude_deg,
             now.hour_angle_deg,

@@ -22,6 +22,7 @@ from core.alignment.geometry import (
     direction,
     hemisphere_sign,
 )
+from core.language import marked, say
 
 Floats = NDArray[np.float64]
 
@@ -31,9 +32,10 @@ _HALF_DAY_MIN = 720  # minutes round a clock face
 class View(Enum):
     """How the sight shows the sky."""
 
-    ERECT = "erect"
-    INVERTED = "inverted"  # turned by half a turn
-    MIRRORED = "mirrored"  # left and right exchanged, as behind one mirror or a simple prism
+    ERECT = marked("erect")
+    INVERTED = marked("inverted")  # turned by half a turn
+    # Left and right exchanged, as behind one mirror or a simple prism.
+    MIRRORED = marked("mirrored")
 
 
 class UnusableSighting(ValueError):
@@ -71,7 +73,10 @@ def clock_angle_of_text(text: str) -> float:
         if 0 <= whole <= 12:
             return ((whole % 12) * 60 + int(minutes or 0)) / 2.0
     raise UnusableSighting(
-        f"“{text.strip()[:20]}” is no place on a clock face; write it like 10:20 or 3:05."
+        say(
+            "“{text}” is no place on a clock face; write it like 10:20 or 3:05.",
+            text=text.strip()[:20],
+        )
     )
 
 
@@ -118,8 +123,10 @@ def axis_under(
     sine = np.sin(np.radians(altitude_deg)) / np.hypot(np.cos(distance), upward)
     if not abs(sine) <= 1.0:
         raise UnusableSighting(
-            "No axis shows the star at that place. Check the clock position, the distance and "
-            "which way round the sight shows the sky."
+            say(
+                "No axis shows the star at that place. Check the clock position, the "
+                "distance and which way round the sight shows the sky."
+            )
         )
     either = np.array([np.arcsin(sine), np.pi - np.arcsin(sine)])
     altitude = either - np.arctan2(upward, np.cos(distance))

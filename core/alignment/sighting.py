@@ -9,6 +9,7 @@ import numpy as np
 from core.alignment.geometry import ARCMIN_PER_RAD, sky_error_rad
 from core.alignment.sight import InSight, UnusableSighting, View, axis_under, in_sight
 from core.alignment.words import altitude_side, azimuth_side
+from core.language import say
 from core.sky.pole import elevated_pole, pole_star
 from core.sky.site import Air, Site
 
@@ -52,8 +53,11 @@ def error_from_sighting(
     """
     if abs(site.latitude_deg) > _NO_AZIMUTH_DEG:
         raise UnusableSighting(
-            "Within half a degree of the Earth's pole the axis points to the zenith and has no "
-            "azimuth. Set it upright with a spirit level, then watch stars drift."
+            say(
+                "Within half a degree of the Earth's pole the axis points to the zenith and "
+                "has no azimuth. Set it upright with a spirit level, then watch stars "
+                "drift."
+            )
         )
     star, pole = pole_star(site, air, utc_s), elevated_pole(site, air)
     axis_azimuth_deg, axis_altitude_deg = axis_under(
@@ -79,25 +83,41 @@ def limits(site: Site) -> tuple[str, ...]:
     height_deg = abs(site.latitude_deg)
     if height_deg > _WEAK_AZIMUTH_DEG:
         return (
-            "So near the Earth's pole the axis is almost upright: azimuth hardly moves it, and a "
-            "small slip in the sight makes a large azimuth error. Trust the angle on the sky.",
+            say(
+                "So near the Earth's pole the axis is almost upright: azimuth hardly moves "
+                "it, and a small slip in the sight makes a large azimuth error. Trust the "
+                "angle on the sky."
+            ),
         )
     if height_deg < _LOW_POLE_DEG:
         return (
-            "So near the equator the pole is on the horizon: haze, obstacles and refraction that "
-            "changes by arcminutes make its star a poor mark. Watch stars drift instead.",
+            say(
+                "So near the equator the pole is on the horizon: haze, obstacles and "
+                "refraction that changes by arcminutes make its star a poor mark. Watch "
+                "stars drift instead."
+            ),
         )
     return ()
 
 
 def _azimuth_sentence(error_arcmin: float, latitude_rad: float) -> str:
     side = azimuth_side(error_arcmin, latitude_rad)
-    return f"The axis points {_size(error_arcmin)} {side.where}: {side.turn}."
+    return say(
+        "The axis points {size} {where}: {turn}.",
+        size=_size(error_arcmin),
+        where=side.where,
+        turn=side.turn,
+    )
 
 
 def _altitude_sentence(error_arcmin: float) -> str:
     side = altitude_side(error_arcmin)
-    return f"The axis is {_size(error_arcmin)} {side.where}: {side.turn}."
+    return say(
+        "The axis is {size} {where}: {turn}.",
+        size=_size(error_arcmin),
+        where=side.where,
+        turn=side.turn,
+    )
 
 
 def _size(error_arcmin: float) -> str:

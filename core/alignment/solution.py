@@ -20,6 +20,7 @@ from core.alignment.track import one_direction
 from core.alignment.trend import LegTrend, fit_leg, trend
 from core.alignment.usable import Note, UnusableLegs, usable
 from core.alignment.weakness import weaknesses
+from core.language import marked, say
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
 
@@ -33,10 +34,10 @@ _NOTHING_GRANTED = AxisKnowledge.about_the_pole(
     30.0
 )  # keeps one star's equations solvable, no more
 _SET_UP_WITH_CARE = AxisKnowledge.about_the_pole(2.0)  # by latitude scale and compass
-_CONTRADICTED = Note(
-    "unexpected axis",
+_UNEXPECTED = "unexpected axis"  # the code of a note
+_CONTRADICTED = marked(
     "The axis is not where the last turn of the bolts should have brought it (turned the other "
-    "way, or the tripod was moved?); what was measured before the turn is no longer used.",
+    "way, or the tripod was moved?); what was measured before the turn is no longer used."
 )
 _CONTRADICTION = 20.0  # χ² with two degrees of freedom; short legs have longer tails than normal
 
@@ -106,7 +107,7 @@ def solve(
     if before is not None:
         if before.disagreement(_widened(axis_fit)) > _CONTRADICTION:
             alone = solve(legs, site, air)
-            return replace(alone, notes=(_CONTRADICTED, *alone.notes))
+            return replace(alone, notes=(Note(_UNEXPECTED, say(_CONTRADICTED)), *alone.notes))
         axis_fit = joint_fit(fits, axis, scale, before, alike)
     known = bool(_half_widths_arcmin(axis_fit).max() < _TOLD_ARCMIN)
     if not known and before is None:

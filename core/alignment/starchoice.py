@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.expectation import Watching, half_width_arcmin, leg_information
+from core.language import marked
 from core.sky.catalogue import StarNow
 from core.sky.site import Site
 
@@ -78,10 +79,10 @@ def shows(hour_angle_deg: float) -> str:
     """Which error a star at this hour angle shows."""
     share = abs(np.cos(np.deg2rad(hour_angle_deg)))
     if share > 0.9:
-        return "shows azimuth"
+        return marked("shows azimuth")
     if share < 0.45:
-        return "shows altitude"
-    return "shows a mixture of both"
+        return marked("shows altitude")
+    return marked("shows a mixture of both")
 
 
 def _fit(stars: Sequence[StarNow], clear: Clear | None) -> list[StarNow]:

@@ -6,6 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.adjustment import Base, Turn, TurnAccuracy, star_shift_arcsec
+from core.language import say
 from core.sky.site import Site
 
 Floats = NDArray[np.float64]
@@ -41,8 +42,11 @@ def turn_seen(
         )
         if np.linalg.svd(slopes, compute_uv=False)[1] < _BLIND * 60.0:
             raise TurnUnseen(
-                "This star hardly moves when one of the bolts is turned, so it cannot show how far "
-                "they went; take a star lower in the sky, or say how far you turned."
+                say(
+                    "This star hardly moves when one of the bolts is turned, so it cannot "
+                    "show how far they went; take a star lower in the sky, or say how far "
+                    "you turned."
+                )
             )
         turn = turn + np.linalg.solve(slopes, wanted - shift)
     return Turn(float(turn[0]), float(turn[1]))

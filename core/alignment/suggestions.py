@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from core.language import marked
 from core.sky.catalogue import Catalogue, StarNow
 from core.sky.site import Air, Site
 
@@ -28,11 +29,11 @@ class Suggestion:
 
 # Near the meridian a star shows the azimuth error, six hours away from it the altitude error.
 PLACES: dict[str, Callable[[StarNow], bool]] = {
-    "near the meridian": lambda now: (
+    marked("near the meridian"): lambda now: (
         abs(now.hour_angle_deg) < 12.0 and now.altitude_deg < 75.0 and abs(now.star.dec_deg) < 50.0
     ),
-    "low in the east": lambda now: _is_low(now) and -120.0 < now.hour_angle_deg < -55.0,
-    "low in the west": lambda now: _is_low(now) and 55.0 < now.hour_angle_deg < 120.0,
+    marked("low in the east"): lambda now: _is_low(now) and -120.0 < now.hour_angle_deg < -55.0,
+    marked("low in the west"): lambda now: _is_low(now) and 55.0 < now.hour_angle_deg < 120.0,
 }
 
 

@@ -8,6 +8,7 @@ import numpy as np
 
 from core.alignment.trend import LegTrend
 from core.alignment.usable import Note
+from core.language import say
 from core.sky.site import Air, Site
 
 _ALIKE_CORRELATION = 0.9
@@ -34,8 +35,12 @@ def _of_pair(legs: Sequence[LegTrend], correlation: float | None) -> Iterator[No
     hours = ", ".join(hour_angle_words(leg.hour_angle_deg) for leg in legs)
     yield Note(
         "stars alike",
-        f"The stars stand at similar hour angles ({hours}), so azimuth and altitude error are hard "
-        "to tell apart: add one near the meridian or one six hours from it, whichever is missing.",
+        say(
+            "The stars stand at similar hour angles ({hours}), so azimuth and altitude "
+            "error are hard to tell apart: add one near the meridian or one six hours from "
+            "it, whichever is missing.",
+            hours=hours,
+        ),
     )
 
 
@@ -44,38 +49,61 @@ def _of_site(site: Site, air: Air) -> Iterator[Note]:
     if latitude > _POLAR_SITE_DEG:
         yield Note(
             "polar site",
-            f"At latitude {site.latitude_deg:.1f}° the axis is nearly upright: azimuth error "
-            "hardly shows and hardly matters; level the mount and trust the altitude error.",
+            say(
+                "At latitude {latitude:.1f}° the axis is nearly upright: azimuth error "
+                "hardly shows and hardly matters; level the mount and trust the altitude "
+                "error.",
+                latitude=site.latitude_deg,
+            ),
         )
     if latitude < _EQUATORIAL_SITE_DEG:
         yield Note(
             "equatorial site",
-            f"At latitude {site.latitude_deg:.1f}° the pole lies near the horizon, where "
-            "refraction is large and uncertain; the altitude error, measured from stars high "
-            "up, holds, but the refracted pole is only known to some minutes of arc.",
+            say(
+                "At latitude {latitude:.1f}° the pole lies near the horizon, where "
+                "refraction is large and uncertain; the altitude error, measured from stars "
+                "high up, holds, but the refracted pole is only known to some minutes of "
+                "arc.",
+                latitude=site.latitude_deg,
+            ),
         )
     if air.pressure_hpa <= 0.0:
-        yield Note("no refraction", "Refraction is switched off (no air pressure).")
+        yield Note("no refraction", say("Refraction is switched off (no air pressure)."))
 
 
 def _of_star(leg: LegTrend) -> Iterator[Note]:
     if leg.altitude_deg <= 0.0:
         yield Note(
             "below horizon",
-            f"The star of leg “{leg.label}” was {-leg.altitude_deg:.0f}° below the horizon at the "
-            "stated time. Was local time taken for UTC, or are latitude and longitude wrong?",
+            say(
+                "The star of leg “{label}” was {depth:.0f}° below the horizon at the stated "
+                "time. Was local time taken for UTC, or are latitude and longitude wrong?",
+                label=leg.label,
+                depth=-leg.altitude_deg,
+            ),
+            leg=leg.label,
         )
     elif leg.altitude_deg < _LOW_ALTITUDE_DEG:
         yield Note(
             "low star",
-            f"The star of leg “{leg.label}” stood only {leg.altitude_deg:.0f}° high, where the air "
-            "is unsteady and refraction uncertain; one above 20° is better.",
+            say(
+                "The star of leg “{label}” stood only {altitude:.0f}° high, where the air "
+                "is unsteady and refraction uncertain; one above 20° is better.",
+                label=leg.label,
+                altitude=leg.altitude_deg,
+            ),
+            leg=leg.label,
         )
     if abs(leg.declination_deg) > _POLAR_DECLINATION_DEG:
         yield Note(
             "near the pole",
-            f"The star of leg “{leg.label}” is {90.0 - abs(leg.declination_deg):.0f}° from a pole "
-            "of the sky; one nearer the equator is easier to keep in the field.",
+            say(
+                "The star of leg “{label}” is {distance:.0f}° from a pole of the sky; one "
+                "nearer the equator is easier to keep in the field.",
+                label=leg.label,
+                distance=90.0 - abs(leg.declination_deg),
+            ),
+            leg=leg.label,
         )
 
 
@@ -83,27 +111,47 @@ def _of_readings(leg: LegTrend) -> Iterator[Note]:
     if leg.bend_sigmas > _BENT_SIGMAS:
         yield Note(
             "bends",
-            f"Leg “{leg.label}” bends in a way this star should not at that time: check star, time "
-            "(UTC?) and site; if they are right, something in the mount or telescope is yielding.",
+            say(
+                "Leg “{label}” bends in a way this star should not at that time: check "
+                "star, time (UTC?) and site; if they are right, something in the mount or "
+                "telescope is yielding.",
+                label=leg.label,
+            ),
+            leg=leg.label,
         )
     for step in leg.steps:
-        way = "north" if step.size_arcsec > 0.0 else "south"
+        way = say("north") if step.size_arcsec > 0.0 else say("south")
         after = (step.utc_s - float(leg.curve_utc_s[0])) / 60.0
         yield Note(
             "step",
-            f"Leg “{leg.label}” jumped {abs(step.size_arcsec):.1f}″ {way} after {after:.1f} min "
-            "(a bump?). Both sides are used; if the tripod moved, start anew.",
+            say(
+                "Leg “{label}” jumped {size:.1f}″ {way} after {after:.1f} min (a bump?). "
+                "Both sides are used; if the tripod moved, start anew.",
+                label=leg.label,
+                size=abs(step.size_arcsec),
+                way=way,
+                after=after,
+            ),
+            leg=leg.label,
         )
     aside = int(np.count_nonzero(leg.rejected))
     if aside:
         yield Note(
             "set aside",
-            f"{aside} of {leg.sample_count} readings of leg “{leg.label}” stand far from their "
-            "neighbours (a gust, a touch?) and are set aside.",
+            say(
+                "{aside} of {count} readings of leg “{label}” stand far from their "
+                "neighbours (a gust, a touch?) and are set aside.",
+                aside=aside,
+                count=leg.sample_count,
+                label=leg.label,
+            ),
+            leg=leg.label,
         )
 
 
 def hour_angle_words(hour_angle_deg: float) -> str:
     """Hours east or west of the meridian: ``2.3 h east``."""
-    side = "west" if hour_angle_deg > 0.0 else "east"
-    return f"{abs(hour_angle_deg) / 15.0:.1f} h {side}"
+    hours = abs(hour_angle_deg) / 15.0
+    if hour_angle_deg > 0.0:
+        return say("{hours:.1f} h west", hours=hours)
+    return say("{hours:.1f} h east", hours=hours)

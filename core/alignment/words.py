@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from core.alignment.geometry import hemisphere_sign
+from core.language import say
 
 _DEGREES_FROM_ARCMIN = 120.0  # larger figures read better in degrees
 
@@ -20,15 +21,15 @@ class Side:
 def azimuth_side(azimuth_error: float, latitude_rad: float) -> Side:
     """Greater azimuth is east of the north pole and west of the south pole."""
     if azimuth_error * hemisphere_sign(latitude_rad) > 0.0:
-        return Side("east of the pole", "turn it west")
-    return Side("west of the pole", "turn it east")
+        return Side(say("east of the pole"), say("turn it west"))
+    return Side(say("west of the pole"), say("turn it east"))
 
 
 def altitude_side(altitude_error: float) -> Side:
     """The elevated end of the axis, whichever pole it seeks."""
     if altitude_error > 0.0:
-        return Side("too high", "lower it")
-    return Side("too low", "raise it")
+        return Side(say("too high"), say("lower it"))
+    return Side(say("too low"), say("raise it"))
 
 
 def figure(size_arcmin: float, half_width_arcmin: float) -> str:

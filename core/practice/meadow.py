@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import math
 
+from core.language import marked
 from core.sky.site import Air, Site
 
 # Invented for practice; both points lie in the open Atlantic, so nobody's garden is meant.
-NORTHERN_MEADOW = Site(47.0, -20.0, 300.0, "Practice meadow, north (invented)")
-SOUTHERN_MEADOW = Site(-33.0, -20.0, 300.0, "Practice meadow, south (invented)")
+NORTHERN_MEADOW = Site(47.0, -20.0, 300.0, marked("Practice meadow, north (invented)"))
+SOUTHERN_MEADOW = Site(-33.0, -20.0, 300.0, marked("Practice meadow, south (invented)"))
 MEADOW_AIR = Air(pressure_hpa=978.0, temperature_c=8.0)
 
 DAY_S = 86400.0

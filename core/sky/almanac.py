@@ -14,6 +14,7 @@ from enum import Enum
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import marked
 from core.sky import clock, ephemeris
 from core.sky.bodies import Body, Course, course
 from core.sky.site import Site
@@ -29,11 +30,11 @@ _STEP_S = 600.0  # a spline through these errs by less than 0.01″, a tenth of 
 class Light(Enum):
     """How light it is, from the Sun's height."""
 
-    DAY = "day"
-    CIVIL = "civil twilight"
-    NAUTICAL = "nautical twilight"
-    ASTRONOMICAL = "astronomical twilight"
-    NIGHT = "night"
+    DAY = marked("day")
+    CIVIL = marked("civil twilight")
+    NAUTICAL = marked("nautical twilight")
+    ASTRONOMICAL = marked("astronomical twilight")
+    NIGHT = marked("night")
 
 
 # The Sun's true altitude at which each begins, falling; night has no lower end.

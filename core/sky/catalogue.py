@@ -12,6 +12,7 @@ import erfa
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import say
 from core.sky import clock, place
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
@@ -120,12 +121,16 @@ def read(path: Path) -> Catalogue:
         with path.open(encoding="utf-8", newline="") as file:
             header, *rows = csv.reader(file)
         if header != _HEADER:
-            raise ValueError("its columns are not the ones expected")
+            raise ValueError(say("its columns are not the ones expected"))
         return _catalogue(rows)
     except (OSError, ValueError, csv.Error) as error:
         raise RuntimeError(
-            f"The table of stars {path} cannot be read ({error}). Install Poleward again; "
-            "until then stars can be entered by their coordinates."
+            say(
+                "The table of stars {path} cannot be read ({problem}). Install Poleward "
+                "again; until then stars can be entered by their coordinates.",
+                path=path,
+                problem=error,
+            )
         ) from error
 
 

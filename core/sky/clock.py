@@ -8,6 +8,7 @@ import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.language import say
 from core.sky.earthrotation import SECONDS_PER_DAY, EarthOrientation, bundled, tai_minus_utc_s
 from core.sky.site import Site
 
@@ -76,7 +77,9 @@ def format_utc(utc_s: float) -> str:
     try:
         moment = datetime.fromtimestamp(utc_s, UTC)
     except (ValueError, OverflowError, OSError) as error:
-        raise ValueError(f"{utc_s} seconds is no time in the years 1 to 9999.") from error
+        raise ValueError(
+            say("{seconds} seconds is no time in the years 1 to 9999.", seconds=utc_s)
+        ) from error
     text = moment.replace(tzinfo=None).isoformat()
     return (text.rstrip("0").rstrip(".") if "." in text else text) + "Z"
 
@@ -88,4 +91,7 @@ def _julian_dates(utc_s: ArrayLike, ahead_s: Floats) -> tuple[Floats, Floats]:
 
 
 def _not_a_time(text: str) -> str:
-    return f"“{text.strip()[:40]}” is not a date and time; write it like 2026-11-24T20:15:30Z."
+    return say(
+        "“{text}” is not a date and time; write it like 2026-11-24T20:15:30Z.",
+        text=text.strip()[:40],
+    )

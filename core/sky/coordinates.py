@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from core.language import marked, say
+
 _NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
 _SIGN = {"+": 1, "-": -1, "−": -1, "–": -1}
 _MARKS = r"[\s:°º˚'′’‘´\"″”“]|deg(?:rees?)?|min(?:utes?)?|sec(?:onds?)?|[dhms]"
@@ -26,33 +28,44 @@ class _Parts:
 
 def parse_latitude(text: str) -> float:
     """Degrees, north positive."""
-    parts = _read(text, "latitude", "NSEW")
+    parts = _read(text, marked("latitude"), "NSEW")
     if parts.letter in ("E", "W"):
         raise UnusableCoordinates(
-            f"“{text.strip()}” is a longitude, since it says {parts.letter}; a latitude "
-            "says N or S. Latitude and longitude may be swapped."
+            say(
+                "“{text}” is a longitude, since it says {letter}; a latitude says N or S. "
+                "Latitude and longitude may be swapped.",
+                text=text.strip(),
+                letter=parts.letter,
+            )
         )
     value = _signed(parts, text, "S")
     if abs(value) > 90:
         raise UnusableCoordinates(
-            f"A latitude lies between 90° S and 90° N; “{text.strip()}” does not. "
-            "Latitude and longitude may be swapped."
+            say(
+                "A latitude lies between 90° S and 90° N; “{text}” does not. Latitude and "
+                "longitude may be swapped.",
+                text=text.strip(),
+            )
         )
     return value
 
 
 def parse_longitude(text: str) -> float:
     """Degrees, east positive, in −180 to 180. East longitudes up to 360 are understood."""
-    parts = _read(text, "longitude", "NSEW")
+    parts = _read(text, marked("longitude"), "NSEW")
     if parts.letter in ("N", "S"):
         raise UnusableCoordinates(
-            f"“{text.strip()}” is a latitude, since it says {parts.letter}; a longitude "
-            "says E or W. Latitude and longitude may be swapped."
+            say(
+                "“{text}” is a latitude, since it says {letter}; a longitude says E or W. "
+                "Latitude and longitude may be swapped.",
+                text=text.strip(),
+                letter=parts.letter,
+            )
         )
     value = _signed(parts, text, "W")
     if not -180 <= value <= 360:
         raise UnusableCoordinates(
-            f"A longitude lies between 180° W and 180° E; “{text.strip()}” does not."
+            say("A longitude lies between 180° W and 180° E; “{text}” does not.", text=text.strip())
         )
     return value - 360 if value > 180 else value
 
@@ -64,41 +77,55 @@ def parse_pair(text: str) -> tuple[float, float]:
             first, second = second, first
         return parse_latitude(first), parse_longitude(second)
     raise UnusableCoordinates(
-        f"“{text.strip()}” is not a latitude and a longitude. Write them like 48.1, 11.6."
+        say(
+            "“{text}” is not a latitude and a longitude. Write them like 48.1, 11.6.",
+            text=text.strip(),
+        )
     )
 
 
 def parse_right_ascension(text: str) -> float:
     """Degrees 0 to 360 from hours (5 14 32, 5h14m32s) or marked degrees (78.6°)."""
-    parts = _read(text, "right ascension", "")
+    parts = _read(text, marked("right ascension"), "")
     if len(parts.numbers) == 1 and parts.in_hours == parts.in_degrees:
         raise UnusableCoordinates(
-            f"“{text.strip()}” may be hours or degrees. Write 5.24h or 78.6°, or 5 14 32 for "
-            "hours, minutes, seconds."
+            say(
+                "“{text}” may be hours or degrees. Write 5.24h or 78.6°, or 5 14 32 for "
+                "hours, minutes, seconds.",
+                text=text.strip(),
+            )
         )
     value = _signed(parts, text, "")
     whole = 360.0 if parts.in_degrees else 24.0
     if not 0 <= value < whole:
         raise UnusableCoordinates(
-            f"A right ascension lies between 0 and 24 hours, or 0° and 360°; “{text.strip()}” "
-            "does not."
+            say(
+                "A right ascension lies between 0 and 24 hours, or 0° and 360°; “{text}” does not.",
+                text=text.strip(),
+            )
         )
     return value * 360.0 / whole
 
 
 def parse_declination(text: str) -> float:
     """Degrees, north positive."""
-    parts = _read(text, "declination", "NS")
+    parts = _read(text, marked("declination"), "NS")
     if parts.in_hours:
         raise UnusableCoordinates(
-            f"“{text.strip()}” is in hours; a declination is in degrees. Right ascension and "
-            "declination may be swapped."
+            say(
+                "“{text}” is in hours; a declination is in degrees. Right ascension and "
+                "declination may be swapped.",
+                text=text.strip(),
+            )
         )
     value = _signed(parts, text, "S")
     if abs(value) > 90:
         raise UnusableCoordinates(
-            f"A declination lies between −90° and +90°; “{text.strip()}” does not. "
-            "Right ascension and declination may be swapped."
+            say(
+                "A declination lies between −90° and +90°; “{text}” does not. Right "
+                "ascension and declination may be swapped.",
+                text=text.strip(),
+            )
         )
     return value
 
@@ -114,7 +141,7 @@ def format_longitude(longitude_deg: float) -> str:
 def _read(text: str, what: str, letters: str) -> _Parts:
     rest = text.strip()
     if not rest:
-        raise UnusableCoordinates(f"The {what} is empty.")
+        raise UnusableCoordinates(say("The {what} is empty.", what=say(what)))
     letter = _letter(rest, letters)
     if letter:
         rest = rest[1:] if rest[0].upper() == letter else rest[:-1]
@@ -126,7 +153,11 @@ def _read(text: str, what: str, letters: str) -> _Parts:
     numbers = _NUMBER.findall(rest)
     if not 1 <= len(numbers) <= 3 or not all(_SEPARATED.fullmatch(piece) for piece in between):
         raise UnusableCoordinates(
-            f"“{text.strip()}” cannot be read as a {what}. Write it like 48.137 or 48 08 14."
+            say(
+                "“{text}” cannot be read as a {what}. Write it like 48.137 or 48 08 14.",
+                text=text.strip(),
+                what=say(what),
+            )
         )
     marks = "".join(between).lower()
     return _Parts(
@@ -153,13 +184,21 @@ def _letter(text: str, letters: str = "NSEW") -> str:
 def _signed(parts: _Parts, text: str, negative_letter: str) -> float:
     if parts.sign is not None and parts.letter:
         raise UnusableCoordinates(
-            f"“{text.strip()}” has a sign and the letter {parts.letter}. Leave one of them out."
+            say(
+                "“{text}” has a sign and the letter {letter}. Leave one of them out.",
+                text=text.strip(),
+                letter=parts.letter,
+            )
         )
     *whole, _last = parts.numbers
     if any(number != int(number) for number in whole):
-        raise UnusableCoordinates(f"In “{text.strip()}” only the last number may have decimals.")
+        raise UnusableCoordinates(
+            say("In “{text}” only the last number may have decimals.", text=text.strip())
+        )
     if any(number >= 60 for number in parts.numbers[1:]):
-        raise UnusableCoordinates(f"In “{text.strip()}” minutes and seconds stay below 60.")
+        raise UnusableCoordinates(
+            say("In “{text}” minutes and seconds stay below 60.", text=text.strip())
+        )
     size = sum(number / 60.0**place for place, number in enumerate(parts.numbers))
     backwards = parts.sign == -1 or (parts.letter != "" and parts.letter == negative_letter)
     return -size if backwards else size

@@ -12,6 +12,8 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import marked, say
+
 Floats = NDArray[np.float64]
 
 TABLE = Path(__file__).parents[2] / "resources" / "deep_sky.csv"
@@ -19,6 +21,29 @@ _HEADER = [
     *("name", "other_names", "kind", "constellation", "ra_deg", "dec_deg"),
     *("magnitude", "magnitude_band", "size_arcmin"),
 ]
+# What an object may be, as the table has it; said where it is shown.
+KINDS = frozenset(
+    {
+        marked("galaxy"),
+        marked("open cluster"),
+        marked("star"),
+        marked("object of unknown kind"),
+        marked("double star"),
+        marked("pair of galaxies"),
+        marked("globular cluster"),
+        marked("planetary nebula"),
+        marked("nebula"),
+        marked("emission nebula"),
+        marked("cluster with nebula"),
+        marked("star group"),
+        marked("reflection nebula"),
+        marked("triplet of galaxies"),
+        marked("group of galaxies"),
+        marked("supernova remnant"),
+        marked("nova"),
+        marked("dark nebula"),
+    }
+)
 _MESSIER = re.compile(r"M \d+$")
 _MARKS = re.compile(r"[\W_]+")
 _LONG_FORM = re.compile(r"^(?:messier|caldwell)(?=\d)")
@@ -113,12 +138,17 @@ def read(path: Path) -> DeepSky:
         with path.open(encoding="utf-8", newline="") as file:
             header, *rows = csv.reader(file)
         if header != _HEADER:
-            raise ValueError("its columns are not the ones expected")
+            raise ValueError(say("its columns are not the ones expected"))
         return _gathered([_object(row) for row in rows])
     except (OSError, ValueError, csv.Error) as error:
         raise RuntimeError(
-            f"The table of clusters, nebulae and galaxies {path} cannot be read ({error}). "
-            "Install Poleward again; until then targets can be entered by their coordinates."
+            say(
+                "The table of clusters, nebulae and galaxies {path} cannot be read "
+                "({problem}). Install Poleward again; until then targets can be entered by "
+                "their coordinates.",
+                path=path,
+                problem=error,
+            )
         ) from error
 
 
@@ -131,6 +161,8 @@ def search_key(name: str) -> str:
 
 def _object(row: list[str]) -> DeepSkyObject:
     name, others, kind, constellation, ra_deg, dec_deg, magnitude, band, size = row
+    if kind not in KINDS:
+        raise ValueError(say("“{kind}” is no kind of object", kind=kind))
     return DeepSkyObject(
         name,
         tuple(filter(None, others.split("|"))),

@@ -10,6 +10,8 @@ import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.language import marked, say
+
 Floats = NDArray[np.float64]
 
 SECONDS_PER_DAY = 86400.0
@@ -34,6 +36,18 @@ def tai_minus_utc_s(utc_s: ArrayLike) -> Floats:
     starts_s = months.astype("datetime64[M]").astype("datetime64[s]").astype(np.float64)
     row = np.searchsorted(starts_s, np.asarray(utc_s, dtype=np.float64), side="right") - 1
     return np.asarray(table["tai_utc"][np.maximum(row, 0)], dtype=np.float64)
+
+
+_ENDS = marked(
+    "The table of the Earth's rotation ends on {day}: UT1 may be off by up to about "
+    "{seconds:.1f} s and hour angles by {arcsec:.0f}″, which changes the axis error by less than "
+    "{percent} % of its size."
+)
+_BEGINS = marked(
+    "The table of the Earth's rotation begins on {day}: UT1 may be off by up to about "
+    "{seconds:.1f} s and hour angles by {arcsec:.0f}″, which changes the axis error by less than "
+    "{percent} % of its size."
+)
 
 
 @dataclass(frozen=True, eq=False)
@@ -63,7 +77,7 @@ class EarthOrientation:
         except (OSError, ValueError) as error:
             raise RuntimeError(_unusable(path, str(error))) from error
         if mjd.size < 2 or np.any(np.diff(mjd) <= 0):
-            raise RuntimeError(_unusable(path, "its days are missing or out of order"))
+            raise RuntimeError(_unusable(path, say("its days are missing or out of order")))
         utc_s = (mjd - UNIX_EPOCH_MJD) * SECONDS_PER_DAY
         measured_to_s = float(utc_s[measured - 1]) if measured else None
         return EarthOrientation(utc_s, ut1_minus_utc_s - tai_minus_utc_s(utc_s), measured_to_s)
@@ -92,13 +106,15 @@ class EarthOrientation:
         error_s = self.possible_error_s(utc_s)
         if error_s == 0.0:
             return None
-        edge = f"ends on {_day(self.utc_s[-1])}"
+        sentence, day = _ENDS, self.utc_s[-1]
         if utc_s < self.utc_s[0]:
-            edge = f"begins on {_day(self.utc_s[0])}"
-        return (
-            f"The table of the Earth's rotation {edge}: UT1 may be off by up to about "
-            f"{error_s:.1f} s and hour angles by {error_s * ARCSEC_PER_SECOND:.0f}″, which changes "
-            f"the axis error by less than {_share_percent(error_s)} % of its size."
+            sentence, day = _BEGINS, self.utc_s[0]
+        return say(
+            sentence,
+            day=_day(day),
+            seconds=error_s,
+            arcsec=error_s * ARCSEC_PER_SECOND,
+            percent=_share_percent(error_s),
         )
 
     def age_sentence(self, utc_s: float) -> str:
@@ -106,13 +122,17 @@ class EarthOrientation:
         lost = self.loss_sentence(utc_s)
         if lost is not None:
             return lost
-        reach = f"predicted up to {_day(self.utc_s[-1])}"
+        end = _day(self.utc_s[-1])
         if self.measured_to_s is None:
-            return f"The Earth's rotation is known or {reach}."
+            return say("The Earth's rotation is known or predicted up to {end}.", end=end)
         days = round((utc_s - self.measured_to_s) / SECONDS_PER_DAY)
-        age = f", {days} days ago," if days > 1 else ""
-        measured = f"measured up to {_day(self.measured_to_s)}{age}"
-        return f"The Earth's rotation is {measured} and {reach}."
+        sentence = marked("The Earth's rotation is measured up to {day} and predicted up to {end}.")
+        if days > 1:
+            sentence = marked(
+                "The Earth's rotation is measured up to {day}, {days} days ago, "
+                "and predicted up to {end}."
+            )
+        return say(sentence, day=_day(self.measured_to_s), days=days, end=end)
 
 
 @cache
@@ -134,7 +154,9 @@ def _day(utc_s: float) -> str:
 
 
 def _unusable(path: Path, reason: str) -> str:
-    return (
-        f"The table of the Earth's rotation {path} cannot be used ({reason}). "
-        "Install Poleward again, or the package astropy-iers-data by itself."
+    return say(
+        "The table of the Earth's rotation {path} cannot be used ({reason}). Install "
+        "Poleward again, or the package astropy-iers-data by itself.",
+        path=path,
+        reason=reason,
     )

@@ -17,6 +17,8 @@ import erfa
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import marked, say
+
 Floats = NDArray[np.float64]
 Dates = tuple[Floats, Floats]
 
@@ -29,13 +31,13 @@ _FIRST_JD, _LAST_JD = 2414866.0, 2471183.0  # a day inside DE421, for the time l
 class Body(Enum):
     """A body one can align by; the value is its name."""
 
-    SUN = "Sun"
-    MOON = "Moon"
-    MERCURY = "Mercury"
-    VENUS = "Venus"
-    MARS = "Mars"
-    JUPITER = "Jupiter"
-    SATURN = "Saturn"
+    SUN = marked("Sun")
+    MOON = marked("Moon")
+    MERCURY = marked("Mercury")
+    VENUS = marked("Venus")
+    MARS = marked("Mars")
+    JUPITER = marked("Jupiter")
+    SATURN = marked("Saturn")
 
 
 # NAIF numbers of the segments that lead from the barycentre of the solar system to a body.
@@ -79,9 +81,10 @@ def loss_sentence(tt: Dates) -> str | None:
     """
     if is_covered(tt):
         return None
-    return (
-        "The precise table of the Sun, Moon and planets runs from 1900 to 2053; for this date "
-        "shorter series stand in: the Sun stays good to 0.1″, the Moon to 20″, planets to 1.5′."
+    return say(
+        "The precise table of the Sun, Moon and planets runs from 1900 to 2053; for "
+        "this date shorter series stand in: the Sun stays good to 0.1″, the Moon to "
+        "20″, planets to 1.5′."
     )
 
 
@@ -132,8 +135,12 @@ def _kernel() -> Any:
         spk = SPK.open(str(path))
     except (OSError, ValueError) as error:
         raise RuntimeError(
-            f"The table of the Sun, Moon and planets {path} cannot be read ({error}). "
-            "Install Poleward again, or the package skyfield-data by itself."
+            say(
+                "The table of the Sun, Moon and planets {path} cannot be read ({problem}). "
+                "Install Poleward again, or the package skyfield-data by itself.",
+                path=path,
+                problem=error,
+            )
         ) from error
     atexit.register(spk.close)
     return spk

@@ -9,6 +9,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.language import say
+
 Floats = NDArray[np.float64]
 Booleans = NDArray[np.bool_]
 
@@ -88,8 +90,12 @@ def _point(line: str, number: int) -> tuple[float, float]:
     found = _TIGHT_PAIR.match(line) or _PAIR.match(line)
     if found is None:
         raise UnusableHorizon(
-            f"Line {number} of the horizon, “{line[:40]}”, is not an azimuth and an altitude; "
-            "write two numbers in degrees, like 135 12.5."
+            say(
+                "Line {number} of the horizon, “{line}”, is not an azimuth and an altitude; "
+                "write two numbers in degrees, like 135 12.5.",
+                number=number,
+                line=line[:40],
+            )
         )
     azimuth_deg, altitude_deg = (
         float(part.replace(",", ".").replace("−", "-")) for part in found.groups()
@@ -97,17 +103,27 @@ def _point(line: str, number: int) -> tuple[float, float]:
     try:
         _check(azimuth_deg, altitude_deg)
     except UnusableHorizon as problem:
-        raise UnusableHorizon(f"Line {number} of the horizon: {problem}") from None
+        raise UnusableHorizon(
+            say("Line {number} of the horizon: {problem}", number=number, problem=problem)
+        ) from None
     return azimuth_deg, altitude_deg
 
 
 def _check(azimuth_deg: float, altitude_deg: float) -> None:
     if not 0.0 <= azimuth_deg <= 360.0:
         raise UnusableHorizon(
-            f"azimuth {azimuth_deg:g}° is not between 0 and 360; count from north through east."
+            say(
+                "azimuth {azimuth:g}° is not between 0 and 360; count from north through east.",
+                azimuth=azimuth_deg,
+            )
         )
     if not LOWEST_DEG <= altitude_deg <= HIGHEST_DEG:
         raise UnusableHorizon(
-            f"altitude {altitude_deg:g}° is not between {LOWEST_DEG:g} and {HIGHEST_DEG:g}; the "
-            "azimuth goes first, the altitude second."
+            say(
+                "altitude {altitude:g}° is not between {low:g} and {high:g}; the azimuth "
+                "goes first, the altitude second.",
+                altitude=altitude_deg,
+                low=LOWEST_DEG,
+                high=HIGHEST_DEG,
+            )
         )

@@ -13,6 +13,7 @@ from typing import Any
 
 import numpy as np
 
+from core.language import marked, say
 from core.sky.site import Site
 
 FIRST_YEAR, END_YEAR = 2025.0, 2030.0
@@ -22,9 +23,9 @@ BLACKOUT_NT, CAUTION_NT = 2000.0, 6000.0
 _ERROR_DEG, _ERROR_DEG_NT = 0.26, 5417.0
 _HEIGHT_KM = (-1.0, 850.0)
 
-IRON = (
-    "Keep the compass two metres from the mount, a car or anything of iron; rock and cables "
-    "nearby can add degrees that no model knows."
+IRON = marked(
+    "Keep the compass two metres from the mount, a car or anything of iron; rock and "
+    "cables nearby can add degrees that no model knows."
 )
 
 
@@ -54,9 +55,11 @@ class Declination:
     @property
     def sentence(self) -> str:
         """How to set the polar axis by compass."""
-        pole = "north" if self.latitude_deg >= 0.0 else "south"
         bearing = round(self.pole_bearing_deg, 1) % 360.0
-        return f"True {pole} is at compass bearing {bearing:.1f}° here ± {_up(self.sigma_deg)}°."
+        sentence = marked("True south is at compass bearing {bearing:.1f}° here ± {sigma}°.")
+        if self.latitude_deg >= 0.0:
+            sentence = marked("True north is at compass bearing {bearing:.1f}° here ± {sigma}°.")
+        return say(sentence, bearing=bearing, sigma=_up(self.sigma_deg))
 
 
 def declination(site: Site, utc_s: float) -> Declination:
@@ -64,17 +67,26 @@ def declination(site: Site, utc_s: float) -> Declination:
     year = decimal_year(utc_s)
     if not FIRST_YEAR <= year <= END_YEAR:
         raise NoDeclination(
-            f"The magnetic model holds from {FIRST_YEAR:.0f} to the end of {END_YEAR - 1:.0f}, "
-            f"not in {int(year)}: set the axis by a star, by the Sun's shadow at noon, or with "
-            "the declination printed on a current map."
+            say(
+                "The magnetic model holds from {first:.0f} to the end of {last:.0f}, not in "
+                "{year}: set the axis by a star, by the Sun's shadow at noon, or with the "
+                "declination printed on a current map.",
+                first=FIRST_YEAR,
+                last=END_YEAR - 1,
+                year=int(year),
+            )
         )
     field = _field(site, year)
     horizontal_nt = float(field.h)
     if horizontal_nt < BLACKOUT_NT:
         raise NoDeclination(
-            "A compass is no use here: so near the magnetic pole the field is almost upright "
-            f"(horizontal part {horizontal_nt:.0f} nT, under {BLACKOUT_NT:.0f}). Set the axis by "
-            "a star or by the Sun's shadow at noon."
+            say(
+                "A compass is no use here: so near the magnetic pole the field is almost "
+                "upright (horizontal part {field:.0f} nT, under {least:.0f}). Set the axis "
+                "by a star or by the Sun's shadow at noon.",
+                field=horizontal_nt,
+                least=BLACKOUT_NT,
+            )
         )
     return Declination(
         declination_deg=float(field.d),
@@ -107,10 +119,12 @@ def _field(site: Site, year: float) -> Any:
 def _caution(horizontal_nt: float) -> str | None:
     if horizontal_nt >= CAUTION_NT:
         return None
-    return (
+    return say(
         "Doubt the compass here: near the magnetic pole its needle is weak and sluggish "
-        f"(horizontal field {horizontal_nt:.0f} nT, under {CAUTION_NT:.0f}) and magnetic storms "
-        "turn it by degrees."
+        "(horizontal field {field:.0f} nT, under {least:.0f}) and magnetic storms turn "
+        "it by degrees.",
+        field=horizontal_nt,
+        least=CAUTION_NT,
     )
 
 

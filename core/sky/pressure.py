@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from core.language import marked, say
 from core.sky.refraction import standard_pressure_hpa
 
 # ISO 2533:1975: temperature lapse, temperature at sea level, gravity, gas constant of dry air.
@@ -19,9 +20,9 @@ WEATHER_HPA = 60.0
 HIGHEST_GROUND_M = 8849.0
 # How many hPa one of these is (ISO 80000-4 for the conventional columns of mercury).
 _HPA_PER = {
-    "inches of mercury": 33.86389,
-    "millimetres of mercury": 1.333224,
-    "kilopascals": 10.0,
+    marked("inches of mercury"): 33.86389,
+    marked("millimetres of mercury"): 1.333224,
+    marked("kilopascals"): 10.0,
 }
 
 
@@ -52,18 +53,25 @@ def pressure_offer(typed_hpa: float, elevation_m: float) -> Offer | None:
         return None  # zero is how one asks for no refraction
     for unit, hpa in _HPA_PER.items():
         if abs(typed_hpa * hpa - expected_hpa) <= WEATHER_HPA:
-            return _in_unit(typed_hpa, unit, round(typed_hpa * hpa, 1))
+            return _in_unit(typed_hpa, say(unit), round(typed_hpa * hpa, 1))
         station_hpa = station_pressure_hpa(typed_hpa * hpa, elevation_m)
         if abs(station_hpa - expected_hpa) <= WEATHER_HPA:
-            return _in_unit(typed_hpa, f"{unit} reduced to sea level", round(station_hpa, 1))
+            return _in_unit(
+                typed_hpa, say("{unit} reduced to sea level", unit=say(unit)), round(station_hpa, 1)
+            )
     station_hpa = round(station_pressure_hpa(typed_hpa, elevation_m), 1)
     if abs(station_hpa - expected_hpa) <= WEATHER_HPA:
         return Offer(
             typed_hpa,
             station_hpa,
-            f"{typed_hpa:g} hPa is too much for {elevation_m:.0f} m; it looks like the weather "
-            f"report's pressure, reduced to sea level. Use {station_hpa:.1f} hPa, the pressure at "
-            "the station?",
+            say(
+                "{typed:g} hPa is too much for {elevation:.0f} m; it looks like the weather "
+                "report's pressure, reduced to sea level. Use {station:.1f} hPa, the "
+                "pressure at the station?",
+                typed=typed_hpa,
+                elevation=elevation_m,
+                station=station_hpa,
+            ),
         )
     return None
 
@@ -76,16 +84,19 @@ def elevation_offer(typed_m: float, station_hpa: float | None) -> Offer | None:
     """
     metres = round(typed_m * METRES_PER_FOOT, 1)
     if typed_m > HIGHEST_GROUND_M:
-        reason = "is higher than any mountain"
+        sentence = marked(
+            "An elevation of {typed:g} m is higher than any mountain. Were these feet? "
+            "That is {metres:.0f} m."
+        )
     elif station_hpa is None or not _fits(station_hpa, metres) or _fits(station_hpa, typed_m):
         return None
     else:
-        reason = f"does not fit a pressure of {station_hpa:.0f} hPa, but feet would"
-    return Offer(
-        typed_m,
-        metres,
-        f"An elevation of {typed_m:g} m {reason}. Were these feet? That is {metres:.0f} m.",
-    )
+        sentence = marked(
+            "An elevation of {typed:g} m does not fit a pressure of {station:.0f} hPa, but feet "
+            "would. Were these feet? That is {metres:.0f} m."
+        )
+    question = say(sentence, typed=typed_m, station=station_hpa, metres=metres)
+    return Offer(typed_m, metres, question)
 
 
 def _fits(station_hpa: float, elevation_m: float) -> bool:
@@ -96,6 +107,11 @@ def _in_unit(typed_hpa: float, unit: str, guess_hpa: float) -> Offer:
     return Offer(
         typed_hpa,
         guess_hpa,
-        f"{typed_hpa:g} cannot be hPa here. Was it in {unit}? That makes {guess_hpa:.1f} hPa at "
-        "the station.",
+        say(
+            "{typed:g} cannot be hPa here. Was it in {unit}? That makes {guess:.1f} hPa at "
+            "the station.",
+            typed=typed_hpa,
+            unit=unit,
+            guess=guess_hpa,
+        ),
     )

@@ -9,23 +9,27 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from core.language import marked, say
 from core.sky.almanac import Light, light_at, visits
 from core.sky.bodies import Body, BodyNow, bodies_now, body_now, course
 from core.sky.compass import direction_words
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
 
-SUN_CAUTION = (
-    "Never look at the Sun, and never point a telescope, finder, camera or polar-axis sight at it "
-    "or near it: eyes are destroyed at once and without pain, and instruments can catch fire. "
-    "Keep every cap on and every finder covered until the Sun has set."
+SUN_CAUTION = marked(
+    "Never look at the Sun, and never point a telescope, finder, camera or polar-axis "
+    "sight at it or near it: eyes are destroyed at once and without pain, and "
+    "instruments can catch fire. Keep every cap on and every finder covered until the "
+    "Sun has set."
 )
-SHADOW_CAUTION = (
-    "Use the shadow only, with your back to the Sun and all optics capped or still packed. Never "
-    "aim along the shadow towards the Sun."
+SHADOW_CAUTION = marked(
+    "Use the shadow only, with your back to the Sun and all optics capped or still "
+    "packed. Never aim along the shadow towards the Sun."
 )
-IF_NOT = "If it is not, the clock, the time zone or the longitude is wrong."
-BY_SHADOWS = "Judge by the shadows; never look at the Sun."
+IF_NOT = marked("If it is not, the clock, the time zone or the longitude is wrong.")
+BY_SHADOWS = marked("Judge by the shadows; never look at the Sun.")
+
+_WITH_ARTICLE = {Body.SUN: marked("The Sun"), Body.MOON: marked("The Moon")}
 
 SAFE_FROM_SUN_DEG = 30.0  # by day nothing nearer the Sun is offered; common practice, no source
 _LOWEST_DEG, _HIGHEST_DEG = 3.0, 85.0  # lower the shadow has no end, higher it has no length
@@ -53,34 +57,49 @@ class NoonShadow:
     @property
     def sentence(self) -> str:
         """What to do, without the time, which the screen writes in its own way."""
-        return (
-            f"At local noon the shadow of a plumb line points true {self.towards}. It is "
-            f"{self.length_per_height:.1f} times as long as the line is high and turns "
-            f"{self.turns_deg_per_min:.1f}° a minute, so mark it within half a minute."
+        return say(
+            "At local noon the shadow of a plumb line points true {towards}. It is "
+            "{length:.1f} times as long as the line is high and turns {turn:.1f}° a "
+            "minute, so mark it within half a minute.",
+            towards=say(self.towards),
+            length=self.length_per_height,
+            turn=self.turns_deg_per_min,
         )
 
 
 def where_sentence(now: BodyNow) -> str:
     """Where a body should be, as a check by eye; for the Sun below the horizon, how light it is."""
-    name = now.body.value if now.body not in (Body.SUN, Body.MOON) else f"The {now.body.value}"
+    name = say(_WITH_ARTICLE.get(now.body, now.body.value))
     where = direction_words(now.azimuth_deg)
     height = round(now.altitude_deg if now.altitude_deg > 0.0 else now.true_altitude_deg)
     if height > _OVERHEAD_DEG:
-        return f"{name} should now be almost overhead, {height}° high in the {where}."
+        return say(
+            "{name} should now be almost overhead, {height}° high in the {where}.",
+            name=name,
+            height=height,
+            where=where,
+        )
     if height > 0:
-        return f"{name} should now be {height}° above the {where} horizon."
+        return say(
+            "{name} should now be {height}° above the {where} horizon.",
+            name=name,
+            height=height,
+            where=where,
+        )
     if height == 0:
-        return f"{name} should now be on the {where} horizon."
-    below = f"{name} should now be {-height}° below the {where} horizon"
-    dark = f": {_dark_words(now.true_altitude_deg)}" if now.body is Body.SUN else ""
-    return f"{below}{dark}."
+        return say("{name} should now be on the {where} horizon.", name=name, where=where)
+    sentence = marked("{name} should now be {height}° below the {where} horizon.")
+    if now.body is Body.SUN:
+        sentence = marked("{name} should now be {height}° below the {where} horizon: {dark}.")
+    dark = _dark_words(now.true_altitude_deg)
+    return say(sentence, name=name, height=-height, where=where, dark=dark)
 
 
 def sun_check(site: Site, air: Air, utc_s: float) -> str:
     """The check of clock, zone and longitude that a person can make without an instrument."""
     sun = body_now(Body.SUN, site, air, utc_s)
     up = light_at(sun.true_altitude_deg) is Light.DAY
-    return " ".join([where_sentence(sun), IF_NOT, *([BY_SHADOWS] if up else [])])
+    return " ".join([where_sentence(sun), say(IF_NOT), *([say(BY_SHADOWS)] if up else [])])
 
 
 def noon_shadow(site: Site, air: Air, utc_s: float) -> NoonShadow:
@@ -90,7 +109,9 @@ def noon_shadow(site: Site, air: Air, utc_s: float) -> NoonShadow:
     seen = Refraction.of(air).observed_altitude_rad(np.radians(sun.true_altitude_deg[0]))
     altitude_deg = float(np.degrees(seen))
     if not _LOWEST_DEG <= altitude_deg <= _HIGHEST_DEG:
-        raise NoShadow(f"{_no_shadow(altitude_deg)} Set the axis by compass or by a star.")
+        raise NoShadow(
+            say("{reason} Set the axis by compass or by a star.", reason=_no_shadow(altitude_deg))
+        )
     rate = 0.25 * np.cos(np.radians(sun.declination_deg[0])) / np.cos(seen)  # dA/dH = cos δ / cos h
     return NoonShadow(
         utc_s=noon_s,
@@ -127,15 +148,21 @@ def apart_deg(first: BodyNow, second: BodyNow) -> float:
 
 def _no_shadow(altitude_deg: float) -> str:
     if altitude_deg > _HIGHEST_DEG:
-        return (
-            f"At the next noon the Sun is almost overhead ({altitude_deg:.0f}°): the shadow is "
-            "too short and turns too fast."
+        return say(
+            "At the next noon the Sun is almost overhead ({altitude:.0f}°): the shadow "
+            "is too short and turns too fast.",
+            altitude=altitude_deg,
         )
     if altitude_deg < 0.0:
-        return "The Sun stays below the horizon at the next noon: there is no shadow."
-    return f"At the next noon the Sun is only {altitude_deg:.0f}° high: the shadow has no end."
+        return say("The Sun stays below the horizon at the next noon: there is no shadow.")
+    return say(
+        "At the next noon the Sun is only {altitude:.0f}° high: the shadow has no end.",
+        altitude=altitude_deg,
+    )
 
 
 def _dark_words(sun_altitude_deg: float) -> str:
     light = light_at(sun_altitude_deg)
-    return "it should be night" if light is Light.NIGHT else f"it should be {light.value}"
+    if light is Light.NIGHT:
+        return say("it should be night")
+    return say("it should be {light}", light=say(light.value))

@@ -11,7 +11,9 @@ import re
 import zoneinfo
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta, timezone, tzinfo
-from functools import cache
+from functools import cache, reduce
+
+from core.language import marked, say
 
 _OFFSET = re.compile(r"(?:UTC|GMT)?\s*([+\-−])\s*(\d{1,2})(?::?([0-5]\d))?", re.IGNORECASE)
 _WEST_MIN, _EAST_MIN = -12 * 60, 14 * 60  # no civil time is farther from UTC
@@ -48,9 +50,12 @@ class Zone:
         apart_h = (self.offset_h(utc_s) - by_sun_h + 12.0) % 24.0 - 12.0
         if abs(apart_h) <= FAR_H:
             return None
-        return (
-            f"{self.name} is {abs(apart_h):.0f} hours away from the Sun's time at this longitude: "
-            "the time zone is that of another place, or the longitude has the wrong side (E or W)."
+        return say(
+            "{zone} is {hours:.0f} hours away from the Sun's time at this longitude: "
+            "the time zone is that of another place, or the longitude has the wrong "
+            "side (E or W).",
+            zone=self.name,
+            hours=abs(apart_h),
         )
 
 
@@ -81,8 +86,12 @@ def find(text: str) -> Zone:
         return Zone(found[0], zoneinfo.ZoneInfo(found[0]))
     except (OSError, ValueError) as error:
         raise UnusableZone(
-            f"The rules of {found[0]} cannot be read on this computer ({error}); give the offset "
-            "instead, like UTC+2."
+            say(
+                "The rules of {zone} cannot be read on this computer ({problem}); give the "
+                "offset instead, like UTC+2.",
+                zone=found[0],
+                problem=error,
+            )
         ) from error
 
 
@@ -90,7 +99,9 @@ def _by_offset(text: str, sign: str, hours: str, minutes: str | None) -> Zone:
     ahead_min = 60 * int(hours) + int(minutes or 0)
     ahead_min = ahead_min if sign == "+" else -ahead_min
     if not _WEST_MIN <= ahead_min <= _EAST_MIN:
-        raise UnusableZone(f"“{text[:20]}” is no offset from UTC: they go from −12 to +14 hours.")
+        raise UnusableZone(
+            say("“{text}” is no offset from UTC: they go from −12 to +14 hours.", text=text[:20])
+        )
     return Zone(_offset_name(ahead_min), timezone(timedelta(minutes=ahead_min)))
 
 
@@ -112,10 +123,25 @@ def _key(name: str) -> str:
 
 def _which(text: str, found: list[str]) -> str:
     if not text:
-        return "The time zone is empty; write a name like Europe/Lisbon or an offset like UTC+2."
+        return say(
+            "The time zone is empty; write a name like Europe/Lisbon or an offset like UTC+2."
+        )
     if found:
-        return f"“{text[:40]}” may be {' or '.join(found[:3])}: write which."
+        return say(
+            "“{text}” may be {names}: write which.",
+            text=text[:40],
+            names=reduce(_either, found[:3]),
+        )
     places = {_key(name.rpartition("/")[2]): name for name in names()}
     near = difflib.get_close_matches(_key(text.rpartition("/")[2]), places, n=1, cutoff=0.6)
-    hint = f" Is {places[near[0]]} meant?" if near else ""
-    return f"“{text[:40]}” is no time zone known here.{hint} An offset like UTC+2 will do as well."
+    sentence = marked("“{text}” is no time zone known here. An offset like UTC+2 will do as well.")
+    if near:
+        sentence = marked(
+            "“{text}” is no time zone known here. Is {place} meant? "
+            "An offset like UTC+2 will do as well."
+        )
+    return say(sentence, text=text[:40], place=places[near[0]] if near else "")
+
+
+def _either(first: str, second: str) -> str:
+    return say("{first} or {second}", first=first, second=second)

@@ -17,6 +17,7 @@ from app.widgets.flow import Flow
 from app.widgets.key import Key
 from app.widgets.text import Text
 from core.alignment.words import altitude_side, azimuth_side
+from core.language import say
 
 if TYPE_CHECKING:
     from app.session.session import Session
@@ -148,7 +149,7 @@ class Practice(QWidget):
         button = Key(words.format(star=star.name, altitude=star.altitude_deg))
         spoken = self.tr("Watch {star}, {altitude:.0f}° high, {where}")
         button.setAccessibleName(
-            spoken.format(star=star.name, altitude=star.altitude_deg, where=star.where)
+            spoken.format(star=star.name, altitude=star.altitude_deg, where=say(star.where))
         )
         button.clicked.connect(lambda: self.watch(star.name, star.ra_deg, star.dec_deg))
         return button

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from core.language import say
 from core.sky.compass import direction_words
 
 if TYPE_CHECKING:
@@ -58,7 +59,7 @@ def coordinates(star: Proposal) -> str:
 def shows(star: Proposal) -> str:
     """Which of the two errors it tells of."""
     told = star.choice.shows
-    return "shows azimuth and altitude mixed" if told.endswith("both") else told
+    return "shows azimuth and altitude mixed" if told.endswith("both") else say(told)
 
 
 def line(star: Proposal, proposals: Proposals) -> str:

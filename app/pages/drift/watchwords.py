@@ -39,7 +39,7 @@ def _of_notes(snapshot: Snapshot, label: str) -> Sequence[str]:
     return [
         note.text
         for note in notes
-        if note.code in TOLD and (f"“{label}”" in note.text or note.code == "stars alike")
+        if note.code in TOLD and (note.leg == label or note.code == "stars alike")
     ]
 
 

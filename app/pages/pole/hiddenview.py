@@ -15,6 +15,7 @@ from app.widgets.compass import CompassPanel
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from core.alignment.roughmarks import RoughMark, rough_marks
+from core.language import say
 from core.sky.site import Air, Site
 from core.sky.sunlight import SHADOW_CAUTION, SUN_CAUTION, NoonShadow, NoShadow, noon_shadow
 
@@ -58,10 +59,10 @@ class HiddenView(QWidget):
         bodies.column.addWidget(Text(self._how(), "small"))
         bodies.column.addWidget(self._marks)
         bodies.column.addWidget(self._mark)
-        bodies.column.addWidget(Text(SUN_CAUTION, "small"))
+        bodies.column.addWidget(Text(say(SUN_CAUTION), "small"))
         shadow = Panel(self.tr("By the Sun's shadow at noon"))
         shadow.column.addWidget(self._shadow)
-        shadow.column.addWidget(Text(SHADOW_CAUTION, "alarm"))
+        shadow.column.addWidget(Text(say(SHADOW_CAUTION), "alarm"))
         by_day = QWidget()
         column = QVBoxLayout(by_day)
         column.setContentsMargins(0, 0, 0, 0)

@@ -12,6 +12,7 @@ from app.widgets.key import Key
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from app.widgets.ticking import Ticking
+from core.language import say
 from core.sky import clock, zones
 from core.sky.almanac import losses
 from core.sky.site import Air, Site
@@ -66,7 +67,7 @@ class ClockPanel(Panel):
         self._civil = _Time(self.tr("Local time"))
         self._sidereal = _Time(self.tr("Sidereal time"))
         self._field = Field(self.tr("Time zone"), self.tr("empty: the computer's own"))
-        self._check, self._caution = Text(), Text(SUN_CAUTION, "small")
+        self._check, self._caution = Text(), Text(say(SUN_CAUTION), "small")
         self._doubt, self._earth = Text("", "alarm"), Text("", "small")
         self._is_right = Key(self.tr("The clock is right"))
         self._is_right.clicked.connect(self._checked)

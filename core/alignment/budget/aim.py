@@ -12,6 +12,7 @@ from core.alignment.budget.task import Task, Vantage
 from core.alignment.budget.trail import trails
 from core.alignment.budget.words import near, pixels
 from core.alignment.geometry import ARCMIN_PER_RAD
+from core.language import say
 
 _SAME = 0.02  # a smaller gain than this part is not worth an aim of its own
 
@@ -52,18 +53,24 @@ def _sentence(
     task: Task, fraction: float, above_arcmin: float, size: float, ends: tuple[float, float]
 ) -> str:
     if max(ends) - size <= max(_SAME * max(ends), 0.01 * task.limit_px):
-        return f"For this target it makes no difference which pole is aimed at: {pixels(size)}."
+        return say(
+            "For this target it makes no difference which pole is aimed at: {size}.",
+            size=pixels(size),
+        )
     place = _place(fraction, above_arcmin)
-    return (
-        f"This target smears least with the axis {place}: {near(size, task.limit_px)}, against "
-        f"{near(ends[0], task.limit_px)} on the true and {near(ends[1], task.limit_px)} on the "
-        "refracted pole."
+    return say(
+        "This target smears least with the axis {place}: {size}, against {true} on the "
+        "true and {refracted} on the refracted pole.",
+        place=place,
+        size=near(size, task.limit_px),
+        true=near(ends[0], task.limit_px),
+        refracted=near(ends[1], task.limit_px),
     )
 
 
 def _place(fraction: float, above_arcmin: float) -> str:
     if fraction < 0.01:
-        return "on the true pole"
+        return say("on the true pole")
     if fraction > 0.99:
-        return "on the refracted pole"
-    return f"{above_arcmin:.1f}′ above the true pole"
+        return say("on the refracted pole")
+    return say("{above:.1f}′ above the true pole", above=above_arcmin)

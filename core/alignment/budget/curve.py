@@ -13,6 +13,7 @@ from core.alignment.budget.field import Exposures, seen_field
 from core.alignment.budget.task import LONGEST_EXPOSURE_S, Task, UnusableTask, Vantage
 from core.alignment.budget.trail import trails
 from core.alignment.budget.words import duration, pixels
+from core.language import say
 
 Floats = NDArray[np.float64]
 
@@ -56,7 +57,7 @@ def longest_exposure(task: Task, vantage: Vantage, axis_rad: Floats) -> LongestE
 
     low, high = float(np.log(_SHORTEST_S)), float(np.log(LONGEST_EXPOSURE_S)) - 1e-9
     if beyond(low) > 0.0:
-        return LongestExposure(0.0, False, "No exposure is short enough for this budget.")
+        return LongestExposure(0.0, False, say("No exposure is short enough for this budget."))
     seconds = float(np.exp(high if beyond(high) <= 0.0 else _root(beyond, low, high)))
     fits = max(_worst(replace(task, exposure_s=seconds * 0.99), vantage, axis_rad))
     capped = bool(fits < 0.9 * task.limit_px)
@@ -80,10 +81,15 @@ def _worst(task: Task, vantage: Vantage, axis_rad: Floats) -> tuple[float, float
 
 def _sentence(task: Task, seconds: float, capped: bool) -> str:
     if capped:
-        return (
-            f"Smear sets no limit: it stays below {pixels(task.limit_px)} for {duration(seconds)}."
+        return say(
+            "Smear sets no limit: it stays below {limit} for {duration}.",
+            limit=pixels(task.limit_px),
+            duration=duration(seconds),
         )
-    return (
-        f"Longest exposure at {task.optics.focal_length_mm:g} mm: {duration(seconds)}; "
-        f"beyond, stars smear more than {pixels(task.limit_px)}."
+    return say(
+        "Longest exposure at {focal_length:g} mm: {duration}; beyond, stars smear more "
+        "than {limit}.",
+        focal_length=task.optics.focal_length_mm,
+        duration=duration(seconds),
+        limit=pixels(task.limit_px),
     )

@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from core.alignment.budget.task import LOWEST_ALTITUDE_DEG as LOWEST
 from core.alignment.budget.task import Task, UnusableTask, Vantage
 from core.alignment.geometry import SIDEREAL_RATE_RAD_PER_S, observed_direction
+from core.language import say
 
 Floats = NDArray[np.float64]
 
@@ -38,10 +39,15 @@ class Exposures:
         up = start[_stays_up(start, declination, task.exposure_turn_rad, vantage)]
         if up.size == 0:
             raise UnusableTask(
-                f"At declination {target.declination_deg:g}° the target is never above "
-                f"{LOWEST:g}° for a whole exposure between hour angles "
-                f"{target.first_hour_angle_deg:g}° and {target.last_hour_angle_deg:g}°; "
-                "choose other hours, or check the latitude."
+                say(
+                    "At declination {declination:g}° the target is never above {lowest:g}° "
+                    "for a whole exposure between hour angles {first:g}° and {last:g}°; "
+                    "choose other hours, or check the latitude.",
+                    declination=target.declination_deg,
+                    lowest=LOWEST,
+                    first=target.first_hour_angle_deg,
+                    last=target.last_hour_angle_deg,
+                )
             )
         return cls(up, np.full_like(up, declination), np.full_like(up, task.exposure_s))
 

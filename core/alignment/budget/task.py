@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 
 from core.alignment.geometry import ARCMIN_PER_RAD, ARCSEC_PER_RAD, SIDEREAL_RATE_RAD_PER_S
+from core.language import marked, say
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
 
@@ -13,16 +14,21 @@ LONGEST_EXPOSURE_S = 6.0 * 3600.0
 LOWEST_ALTITUDE_DEG = 10.0  # below, the air's lift is too uncertain to promise anything
 
 _RANGES = {
-    "declination_deg": (-90.0, 90.0, "The target's declination", "°"),
-    "first_hour_angle_deg": (-360.0, 360.0, "The first hour angle", "°"),
-    "last_hour_angle_deg": (-360.0, 360.0, "The last hour angle", "°"),
-    "focal_length_mm": (1.0, 100_000.0, "The focal length", " mm"),
-    "pixel_um": (0.1, 1000.0, "The pixel size", " µm"),
-    "exposure_s": (0.001, LONGEST_EXPOSURE_S, "The exposure", " s"),
-    "limit_px": (0.01, 100.0, "The smear allowed", " pixels"),
-    "tracking_rate": (0.0, 2.0, "The mount's tracking rate", " of the sidereal rate"),
-    "width_px": (1, 1_000_000, "The width of the sensor", " pixels"),
-    "height_px": (1, 1_000_000, "The height of the sensor", " pixels"),
+    "declination_deg": (-90.0, 90.0, marked("The target's declination"), "°"),
+    "first_hour_angle_deg": (-360.0, 360.0, marked("The first hour angle"), "°"),
+    "last_hour_angle_deg": (-360.0, 360.0, marked("The last hour angle"), "°"),
+    "focal_length_mm": (1.0, 100_000.0, marked("The focal length"), " mm"),
+    "pixel_um": (0.1, 1000.0, marked("The pixel size"), " µm"),
+    "exposure_s": (0.001, LONGEST_EXPOSURE_S, marked("The exposure"), " s"),
+    "limit_px": (0.01, 100.0, marked("The smear allowed"), marked(" pixels")),
+    "tracking_rate": (
+        0.0,
+        2.0,
+        marked("The mount's tracking rate"),
+        marked(" of the sidereal rate"),
+    ),
+    "width_px": (1, 1_000_000, marked("The width of the sensor"), marked(" pixels")),
+    "height_px": (1, 1_000_000, marked("The height of the sensor"), marked(" pixels")),
 }
 
 
@@ -35,7 +41,15 @@ def _check(record: object) -> None:
         low, high, what, unit = _RANGES.get(name, (-math.inf, math.inf, name, ""))
         if name in _RANGES and not low <= value <= high:  # not-a-number fails too
             raise UnusableTask(
-                f"{what} is given as {value:g}{unit}; it lies between {low:g} and {high:g}{unit}."
+                say(
+                    "{what} is given as {value:g}{unit}; it lies between {low:g} and "
+                    "{high:g}{unit}.",
+                    what=say(what),
+                    value=value,
+                    unit=say(unit),
+                    low=low,
+                    high=high,
+                )
             )
 
 
@@ -55,8 +69,10 @@ class Target:
         _check(self)
         if not 0.0 <= self.last_hour_angle_deg - self.first_hour_angle_deg <= 360.0:
             raise UnusableTask(
-                "The last hour angle is before the first, or more than a day after it; "
-                "give them in the order of time, east of the meridian negative."
+                say(
+                    "The last hour angle is before the first, or more than a day after it; "
+                    "give them in the order of time, east of the meridian negative."
+                )
             )
 
 
@@ -73,8 +89,10 @@ class Optics:
         _check(self)
         if self.half_diagonal_rad > math.radians(30.0):
             raise UnusableTask(
-                "The field is more than 60° across; check the focal length, the pixel size and "
-                "the number of pixels."
+                say(
+                    "The field is more than 60° across; check the focal length, the pixel "
+                    "size and the number of pixels."
+                )
             )
 
     @property
@@ -115,9 +133,13 @@ class Task:
         if self.is_guided and not -1e-9 <= self.guide_star_offset_rad <= math.radians(60.0):
             half_diagonal_arcmin = self.optics.half_diagonal_rad * ARCMIN_PER_RAD
             raise UnusableTask(
-                f"The guide star is given as {self.guide_star_to_far_corner_arcmin:g}′ from the "
-                f"farthest corner; that corner is {half_diagonal_arcmin:.1f}′ from the middle of "
-                "the field, so the figure is at least that, and at most 60° more."
+                say(
+                    "The guide star is given as {given:g}′ from the farthest corner; that "
+                    "corner is {corner:.1f}′ from the middle of the field, so the figure is "
+                    "at least that, and at most 60° more.",
+                    given=self.guide_star_to_far_corner_arcmin,
+                    corner=half_diagonal_arcmin,
+                )
             )
 
     @property

@@ -15,6 +15,7 @@ from core.alignment.budget.task import Task, Vantage
 from core.alignment.budget.trail import trails
 from core.alignment.budget.words import arc, exposures_at, pixels
 from core.alignment.geometry import ARCMIN_PER_RAD
+from core.language import marked, say
 
 Floats = NDArray[np.float64]
 
@@ -48,7 +49,7 @@ class Tolerance:
 
 
 def tolerance(
-    task: Task, vantage: Vantage, aim_altitude_rad: float = 0.0, place: str = "true pole"
+    task: Task, vantage: Vantage, aim_altitude_rad: float = 0.0, place: str = marked("true pole")
 ) -> Tolerance:
     """Tolerance about an axis `aim_altitude_rad` above the true pole, which the words call `place`.
 
@@ -136,18 +137,29 @@ def _arcmin(size_rad: float) -> float:
 
 
 def _sentence(task: Task, largest_arcmin: float, place: str) -> str:
-    what = exposures_at(task)
+    what, place = exposures_at(task), say(place)
     if not np.isfinite(largest_arcmin):
-        return f"For {what} any axis within 10° of the {place} will do."
-    return (
-        f"For {what} keep the axis within {arc(largest_arcmin)} of the {place}: "
-        f"stars then smear less than {pixels(task.limit_px)}."
+        return say("For {what} any axis within 10° of the {place} will do.", what=what, place=place)
+    return say(
+        "For {what} keep the axis within {tolerance} of the {place}: stars then smear "
+        "less than {limit}.",
+        what=what,
+        tolerance=arc(largest_arcmin),
+        place=place,
+        limit=pixels(task.limit_px),
     )
 
 
 def _hopeless(task: Task, alone_px: float, place: str) -> str:
-    way = "a shorter exposure" if task.is_guided else "a shorter exposure or guiding"
-    return (
-        f"For {exposures_at(task)} even an axis exactly on the {place} is not enough: the air's "
-        f"refraction smears {pixels(alone_px)} (budget {task.limit_px:g}). It takes {way}."
+    way = say("a shorter exposure or guiding")
+    if task.is_guided:
+        way = say("a shorter exposure")
+    return say(
+        "For {exposures} even an axis exactly on the {place} is not enough: the air's "
+        "refraction smears {smear} (budget {limit:g}). It takes {way}.",
+        exposures=exposures_at(task),
+        place=say(place),
+        smear=pixels(alone_px),
+        limit=task.limit_px,
+        way=way,
     )

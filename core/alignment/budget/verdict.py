@@ -13,6 +13,7 @@ from core.alignment.budget.field import Exposures, SeenField, seen_field
 from core.alignment.budget.task import Task, Vantage
 from core.alignment.budget.trail import Trails, trails
 from core.alignment.budget.words import between, exposures_at, near
+from core.language import say
 
 Floats = NDArray[np.float64]
 
@@ -61,7 +62,7 @@ def judge(task: Task, vantage: Vantage, alignment: Alignment | None) -> Smear:
     """Judge an alignment for a task. Raises `UnusableTask` when the target is not up."""
     exposures = Exposures.over_span(task, vantage)
     if alignment is None:
-        text = "Smear cannot be told: the legs do not fix both errors of the axis yet."
+        text = say("Smear cannot be told: the legs do not fix both errors of the axis yet.")
         return Smear(Grade.UNKNOWN, None, None, task.limit_px, None, text)
     view = _View(seen_field(exposures, task, vantage), task, vantage)
     centre, corner = _shares(view, alignment)
@@ -137,15 +138,35 @@ def _grade(centre: Share, corner: Share, limit_px: float) -> Grade:
 
 
 def _sentence(task: Task, grade: Grade, centre: Share, corner: Share) -> str:
-    where, share = ("corner", corner) if corner.total_px >= centre.total_px else ("centre", centre)
-    what, limit = exposures_at(task), f"(budget {task.limit_px:g})"
+    is_corner = corner.total_px >= centre.total_px
+    smear, share = (say("corner smear"), corner) if is_corner else (say("centre smear"), centre)
+    what, limit = exposures_at(task), task.limit_px
     size = near(share.total_px, task.limit_px)
     if grade is Grade.GOOD_ENOUGH:
-        return f"Good enough for {what}: {where} smear {size} {limit}."
+        return say(
+            "Good enough for {what}: {smear} {size} (budget {limit:g}).",
+            what=what,
+            smear=smear,
+            size=size,
+            limit=limit,
+        )
     if grade is Grade.NOT_CLEAR_YET:
         span = between(share.low_px, share.high_px)
-        return f"Not clear yet for {what}: {where} smear {span} {limit}; watch longer."
-    return f"Not good enough for {what}: {where} smear {size} {limit}; {_blame(task, share)}."
+        return say(
+            "Not clear yet for {what}: {smear} {span} (budget {limit:g}); watch longer.",
+            what=what,
+            smear=smear,
+            span=span,
+            limit=limit,
+        )
+    return say(
+        "Not good enough for {what}: {smear} {size} (budget {limit:g}); {blame}.",
+        what=what,
+        smear=smear,
+        size=size,
+        limit=limit,
+        blame=_blame(task, share),
+    )
 
 
 def _blame(task: Task, share: Share) -> str:
@@ -153,6 +174,9 @@ def _blame(task: Task, share: Share) -> str:
     parts = {"azimuth": share.azimuth_px, "altitude": share.altitude_px, "air": share.air_px}
     largest = max(parts, key=parts.__getitem__)
     if largest == "air":
-        way = "expose shorter" if task.is_guided else "expose shorter or guide"
-        return f"the air's refraction does most of it: {way}"
-    return f"the {largest} error does most of it"
+        if task.is_guided:
+            return say("the air's refraction does most of it: expose shorter")
+        return say("the air's refraction does most of it: expose shorter or guide")
+    if largest == "azimuth":
+        return say("the azimuth error does most of it")
+    return say("the altitude error does most of it")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from core.alignment.budget.task import Task
+from core.language import say
 
 _DEGREES_FROM_ARCMIN = 120.0
 
@@ -10,13 +11,17 @@ _DEGREES_FROM_ARCMIN = 120.0
 def exposure_words(exposure_s: float) -> str:
     """``5-minute``, ``90-second``: as an attribute of exposures."""
     if exposure_s >= 120.0 and round(exposure_s / 60.0, 1) == exposure_s / 60.0:
-        return f"{exposure_s / 60.0:g}-minute"
-    return f"{exposure_s:.3g}-second"
+        return say("{minutes:g}-minute", minutes=exposure_s / 60.0)
+    return say("{seconds:.3g}-second", seconds=exposure_s)
 
 
 def exposures_at(task: Task) -> str:
     """``guided 5-minute exposures at 600 mm``."""
-    return f"{exposure_words(task.exposure_s)} exposures at {task.optics.focal_length_mm:g} mm"
+    return say(
+        "{length} exposures at {focal_length:g} mm",
+        length=exposure_words(task.exposure_s),
+        focal_length=task.optics.focal_length_mm,
+    )
 
 
 def duration(seconds: float) -> str:
@@ -24,18 +29,20 @@ def duration(seconds: float) -> str:
     if seconds < 1.95:
         return f"{seconds:.2g} s"
     if seconds < 120.0:
-        return f"{seconds:.0f} seconds"
+        return say("{seconds:.0f} seconds", seconds=seconds)
     minutes = seconds / 60.0
-    return f"{minutes:.1f} minutes" if minutes < 9.95 else f"{minutes:.0f} minutes"
+    if minutes < 9.95:
+        return say("{minutes:.1f} minutes", minutes=minutes)
+    return say("{minutes:.0f} minutes", minutes=minutes)
 
 
 def pixels(size_px: float) -> str:
     """``0.3 of a pixel``, ``1.8 pixels``, two figures below one."""
     if size_px < 0.01:
-        return "less than 0.01 of a pixel"
+        return say("less than 0.01 of a pixel")
     if size_px < 0.995:
-        return f"{_short(size_px)} of a pixel"
-    return "1 pixel" if _short(size_px) == "1" else f"{_short(size_px)} pixels"
+        return say("{size} of a pixel", size=_short(size_px))
+    return say("1 pixel") if _short(size_px) == "1" else say("{size} pixels", size=_short(size_px))
 
 
 def near(size_px: float, limit_px: float) -> str:
@@ -47,8 +54,10 @@ def near(size_px: float, limit_px: float) -> str:
 
 def between(low_px: float, high_px: float) -> str:
     """``between 0.3 and 0.8 of a pixel``."""
-    unit = "of a pixel" if high_px < 0.995 else "pixels"
-    return f"between {_short(low_px)} and {_short(high_px)} {unit}"
+    low, high = _short(low_px), _short(high_px)
+    if high_px < 0.995:
+        return say("between {low} and {high} of a pixel", low=low, high=high)
+    return say("between {low} and {high} pixels", low=low, high=high)
 
 
 def arc(size_arcmin: float) -> str:

@@ -9,6 +9,7 @@ from core.alignment.driftlog.gather import LegRows
 from core.alignment.driftlog.numerals import shown
 from core.alignment.driftlog.records import Extras, Leg, Rejected, Remark, UnusableLog
 from core.alignment.driftlog.rows import BadRow, Row, RowReader
+from core.language import say
 
 # The longest night at 60° lasts 18 hours: 1.6 million readings at 25 a second.
 MAX_SAMPLES = 2_000_000
@@ -43,8 +44,12 @@ class Body:
         self.samples += 1
         if self.samples > MAX_SAMPLES:
             raise UnusableLog(
-                f"{self._name} holds more than {MAX_SAMPLES:,} readings, more than a night can "
-                "give; split it into one file a night."
+                say(
+                    "{name} holds more than {most:,} readings, more than a night can give; "
+                    "split it into one file a night.",
+                    name=self._name,
+                    most=MAX_SAMPLES,
+                )
             )
         if not self._offset_seen:
             self._note_offset(fields[self._utc_place], line_number)
@@ -72,7 +77,7 @@ class Body:
         try:
             return split(text, self._columns.separator)
         except csv.Error:
-            raise BadRow("Its quotation marks do not match.") from None
+            raise BadRow(say("Its quotation marks do not match.")) from None
 
     def _repeats_names(self, fields: list[str]) -> bool:
         names = self._columns.names
@@ -90,22 +95,30 @@ class Body:
             return leg
         if len(self._legs) >= MAX_LEGS:
             raise UnusableLog(
-                f"{self._name} names more than {MAX_LEGS} legs; does its leg column count lines? "
-                "All readings of one star, without touching the bolts, share one label."
+                say(
+                    "{name} names more than {most} legs; does its leg column count lines? "
+                    "All readings of one star, without touching the bolts, share one label.",
+                    name=self._name,
+                    most=MAX_LEGS,
+                )
             )
         leg = self._legs[row.label] = LegRows(row, tuple(self._columns.extra))
         return leg
 
     def _note_return(self, label: str, line_number: int) -> None:
         self._returned.add(label)
-        text = (
-            f"Leg “{label}” goes on here after leg “{self._last_label}”. If the bolts were "
-            "turned in between, give the later readings a label of their own."
+        text = say(
+            "Leg “{label}” goes on here after leg “{other}”. If the bolts were turned "
+            "in between, give the later readings a label of their own.",
+            label=label,
+            other=self._last_label,
         )
         self.remarks.append(Remark(line_number, text))
 
     def _note_offset(self, text: str, line_number: int) -> None:
         if "+" in text or text.find("-", 11) > 0:
             self._offset_seen = True
-            said = f"Times with an offset from UTC, like {shown(text)}, were converted."
+            said = say(
+                "Times with an offset from UTC, like {text}, were converted.", text=shown(text)
+            )
             self.remarks.append(Remark(line_number, said))

@@ -5,9 +5,11 @@ from __future__ import annotations
 import csv
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import reduce
 
 from core.alignment.driftlog.numerals import shown
 from core.alignment.driftlog.records import UnusableLog
+from core.language import say
 
 REQUIRED = ("leg", "utc", "ra_deg", "dec_deg", "north_arcsec")
 OPTIONAL = ("east_arcsec", "sigma_arcsec")
@@ -49,7 +51,11 @@ def find(line: str, line_number: int) -> Columns:
     for name in (*REQUIRED, *OPTIONAL):
         if names.count(name) > 1:
             raise UnusableLog(
-                f"Line {line_number} names the column {name} twice; rename or remove one of them."
+                say(
+                    "Line {line} names the column {name} twice; rename or remove one of them.",
+                    line=line_number,
+                    name=name,
+                )
             )
     place = {name: names.index(name) for name in (*REQUIRED, *OPTIONAL) if name in names}
     return Columns(separator, tuple(names), place, _extra(names))
@@ -61,6 +67,10 @@ def _names(line: str, separator: str) -> list[str]:
     except csv.Error:
         return []
     return ["_".join(field.lower().split()) for field in fields]
+
+
+def _both(first: str, second: str) -> str:
+    return say("{first} and {second}", first=first, second=second)
 
 
 def _extra(names: Sequence[str]) -> dict[str, int]:
@@ -76,12 +86,19 @@ def _missing_sentence(
     line: str, line_number: int, names: Sequence[str], missing: Sequence[str]
 ) -> str:
     if len(missing) == len(REQUIRED):
-        return (
-            f"Line {line_number} should name the columns ({EXAMPLE}) but reads {shown(line)}; "
-            "is this a drift log? Put the column names above the readings."
+        return say(
+            "Line {line} should name the columns ({example}) but reads {text}; is this "
+            "a drift log? Put the column names above the readings.",
+            line=line_number,
+            example=EXAMPLE,
+            text=shown(line),
         )
     found = ", ".join(name for name in names if name)
-    return (
-        f"Line {line_number} lacks the column {' and '.join(missing)}; it names {shown(found)}. "
-        f"The columns needed are {EXAMPLE}; rename yours if they mean the same, in the same units."
+    return say(
+        "Line {line} lacks the column {missing}; it names {names}. The columns needed "
+        "are {example}; rename yours if they mean the same, in the same units.",
+        line=line_number,
+        missing=reduce(_both, missing),
+        names=shown(found),
+        example=EXAMPLE,
     )

@@ -12,6 +12,7 @@ from typing import BinaryIO
 
 from core.alignment.driftlog.reader import MAX_LINE_CHARACTERS, read
 from core.alignment.driftlog.records import DriftLog, UnusableLog
+from core.language import say
 
 # As many readings as a log may hold, at 128 bytes a line; a plain line has 60.
 MAX_BYTES = 256_000_000
@@ -50,14 +51,21 @@ def read_file(path: str | os.PathLike[str], keep_going: KeepGoing | None = None)
 def _size_of_ordinary_file(file: Path, name: str) -> int:
     status = file.stat()
     if not stat.S_ISREG(status.st_mode):
-        raise UnusableLog(f"{name} is not a file that can be read as a log; choose a CSV file.")
+        raise UnusableLog(
+            say("{name} is not a file that can be read as a log; choose a CSV file.", name=name)
+        )
     if status.st_size > MAX_BYTES:
         raise UnusableLog(
-            f"{name} has {status.st_size / 1e6:,.0f} MB; a drift log of the longest night has less "
-            f"than {MAX_BYTES / 1e6:.0f} MB. Choose another file, or split it into one a night."
+            say(
+                "{name} has {size:,.0f} MB; a drift log of the longest night has less than "
+                "{most:.0f} MB. Choose another file, or split it into one a night.",
+                name=name,
+                size=status.st_size / 1e6,
+                most=MAX_BYTES / 1e6,
+            )
         )
     if status.st_size == 0:
-        raise UnusableLog(f"{name} is empty; choose another file.")
+        raise UnusableLog(say("{name} is empty; choose another file.", name=name))
     return status.st_size
 
 
@@ -77,14 +85,20 @@ def _encoding(raw: BinaryIO, name: str) -> str:
         if head.startswith(mark):
             return "utf-8-sig" if encoding == "utf-8" else encoding
     if head.startswith(b"PK\x03\x04"):
-        raise UnusableLog(f"{name} is a workbook or an archive; export the sheet as CSV.")
+        raise UnusableLog(
+            say("{name} is a workbook or an archive; export the sheet as CSV.", name=name)
+        )
     text = head.rstrip(b"\0")
     if not text or b"\0" in text[:_BYTES_WITHOUT_NUL]:
-        raise UnusableLog(f"{name} is a binary file, not text; choose a CSV file in UTF-8.")
+        raise UnusableLog(
+            say("{name} is a binary file, not text; choose a CSV file in UTF-8.", name=name)
+        )
     characters = text.decode("utf-8", "replace")
     odd = sum(c == "\ufffd" or (c < " " and c not in "\t\r\n\f") for c in characters)
     if odd > max(3.0, _MOST_ODD * len(characters)):
-        raise UnusableLog(f"{name} is not text in UTF-8; choose a CSV file, or save it as UTF-8.")
+        raise UnusableLog(
+            say("{name} is not text in UTF-8; choose a CSV file, or save it as UTF-8.", name=name)
+        )
     return "utf-8"
 
 
@@ -104,9 +118,19 @@ def _lines(text: io.TextIOWrapper) -> Iterator[str]:
 
 def _disk_sentence(name: str, error: OSError | ValueError) -> str:
     if isinstance(error, FileNotFoundError):
-        return f"{name} does not exist; was it moved or renamed?"
+        return say("{name} does not exist; was it moved or renamed?", name=name)
     if isinstance(error, PermissionError):
-        return f"{name} may not be read; change its permissions or copy it elsewhere."
+        return say(
+            "{name} may not be read; change its permissions or copy it elsewhere.", name=name
+        )
     if isinstance(error, OSError):
-        return f"{name} could not be read ({error.strerror or error}); is the drive still there?"
-    return f"{name} could not be read as text ({error}); save it as CSV in UTF-8."
+        return say(
+            "{name} could not be read ({problem}); is the drive still there?",
+            name=name,
+            problem=error.strerror or error,
+        )
+    return say(
+        "{name} could not be read as text ({problem}); save it as CSV in UTF-8.",
+        name=name,
+        problem=error,
+    )

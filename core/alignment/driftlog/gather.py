@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from core.alignment.driftlog.records import Extras, Floats, Leg, Rejected, Remark
 from core.alignment.driftlog.rows import BadRow, Row
+from core.language import say
 from core.sky.clock import format_utc
 
 SAME_STAR_DEG = 0.01  # wider than rounding or a night's proper motion, closer than naked-eye pairs
@@ -45,9 +46,16 @@ class LegRows:
         away_deg = math.hypot(east_deg * self._cos_dec, row.dec_deg - self.dec_deg)
         if away_deg > SAME_STAR_DEG:
             raise BadRow(
-                f"Leg “{self.label}” began on the star at {self.ra_deg:.4f}, {self.dec_deg:.4f} "
-                f"but this line names one at {row.ra_deg:.4f}, {row.dec_deg:.4f}; "
-                "give each star a leg of its own."
+                say(
+                    "Leg “{label}” began on the star at {ra:.4f}, {dec:.4f} but this line "
+                    "names one at {other_ra:.4f}, {other_dec:.4f}; give each star a leg of "
+                    "its own.",
+                    label=self.label,
+                    ra=self.ra_deg,
+                    dec=self.dec_deg,
+                    other_ra=row.ra_deg,
+                    other_dec=row.dec_deg,
+                )
             )
 
     def finish(self) -> tuple[Leg | None, Extras, list[Rejected], list[Remark]]:
@@ -79,9 +87,10 @@ class LegRows:
         if np.all(np.diff(utc_s) > 0.0):
             return np.arange(utc_s.size), []
         if utc_s.size > 2 and np.all(np.diff(utc_s) < 0.0):
-            reason = (
-                f"The times of leg “{self.label}” run backwards; "
-                "put its lines in order of time, earliest first."
+            reason = say(
+                "The times of leg “{label}” run backwards; put its lines in order of "
+                "time, earliest first.",
+                label=self.label,
             )
             return np.arange(0), [Rejected(int(line), reason) for line in lines]
         kept = longest_increasing(utc_s)
@@ -92,18 +101,23 @@ class LegRows:
     def _out_of_order(self, utc_s: float, line: int, known: dict[float, int]) -> Rejected:
         twin = known.get(float(utc_s))
         if twin is not None:
-            reason = f"Its time is that of line {twin}; a leg has one reading at a time."
+            reason = say(
+                "Its time is that of line {twin}; a leg has one reading at a time.", twin=twin
+            )
         else:
-            reason = (
-                f"Its time {format_utc(float(utc_s))} is out of order among the neighbouring lines "
-                f"of leg “{self.label}”; did the clock jump?"
+            reason = say(
+                "Its time {time} is out of order among the neighbouring lines of leg "
+                "“{label}”; did the clock jump?",
+                time=format_utc(float(utc_s)),
+                label=self.label,
             )
         return Rejected(int(line), reason)
 
     def _too_few(self, lines: NDArray[np.int64]) -> list[Rejected]:
-        reason = (
-            f"It is the only usable reading of leg “{self.label}”; a drift needs at least two, "
-            "and minutes between them."
+        reason = say(
+            "It is the only usable reading of leg “{label}”; a drift needs at least "
+            "two, and minutes between them.",
+            label=self.label,
         )
         return [Rejected(int(line), reason) for line in lines]
 
@@ -114,9 +128,10 @@ class LegRows:
         if sigma is None or not np.isnan(sigma).any():
             return sigma, []
         lacking = int(lines[kept][np.isnan(sigma)][0])
-        text = (
-            f"sigma_arcsec is empty here though other readings of leg “{self.label}” state it; "
-            "the stated errors of this leg are not used. State all of them or none."
+        text = say(
+            "sigma_arcsec is empty here though other readings of leg “{label}” state "
+            "it; the stated errors of this leg are not used. State all of them or none.",
+            label=self.label,
         )
         return None, [Remark(lacking, text)]
 

@@ -6,14 +6,15 @@ from collections.abc import Mapping
 
 from core.alignment.driftlog.numerals import number, sexagesimal, shown
 from core.alignment.driftlog.records import Header, Rejected
+from core.language import marked, say
 
-# Key → lowest and highest value that can be meant, and its unit in words.
+# Key → lowest and highest value that can be meant, and its unit in words, to be said.
 RANGES: Mapping[str, tuple[float, float, str]] = {
-    "latitude_deg": (-90.0, 90.0, "degrees, north positive"),
-    "longitude_deg": (-180.0, 360.0, "degrees, east positive"),
-    "elevation_m": (-500.0, 9000.0, "metres"),
-    "pressure_hpa": (0.0, 1100.0, "hectopascals"),
-    "temperature_c": (-90.0, 60.0, "degrees Celsius"),
+    "latitude_deg": (-90.0, 90.0, marked("degrees, north positive")),
+    "longitude_deg": (-180.0, 360.0, marked("degrees, east positive")),
+    "elevation_m": (-500.0, 9000.0, marked("metres")),
+    "pressure_hpa": (0.0, 1100.0, marked("hectopascals")),
+    "temperature_c": (-90.0, 60.0, marked("degrees Celsius")),
 }
 _QUANTITIES = {key.split("_")[0]: key for key in RANGES}
 MAX_REMARKS = 10_000  # lines kept for their own sake
@@ -40,10 +41,14 @@ class HeadLines:
         if name in RANGES and colon:
             self._take(name, value, line_number)
         elif name in _QUANTITIES and colon:
-            reason = f"{name} has no unit; write “# {_QUANTITIES[name]}: …” if that is meant."
+            reason = say(
+                "{name} has no unit; write “# {key}: …” if that is meant.",
+                name=name,
+                key=_QUANTITIES[name],
+            )
             self.rejected.append(Rejected(line_number, reason))
         elif len(self._other) + len(self._notes) >= MAX_REMARKS:
-            self.rejected.append(Rejected(line_number, "There are too many remarks to keep."))
+            self.rejected.append(Rejected(line_number, say("There are too many remarks to keep.")))
         elif colon:
             self._other.append((key.strip(), value.strip()))
         else:
@@ -65,9 +70,13 @@ class HeadLines:
         if not low <= value <= high:
             self._out_of_range.append((name, value, line_number))
         elif self._values.setdefault(name, value) != value:
-            reason = (
-                f"{name} was already {self._values[name]:g} in line {self._lines[name]}; "
-                f"{value:g} is left out. Split the log if the place or the air changed."
+            reason = say(
+                "{name} was already {first:g} in line {line}; {value:g} is left out. "
+                "Split the log if the place or the air changed.",
+                name=name,
+                first=self._values[name],
+                line=self._lines[name],
+                value=value,
             )
             self.rejected.append(Rejected(line_number, reason))
         self._lines.setdefault(name, line_number)
@@ -76,11 +85,21 @@ class HeadLines:
         low, high, unit = RANGES[name]
         longitude = self._values.get("longitude_deg")
         if name == "latitude_deg" and looks_swapped(value, longitude):
-            return (
-                f"latitude_deg {value:g} is beyond ±90; longitude_deg {longitude:g} would fit a "
-                "latitude, so the two may be swapped: exchange or correct them."
+            return say(
+                "latitude_deg {value:g} is beyond ±90; longitude_deg {longitude:g} "
+                "would fit a latitude, so the two may be swapped: exchange or correct "
+                "them.",
+                value=value,
+                longitude=longitude,
             )
-        return f"{name} {value:g} is outside {low:g} to {high:g} ({unit}); correct it."
+        return say(
+            "{name} {value:g} is outside {low:g} to {high:g} ({unit}); correct it.",
+            name=name,
+            value=value,
+            low=low,
+            high=high,
+            unit=say(unit),
+        )
 
 
 def looks_swapped(latitude_deg: float, longitude_deg: float | None) -> bool:
@@ -93,5 +112,10 @@ def looks_swapped(latitude_deg: float, longitude_deg: float | None) -> bool:
 def _number_reason(name: str, text: str, error: ValueError) -> str:
     value = sexagesimal(text)
     if value is not None:
-        return f"{name} {shown(text)} must be in decimal degrees: {value:.5f}."
-    return f"{name} {error}"
+        return say(
+            "{name} {text} must be in decimal degrees: {value:.5f}.",
+            name=name,
+            text=shown(text),
+            value=value,
+        )
+    return say("{name} {problem}", name=name, problem=error)

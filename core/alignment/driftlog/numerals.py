@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 import re
 
+from core.language import say
+
 _SEXAGESIMAL = re.compile(
     r"""\s*([+\-−]?)\s*(\d{1,3})\s*[:h°d\s]\s*(\d{1,2})\s*
         (?:[:m'′\s]\s*(\d{1,2}(?:[.,]\d*)?)?\s*(?:s|"|″|'')?)?\s*""",
@@ -16,7 +18,7 @@ _SHOWN = 30
 def shown(text: str) -> str:
     """The text as quoted in a sentence: shortened, unprintable characters replaced."""
     clean = "".join(c if c.isprintable() else "·" for c in text.strip())
-    return f"“{clean[:_SHOWN]}…”" if len(clean) > _SHOWN else f"“{clean}”"
+    return say("“{text}”", text=f"{clean[:_SHOWN]}…" if len(clean) > _SHOWN else clean)
 
 
 def number(text: str, decimal_comma: bool) -> float:
@@ -27,23 +29,30 @@ def number(text: str, decimal_comma: bool) -> float:
     written = text.strip().replace("−", "-")
     if decimal_comma and "," in written:
         if "." in written or written.count(",") > 1:
-            raise ValueError(f"{shown(text)} mixes commas and points; write it without thousands.")
+            raise ValueError(
+                say("{text} mixes commas and points; write it without thousands.", text=shown(text))
+            )
         written = written.replace(",", ".")
     try:
         value = float("none" if "_" in written else written)
     except ValueError:
         raise ValueError(_why_not(text)) from None
     if not math.isfinite(value):
-        raise ValueError(f"{shown(text)} is not a finite number; leave such readings out.")
+        raise ValueError(
+            say("{text} is not a finite number; leave such readings out.", text=shown(text))
+        )
     return value
 
 
 def _why_not(text: str) -> str:
     if not text.strip():
-        return "is empty."
+        return say("is empty.")
     if "," in text:
-        return f"{shown(text)} is not a number; with a decimal comma separate the columns by “;”."
-    return f"{shown(text)} is not a number."
+        return say(
+            "{text} is not a number; with a decimal comma separate the columns by “;”.",
+            text=shown(text),
+        )
+    return say("{text} is not a number.", text=shown(text))
 
 
 def sexagesimal(text: str) -> float | None:

@@ -15,6 +15,7 @@ from core.alignment.driftlog.records import (
     UnusableLog,
 )
 from core.alignment.driftlog.rows import BadRow
+from core.language import say
 
 MAX_REJECTED = 100_000  # beyond this, and beyond the used lines, it is another kind of file
 MAX_LINE_CHARACTERS = 10_000
@@ -23,21 +24,23 @@ LINES_BETWEEN_CALLS = 4_096  # some 20 ms of work
 KeepGoing = Callable[[int], bool]
 
 
-def read(
-    lines: Iterable[str], *, name: str = "The log", keep_going: KeepGoing | None = None
-) -> DriftLog:
+def read(lines: Iterable[str], *, name: str = "", keep_going: KeepGoing | None = None) -> DriftLog:
     """The log in `lines` (a text file open for reading, a list of lines, or one string).
 
-    `name`: what to call it in sentences. `keep_going(lines_read)` is asked now and then; when it
-    returns False, ReadingCancelled is raised. Raises UnusableLog when no leg can be made.
+    `name`: what to call it in sentences, “The log” where it has none. `keep_going(lines_read)` is
+    asked now and then; when it returns False, ReadingCancelled is raised. Raises UnusableLog when
+    no leg can be made.
     """
     if isinstance(lines, str):
         lines = io.StringIO(lines, newline=None)
+    name = name or say("The log")
     reading = _Reading(name)
     for line_number, line in enumerate(lines, start=1):
         if line_number % LINES_BETWEEN_CALLS == 0:
             if keep_going is not None and not keep_going(line_number):
-                raise ReadingCancelled(f"Reading {name} was stopped at line {line_number}.")
+                raise ReadingCancelled(
+                    say("Reading {name} was stopped at line {line}.", name=name, line=line_number)
+                )
             reading.stop_if_hopeless()
         reading.take(line, line_number)
     return reading.finish()
@@ -94,8 +97,10 @@ class _Reading:
     def _take_head_line(self, text: str, line_number: int) -> None:
         if self._body is not None and self._body.looks_like_reading(text):
             raise BadRow(
-                "It begins with # like a remark though it looks like a reading; "
-                "put the label of the leg in quotation marks if it is meant."
+                say(
+                    "It begins with # like a remark though it looks like a reading; put the "
+                    "label of the leg in quotation marks if it is meant."
+                )
             )
         self._head.add(text, line_number)
 
@@ -105,20 +110,37 @@ class _Reading:
         try:
             self._body = Body(columns.find(text, line_number), self._name)
         except UnusableLog as error:
-            raise UnusableLog(f"{self._name} cannot be read. {error}") from None
+            raise UnusableLog(
+                say("{name} cannot be read. {problem}", name=self._name, problem=error)
+            ) from None
 
     def _nothing_usable(self) -> str:
         rejected = self._all_rejected()
         if self._body is None and not rejected:
-            return f"{self._name} holds no readings; choose a drift log ({columns.EXAMPLE})."
+            return say(
+                "{name} holds no readings; choose a drift log ({example}).",
+                name=self._name,
+                example=columns.EXAMPLE,
+            )
         if not rejected:
-            return f"{self._name} names its columns but holds no readings below them."
+            return say(
+                "{name} names its columns but holds no readings below them.", name=self._name
+            )
         first, count = rejected[0], len(rejected)
         if count == 1:
-            how_many = f"line {first.line_number} was rejected"
+            how_many = say("line {line} was rejected", line=first.line_number)
         else:
-            how_many = f"{count} lines were rejected, the first of them line {first.line_number}"
-        return f"{self._name} has no usable leg: {how_many}. {first.reason}"
+            how_many = say(
+                "{count} lines were rejected, the first of them line {line}",
+                count=count,
+                line=first.line_number,
+            )
+        return say(
+            "{name} has no usable leg: {how_many}. {reason}",
+            name=self._name,
+            how_many=how_many,
+            reason=first.reason,
+        )
 
 
 def _is_head_line(text: str) -> bool:
@@ -131,10 +153,10 @@ def _is_head_line(text: str) -> bool:
 def _check_readable(text: str) -> None:
     """BadRow when a line cannot be trusted as text."""
     if len(text) >= MAX_LINE_CHARACTERS:
-        raise BadRow(f"It is longer than {MAX_LINE_CHARACTERS} characters.")
+        raise BadRow(say("It is longer than {most} characters.", most=MAX_LINE_CHARACTERS))
     if "\0" in text:
-        raise BadRow("It holds NUL bytes, as a power cut leaves them.")
+        raise BadRow(say("It holds NUL bytes, as a power cut leaves them."))
     if text.isascii():
         return
     if "\ufffd" in text or any("\ud800" <= character <= "\udfff" for character in text):
-        raise BadRow("It is not UTF-8 text; save the file as UTF-8.")
+        raise BadRow(say("It is not UTF-8 text; save the file as UTF-8."))

@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from core.alignment.driftlog.columns import Columns
 from core.alignment.driftlog.numerals import number, sexagesimal, shown
+from core.language import marked, say
 from core.sky.clock import parse_utc
 
 ABSENT = float("nan")
@@ -52,7 +53,7 @@ class RowReader:
             self._fit(fields)
         label = " ".join(fields[self._leg].split())
         if not label:
-            raise BadRow("The leg is empty; give every reading the label of its leg.")
+            raise BadRow(say("The leg is empty; give every reading the label of its leg."))
         ra_deg, dec_deg = self._star(fields[self._ra], fields[self._dec])
         return Row(
             label,
@@ -67,8 +68,13 @@ class RowReader:
     def _fit(self, fields: list[str]) -> None:
         beyond = [field for field in fields[self._width :] if field.strip()]
         if beyond:
-            hint = "" if self._comma else " (with a decimal comma separate the columns by “;”)"
-            raise BadRow(f"It has {len(fields)} fields for {self._width} column names{hint}.")
+            sentence = marked("It has {count} fields for {columns} column names.")
+            if not self._comma:
+                sentence = marked(
+                    "It has {count} fields for {columns} column names "
+                    "(with a decimal comma separate the columns by “;”)."
+                )
+            raise BadRow(say(sentence, count=len(fields), columns=self._width))
         del fields[self._width :]
         fields.extend([""] * (self._width - len(fields)))
 
@@ -83,9 +89,18 @@ class RowReader:
         try:
             value = number(text, self._comma)
         except ValueError as error:
-            raise BadRow(_angle_reason(name, text) or f"{name} {error}") from None
+            reason = _angle_reason(name, text) or _named(name, error)
+            raise BadRow(reason) from None
         if not low <= value <= high:
-            raise BadRow(f"{name} {value:g} is outside {low:g} to {high:g} degrees.")
+            raise BadRow(
+                say(
+                    "{name} {value:g} is outside {low:g} to {high:g} degrees.",
+                    name=name,
+                    value=value,
+                    low=low,
+                    high=high,
+                )
+            )
         return value
 
     def _offset(self, name: str, text: str) -> float:
@@ -101,9 +116,15 @@ class RowReader:
         try:
             value = number(text, self._comma)
         except ValueError as error:
-            raise BadRow(f"{name} {error}") from None
+            raise BadRow(_named(name, error)) from None
         if abs(value) > LARGEST_OFFSET_ARCSEC:
-            raise BadRow(f"{name} {value:g} is more than half the sky; it must be in arcseconds.")
+            raise BadRow(
+                say(
+                    "{name} {value:g} is more than half the sky; it must be in arcseconds.",
+                    name=name,
+                    value=value,
+                )
+            )
         return value
 
     def _optional(self, name: str, fields: Sequence[str], place: int | None) -> float:
@@ -114,21 +135,34 @@ class RowReader:
     def _stated_error(self, fields: Sequence[str]) -> float:
         sigma = self._optional("sigma_arcsec", fields, self._sigma)
         if sigma <= 0.0:
-            raise BadRow(f"sigma_arcsec {sigma:g} is not above zero; leave it empty if unknown.")
+            raise BadRow(
+                say(
+                    "sigma_arcsec {sigma:g} is not above zero; leave it empty if unknown.",
+                    sigma=sigma,
+                )
+            )
         return sigma
+
+
+def _named(name: str, problem: ValueError) -> str:
+    """The column, then the rest of the sentence."""
+    return say("{name} {problem}", name=name, problem=problem)
 
 
 def _utc(text: str) -> float:
     if not text.strip():
-        raise BadRow("utc is empty.")
+        raise BadRow(say("utc is empty."))
     try:
         utc_s = parse_utc(text)
     except (ValueError, OverflowError):
         raise BadRow(
-            f"utc {shown(text)} is not a date and time; write UTC like 2026-11-24T20:15:30Z."
+            say(
+                "utc {text} is not a date and time; write UTC like 2026-11-24T20:15:30Z.",
+                text=shown(text),
+            )
         ) from None
     if not EARLIEST_UTC_S <= utc_s < LATEST_UTC_S:
-        raise BadRow(f"utc {shown(text)} is not within the years 1960 to 2199.")
+        raise BadRow(say("utc {text} is not within the years 1960 to 2199.", text=shown(text)))
     return utc_s
 
 
@@ -137,8 +171,15 @@ def _angle_reason(name: str, text: str) -> str | None:
     if value is None:
         return None
     if name == "ra_deg" and "°" not in text and abs(value) < 24.0:
-        return (
-            f"ra_deg {shown(text)} looks like hours, minutes and seconds; the column is in decimal "
-            f"degrees, where that is {value * 15.0:.5f}."
+        return say(
+            "ra_deg {text} looks like hours, minutes and seconds; the column is in "
+            "decimal degrees, where that is {degrees:.5f}.",
+            text=shown(text),
+            degrees=value * 15.0,
         )
-    return f"{name} {shown(text)} must be in decimal degrees: {value:.5f}."
+    return say(
+        "{name} {text} must be in decimal degrees: {value:.5f}.",
+        name=name,
+        text=shown(text),
+        value=value,
+    )

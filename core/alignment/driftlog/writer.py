@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from core.alignment.driftlog.columns import OPTIONAL, REQUIRED
 from core.alignment.driftlog.headlines import RANGES
 from core.alignment.driftlog.records import Extras, Floats, Header, Leg, UnusableLog
+from core.language import say
 from core.sky.clock import format_utc
 
 
@@ -21,7 +22,7 @@ def write(header: Header, legs: Sequence[Leg], extras: Sequence[Extras] = ()) ->
     """
     labels = [_one_line(leg.label) for leg in legs]
     if not all(labels) or len(set(labels)) < len(labels):
-        raise UnusableLog("The legs were not written: each needs a label of its own.")
+        raise UnusableLog(say("The legs were not written: each needs a label of its own."))
     form = _Form(
         tuple(name for name in OPTIONAL if any(getattr(leg, name) is not None for leg in legs)),
         tuple(dict.fromkeys(name for texts in extras for name in texts)),

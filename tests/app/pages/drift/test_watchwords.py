@@ -7,6 +7,7 @@ import pytest
 
 from app.pages.drift.watchwords import gap, leaving, setting, warnings
 from core.alignment.driftlog import Leg
+from core.alignment.usable import Note
 from core.sky.clock import local_sidereal_time_hours
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
@@ -45,10 +46,10 @@ def test_a_star_that_goes_behind_what_stands_in_the_way_is_told_in_time() -> Non
 
 def test_stars_alike_are_told_beside_a_step_of_this_leg_alone() -> None:
     notes = [
-        SimpleNamespace(code="stars alike", text="The stars stand at similar hour angles."),
-        SimpleNamespace(code="step", text="Leg “1 Star” jumped."),
-        SimpleNamespace(code="step", text="Leg “0 Other” jumped."),
-        SimpleNamespace(code="set aside", text="3 of 9 readings of leg “1 Star” …"),
+        Note("stars alike", "The stars stand at similar hour angles."),
+        Note("step", "Leg “1 Star” jumped.", "1 Star"),
+        Note("step", "Leg “0 Other” jumped.", "0 Other"),
+        Note("set aside", "3 of 9 readings of leg “1 Star” …", "1 Star"),
     ]
     leg = _leg()
     snapshot = SimpleNamespace(
