@@ -182,6 +182,7 @@ class Program(QObject):
     def _shared(self, warm: Warm, session: Session) -> Shared:
         """What several pages look at, made once."""
         from app.eveningparts import evening_of
+        from app.following import follow_mount
         from app.nightparts import keep_surroundings
         from app.session.budget import Budget
         from app.session.equipment import Equipment
@@ -194,6 +195,7 @@ class Program(QObject):
         evening = evening_of(session, places, warm.log, equipment, self._now, own_zone(), self)
         book = NightBook(warm.log, warm.night.entries, self._now, self)
         keep_surroundings(book, session, equipment, evening)
+        follow_mount(session, equipment)
         return Shared(
             self._now, warm, session, places, equipment, budget, evening, book, self._sounds
         )

@@ -20,6 +20,7 @@ from app.storage.records import Night
 from core.alignment.adjustment import Base, Turn
 from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
+from core.mount.equipment import Mount
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air, Site
 
@@ -93,6 +94,11 @@ class Session(QObject):
         standard = Air(standard_pressure_hpa(site.elevation_m), pressure_is_assumed=True)
         self._tonight.set_site(site, air or standard)
         self._step_taken()
+
+    def use_mount(self, mount: Mount | None) -> None:
+        """Whose bolts are turned tonight; None while no mount is chosen."""
+        self._procedure.use_mount(mount)
+        self.changed.emit(self.snapshot())
 
     def set_aim(self, aim: Aim) -> None:
         """Choose which pole to align on."""

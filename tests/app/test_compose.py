@@ -10,9 +10,11 @@ import pytest
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
-from app.compose import DRIFT, POLE, SITE, TONIGHT, Program
+from app.compose import DRIFT, MOUNT, POLE, SITE, TONIGHT, Program
 from app.faults import Faults
 from app.sources.source import Reading
+from core.mount.equipment import Mount, MountKind, Purpose
+from core.mount.inventory import EquipmentSet
 from core.sky.site import Air, Site
 
 ROOT = Path(__file__).parents[2]
@@ -48,6 +50,16 @@ def test_the_other_pages_are_built_when_there_is_time(start: Start, qtbot) -> No
     program = start()
     qtbot.waitUntil(lambda: program.window.page(SITE) is not None)
     assert program.window.page(TONIGHT).isVisible()
+
+
+def test_what_turns_teach_is_kept_with_the_mount_in_use(start: Start) -> None:
+    program = start()
+    assert "No mount is chosen" in program.session.snapshot().guide.bolt_book
+    program.window.show_page(MOUNT)
+    equipment = program.window.page(MOUNT).equipment()
+    equipment.put(Mount(key="m", name="Post", kind=MountKind.GERMAN_EQUATORIAL))
+    equipment.put_set(EquipmentSet(key="s", name="Set", purpose=Purpose.DEEP_SKY, mount="m"))
+    assert "“Post”" in program.session.snapshot().guide.bolt_book
 
 
 def test_a_site_given_on_its_page_reaches_the_session_and_the_strip(start: Start) -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -56,6 +58,7 @@ class Turning(QWidget):
             ALTITUDE: _Bolt(self.tr("Altitude bolt"), count),
         }
         self._star = Text("", "quiet")
+        self._book = Text("", "small")
         self._tilt = Field(self.tr("The base leans by so many degrees"), "0")
         self._towards = Field(self.tr("down towards azimuth, in degrees"), "0")
         for field in (self._tilt, self._towards):
@@ -66,8 +69,13 @@ class Turning(QWidget):
         column.setSpacing(12)
         column.addWidget(Reflow(tuple(self._bolts.values()), 420))
         column.addWidget(self._star)
+        column.addWidget(self._book)
         column.addWidget(self._base_panel())
         column.addStretch()
+
+    def book(self) -> str:
+        """Whose bolts these are, as shown."""
+        return self._book.text()
 
     def _base_panel(self) -> Panel:
         panel = Panel(self.tr("Is the base level?"))
@@ -87,6 +95,7 @@ class Turning(QWidget):
         for name, bolt in self._bolts.items():
             bolt.show_words(bolt_words(name, guide, latitude_deg))
         self._star.say(star_moves(guide))
+        self._book.say(guide.bolt_book)
 
     def begin(self) -> None:
         """A new turn: nothing counted yet."""
@@ -161,6 +170,12 @@ def counted_arcmin(
 
 
 def _moved(turns: float | None, scale: BoltScale | None, meant: float) -> float | None:
+    """Until the way is known the axis is taken to have gone the way that was meant."""
     if turns is None:
         return meant
-    return turns * scale.arcmin_per_turn if scale is not None and scale.is_known else None
+    if scale is None or not scale.is_measured:
+        return None
+    if scale.is_known:
+        return turns * scale.arcmin_per_turn
+    is_size_only = scale.number == 0 or not scale.has_sense
+    return math.copysign(turns * scale.arcmin_per_turn, meant) if is_size_only else None

@@ -6,11 +6,27 @@ import math
 from dataclasses import dataclass
 
 from app.session.guide.view import BoltView, GuideView
+from core.alignment.bolts import BoltScale
 from core.alignment.words import altitude_side, azimuth_side
+from core.language import say
 
 AZIMUTH, ALTITUDE = "azimuth", "altitude"
+# Where positive and negative turns move the axis, in words.
+Moves = tuple[str, str]
 LEFT_ALONE_ARCMIN = 0.2  # less, a hand cannot turn on purpose
 REACHED_ARCMIN = 0.3
+
+
+def _azimuth_moves(latitude_deg: float) -> Moves:
+    east, west = say("east"), say("west")
+    return (east, west) if latitude_deg >= 0.0 else (west, east)
+
+
+def _altitude_moves(_latitude_deg: float) -> Moves:
+    return say("up"), say("down")
+
+
+MOVES = {AZIMUTH: _azimuth_moves, ALTITUDE: _altitude_moves}
 
 
 @dataclass(frozen=True)
@@ -37,7 +53,7 @@ def bolt_words(bolt: str, guide: GuideView, latitude_deg: float) -> BoltWords:
     view = guide.azimuth_bolt if bolt == AZIMUTH else guide.altitude_bolt
     if abs(wanted) < LEFT_ALONE_ARCMIN and guide.seen is None:
         return BoltWords("leave it", "", left_arcmin=0.0)
-    turns = turns_words(wanted, view)
+    turns = turns_words(wanted, view, MOVES[bolt](latitude_deg))
     if guide.seen is None:
         return BoltWords(_way(bolt, wanted, latitude_deg), f"{abs(wanted):.1f}′", turns)
     seen = _of(bolt, guide.seen.azimuth_arcmin, guide.seen.altitude_arcmin)
@@ -51,18 +67,57 @@ def bolt_words(bolt: str, guide: GuideView, latitude_deg: float) -> BoltWords:
     return BoltWords(way, f"{abs(left):.1f}′ left", turns, so_far, left)
 
 
-def turns_words(wanted_arcmin: float, bolt: BoltView) -> str:
-    """``about 1¼ turns ± 0.1, as learned from 3 turns``; empty while nothing is learned."""
-    if bolt.scale is None or not bolt.scale.is_known:
+def turns_words(wanted_arcmin: float, bolt: BoltView, moves: Moves) -> str:
+    """How many turns and which way, as far as this mount's turns have taught it; empty else."""
+    scale = bolt.scale
+    if scale is None:
         return ""
-    turns, sigma = bolt.scale.turns_for(wanted_arcmin, bolt.last_turns)
-    way = "the same way as last time" if turns * bolt.last_turns > 0.0 else "the other way round"
-    if bolt.last_turns == 0.0:
-        way = "turns counted as positive" if turns > 0.0 else "turns counted as negative"
-    return (
-        f"about {abs(turns):.2f} ± {1.96 * sigma:.2f} turns, {way} "
-        f"(learned from {bolt.scale.number} turns; play {bolt.scale.play_arcmin:.1f}′ "
-        f"± {1.96 * bolt.scale.play_sigma_arcmin:.1f}′)"
+    turns, sigma = scale.turns_for(wanted_arcmin, bolt.last_turns if scale.has_sense else 0.0)
+    size = {"turns": abs(turns), "width": 1.96 * sigma}
+    if scale.number == 0:
+        return say(
+            "About {turns:.2f} ± {width:.2f} turns by the mount’s data sheet; which way is learned "
+            "from the first turn you count.",
+            **size,
+        )
+    parts = []
+    if scale.is_measured and (scale.is_known or scale.number > 1 or scale.confirmed):
+        parts.append(say("About {turns:.2f} ± {width:.2f} turns.", **size))
+    parts.append(_way_to_turn(turns, bolt, scale, moves))
+    if scale.is_known:
+        parts.append(_learned(scale))
+    return " ".join(parts)
+
+
+def _way_to_turn(turns: float, bolt: BoltView, scale: BoltScale, moves: Moves) -> str:
+    if not scale.has_sense:
+        return say(
+            "Which way is open: the turns counted so far moved the axis now one way, now the "
+            "other. Count the other way as minus."
+        )
+    plus = moves[0] if scale.arcmin_per_turn > 0.0 else moves[1]
+    relation = ""
+    if bolt.last_turns:
+        same = turns * bolt.last_turns > 0.0
+        relation = say(", the same way as last time") if same else say(", against the last turn")
+    way = say("+ way") if turns > 0.0 else say("− way")
+    return say(
+        "Turn it the {way}{relation}: on this mount turns counted as + move the axis {plus}.",
+        way=way,
+        relation=relation,
+        plus=plus,
+    )
+
+
+def _learned(scale: BoltScale) -> str:
+    return say(
+        "Learned: {size:.1f}′ ± {width:.1f}′ a turn, play {play:.1f}′ ± {play_width:.1f}′, from "
+        "{number} turns.",
+        size=abs(scale.arcmin_per_turn),
+        width=1.96 * scale.arcmin_per_turn_sigma,
+        play=scale.play_arcmin,
+        play_width=1.96 * scale.play_sigma_arcmin,
+        number=scale.number,
     )
 
 

@@ -1,25 +1,23 @@
-"""What the person's own turns teach about the two bolts of the mount, kept with the settings."""
+"""What the person's own turns teach about the two bolts of the mount in use."""
 
 from __future__ import annotations
-
-from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
+from app.session.guide.boltshelf import BoltShelf
 from app.session.guide.turn import TurnMade
 from app.session.places import Settings
-from core.alignment.bolts import BoltScale, BoltTurn, learn
+from core.alignment.bolts import BoltScale, BoltTurn, as_counted, learn
 from core.alignment.knowledge import AxisKnowledge
 from core.alignment.solution import Solution
+from core.language import say
+from core.mount.equipment import Mount
 from core.sky.site import Site
 
 Floats = NDArray[np.float64]
 
-KEY = "bolts"
-VERSION = 1
 AZIMUTH, ALTITUDE = "azimuth", "altitude"
-MOST = 40  # turns remembered of each bolt: old ones were perhaps another mount's
 WORST_CONDITION = 1e6  # of the information: beyond, one of the errors is not measured
 LEAST_SIGMAS = 3.0  # a turn that hardly shows teaches nothing
 
@@ -28,8 +26,24 @@ class BoltBook:
     """Turns by bolt, oldest first; without settings (None) they are forgotten at the end."""
 
     def __init__(self, settings: Settings | None) -> None:
-        self._settings = settings
-        self._entries: list[dict[str, Any]] = _read(settings)
+        self._shelf = BoltShelf(settings)
+        self._mount: Mount | None = None
+
+    def use(self, mount: Mount | None) -> None:
+        """Open the book of this mount; of none, that of turns made with no mount chosen."""
+        self._mount = mount
+        self._shelf.open("" if mount is None else mount.key)
+
+    def sentence(self) -> str:
+        """Whose bolts these are."""
+        if self._mount is not None:
+            return say("What turns teach is kept with the mount “{name}”.", name=self._mount.name)
+        if not self._shelf.keeps:
+            return say("Practice: what these turns teach is forgotten at the end.")
+        return say(
+            "No mount is chosen on the Mount page: what turns teach is kept in a book of its own, "
+            "for no mount. Choose the set you use to keep it with its mount."
+        )
 
     def note(self, name: str, made: TurnMade, solution: Solution, site: Site) -> bool:
         """Learn from a turn and what was measured after it; `name` tells turns apart.
@@ -51,26 +65,35 @@ class BoltBook:
         return has_taught
 
     def scale(self, bolt: str) -> BoltScale | None:
-        """Of AZIMUTH or ALTITUDE, None before the first turn."""
-        made = [
-            BoltTurn(entry["turns"], entry["moved_arcmin"], entry["sigma_arcmin"])
-            for entry in self._entries
-            if entry["bolt"] == bolt
-        ]
-        return learn(made) if made else None
+        """Of AZIMUTH or ALTITUDE; before the first turn what the data sheet says, or None."""
+        made, sheet = self._made(bolt), self._sheet_arcmin_per_turn(bolt)
+        return learn(made, sheet) if made or sheet is not None else None
 
     def last_turns(self, bolt: str) -> float:
-        """The last turn of a bolt, for its play; 0 when unknown."""
-        turns = [entry["turns"] for entry in self._entries if entry["bolt"] == bolt]
-        return float(turns[-1]) if turns else 0.0
+        """The last turn of a bolt, for its play, signed as the scale has it; 0 when unknown."""
+        counted, _ = as_counted(self._made(bolt))
+        return counted[-1].turns if counted else 0.0
+
+    def _made(self, bolt: str) -> list[BoltTurn]:
+        return [
+            BoltTurn(entry["turns"], entry["moved_arcmin"], entry["sigma_arcmin"])
+            for entry in self._shelf.entries
+            if entry["bolt"] == bolt
+        ]
+
+    def _sheet_arcmin_per_turn(self, bolt: str) -> float | None:
+        if self._mount is None:
+            return None
+        if bolt == AZIMUTH:
+            return self._mount.azimuth_bolt_arcmin_per_turn
+        return self._mount.altitude_bolt_arcmin_per_turn
 
     def _put(self, name: str, bolt: str, turns: float, moved: float, sigma: float) -> None:
         entry = {"name": name, "bolt": bolt, "turns": turns}
         entry |= {"moved_arcmin": moved, "sigma_arcmin": sigma}
-        others = [e for e in self._entries if (e["name"], e["bolt"]) != (name, bolt)]
-        self._entries = [*others, entry][-2 * MOST :]
-        if self._settings is not None:
-            self._settings.put_setting(KEY, {"version": VERSION, "turns": self._entries})
+        kept = self._shelf.entries
+        others = [e for e in kept if (e["name"], e["bolt"]) != (name, bolt)]
+        self._shelf.keep([*others, entry])
 
 
 def measured_alone(solution: Solution, before: AxisKnowledge | None) -> AxisKnowledge | None:
@@ -97,12 +120,3 @@ def _moved(was: AxisKnowledge, now: AxisKnowledge, site: Site) -> tuple[Floats, 
     scale = np.array([max(float(np.cos(np.deg2rad(site.latitude_deg))), 0.02), 1.0])
     variance = np.diag(was.covariance_arcmin2) + np.diag(now.covariance_arcmin2)
     return (now.sky_arcmin - was.sky_arcmin) / scale, np.sqrt(variance) / scale
-
-
-def _read(settings: Settings | None) -> list[dict[str, Any]]:
-    kept = None if settings is None else settings.get_setting(KEY)
-    if not isinstance(kept, dict) or kept.get("version") != VERSION:
-        return []
-    wanted = {"name", "bolt", "turns", "moved_arcmin", "sigma_arcmin"}
-    entries = kept.get("turns", [])
-    return [e for e in entries if isinstance(e, dict) and wanted <= e.keys()]

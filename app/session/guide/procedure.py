@@ -24,6 +24,7 @@ from core.alignment.knowledge import AxisKnowledge
 from core.alignment.procedure import Event, Stage
 from core.alignment.solution import Solution
 from core.alignment.steering import TurnUnseen
+from core.mount.equipment import Mount
 
 
 class Procedure:
@@ -177,6 +178,10 @@ class Procedure:
         self.guide.base = base
         self._keep()
 
+    def use_mount(self, mount: Mount | None) -> None:
+        """Whose bolts are turned."""
+        self._book.use(mount)
+
     def view(
         self, solution: Solution | None, judgement: Judgement | None, said: Surprise | None
     ) -> GuideView:
@@ -206,6 +211,7 @@ class Procedure:
             self._will_move(wanted),
             BoltView(self._book.scale(AZIMUTH), self._book.last_turns(AZIMUTH)),
             BoltView(self._book.scale(ALTITUDE), self._book.last_turns(ALTITUDE)),
+            self._book.sentence(),
         )
 
     def _will_move(self, wanted: Turn | None) -> tuple[float, float] | None:

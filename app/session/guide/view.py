@@ -24,7 +24,9 @@ Floats = NDArray[np.float64]
 
 @dataclass(frozen=True)
 class BoltView:
-    """A bolt of the mount: what its turns taught, and its last turn (0 when unknown)."""
+    """A bolt of the mount: what its turns taught, and its last turn (0 when unknown), signed as the
+    scale has it.
+    """
 
     scale: BoltScale | None = None
     last_turns: float = 0.0
@@ -36,6 +38,7 @@ class GuideView:
     the star in view says the bolts have gone; `unseen`: the sentence why it cannot.
     `star_moves_arcsec`: how far north and east that star moves by the wanted turn. `known`: all
     that is known of the axis, earlier states included; `information` (2, 2) of it, arcmin⁻².
+    `bolt_book`: whose bolts these are.
     """
 
     stage: Stage
@@ -52,6 +55,7 @@ class GuideView:
     star_moves_arcsec: tuple[float, float] | None
     azimuth_bolt: BoltView
     altitude_bolt: BoltView
+    bolt_book: str
 
 
 def aim_on_sky(aim: Aim, site: Site, air: Air) -> Floats:

@@ -173,6 +173,37 @@ def test_an_untried_bolt_is_not_known_and_a_tried_one_tells_turns():
     assert 0.0 < error < 0.1
 
 
+def test_a_bolt_labelled_the_other_way_has_a_negative_scale():
+    bolt = learn([BoltTurn(0.5, -15.0, 0.4), BoltTurn(0.5, -15.3, 0.4), BoltTurn(-0.4, 11.0, 0.4)])
+    assert bolt.is_known
+    assert bolt.arcmin_per_turn == pytest.approx(-30.0, abs=1.5)
+    turns, _ = bolt.turns_for(15.0, last_turns=0.0)
+    assert turns == pytest.approx(-0.5, abs=0.03)
+
+
+def test_one_turn_counted_the_wrong_way_round_does_not_spoil_the_scale():
+    made = [BoltTurn(0.5, -15.0, 0.4)] * 4 + [BoltTurn(0.5, 15.0, 0.4)]
+    bolt = learn(made)
+    assert bolt.arcmin_per_turn == pytest.approx(-30.0, abs=1.5)
+    assert bolt.is_known
+
+
+def test_turns_counted_without_their_way_tell_the_size_alone():
+    bolt = learn([BoltTurn(0.5, -15.0, 0.4), BoltTurn(0.5, 15.0, 0.4), BoltTurn(0.2, -6.0, 0.4)])
+    assert not bolt.has_sense
+    assert not bolt.is_known
+    assert abs(bolt.arcmin_per_turn) == pytest.approx(30.0, abs=2.5)
+
+
+def test_a_data_sheet_bears_out_a_first_turn_or_does_not():
+    one = [BoltTurn(0.5, -15.0, 0.4)]
+    assert not learn(one).is_known
+    assert learn(one, 30.0).is_known
+    assert learn(one, 30.0).arcmin_per_turn == pytest.approx(-30.0, abs=0.5)
+    assert not learn(one, 60.0).is_known
+    assert (learn([], 30.0).number, learn([], 30.0).is_known) == (0, False)
+
+
 @pytest.mark.parametrize(
     ("is_mirrored", "expected"), [(False, North.AS_READ), (True, North.REVERSED)]
 )

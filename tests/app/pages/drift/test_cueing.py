@@ -7,11 +7,19 @@ import pytest
 from app.pages.drift import guidance as say
 from app.pages.drift.cueing import Cueing
 from app.pages.drift.guidance import Guidance
-from app.pages.drift.turnwords import ALTITUDE, AZIMUTH, bolt_words, star_moves, turns_words
+from app.pages.drift.turning import counted_arcmin
+from app.pages.drift.turnwords import (
+    ALTITUDE,
+    AZIMUTH,
+    MOVES,
+    bolt_words,
+    star_moves,
+    turns_words,
+)
 from app.session.guide.view import BoltView
 from app.signals.cue import Cue
 from core.alignment.adjustment import Turn
-from core.alignment.bolts import BoltScale
+from core.alignment.bolts import BoltScale, of_sheet
 from core.alignment.procedure import Stage
 
 NORTH, SOUTH = 48.0, -33.0
@@ -85,10 +93,63 @@ def test_a_turn_too_far_is_led_back_and_the_wrong_way_is_said() -> None:
 
 def test_turns_are_told_once_learned_with_their_sigma() -> None:
     known = BoltView(BoltScale(20.0, 0.5, 1.0, 0.3, 3), 1.0)
-    assert turns_words(10.0, known).startswith("about 0.50 ± 0.02 turns, the same way as last time")
-    assert "the other way round" in turns_words(-10.0, known)
-    assert "play 1.0′ ± 0.6′" in turns_words(-10.0, known)
-    assert turns_words(10.0, BoltView()) == ""
+    said = turns_words(10.0, known, MOVES[AZIMUTH](NORTH))
+    assert said.startswith("About 0.50 ± 0.02 turns. Turn it the + way, the same way as last time:")
+    assert "against the last turn" in turns_words(-10.0, known, MOVES[AZIMUTH](NORTH))
+    assert "play 1.0′ ± 0.6′" in said
+    assert turns_words(10.0, BoltView(), MOVES[AZIMUTH](NORTH)) == ""
+
+
+@pytest.mark.parametrize(
+    ("bolt", "latitude", "wanted", "way", "plus"),
+    [
+        # Greater azimuth is east of the north pole and west of the south pole; a bolt labelled the
+        # other way has a negative scale.
+        (AZIMUTH, NORTH, 10.0, "− way", "west"),
+        (AZIMUTH, NORTH, -10.0, "+ way", "west"),
+        (AZIMUTH, SOUTH, 10.0, "− way", "east"),
+        (ALTITUDE, NORTH, 10.0, "− way", "down"),
+        (ALTITUDE, SOUTH, -10.0, "+ way", "down"),
+    ],
+)
+def test_a_bolt_labelled_the_other_way_is_turned_the_way_it_needs(
+    bolt, latitude, wanted, way, plus
+) -> None:
+    learned = BoltView(BoltScale(-20.0, 0.5, 1.0, 0.3, 3), 1.0)
+    said = turns_words(wanted, learned, MOVES[bolt](latitude))
+    assert f"Turn it the {way}" in said
+    assert f"counted as + move the axis {plus}." in said
+
+
+def test_one_wrong_turn_already_tells_the_way_of_the_next() -> None:
+    once = BoltView(BoltScale(-20.0, 1.0, 1.0, 1.5, 1), 1.0)
+    said = turns_words(10.0, once, MOVES[AZIMUTH](NORTH))
+    assert said.startswith("Turn it the − way, against the last turn")
+
+
+def test_a_data_sheet_tells_how_far_but_not_which_way() -> None:
+    said = turns_words(-30.0, BoltView(of_sheet(20.0)), MOVES[AZIMUTH](NORTH))
+    assert said.startswith("About 1.50 ± 0.29 turns by the mount’s data sheet;")
+
+
+def test_turns_that_contradict_each_other_tell_no_way() -> None:
+    open_ = BoltView(BoltScale(20.0, 0.5, 1.0, 0.3, 2, has_sense=False), 1.0)
+    assert "Which way is open" in turns_words(10.0, open_, MOVES[AZIMUTH](NORTH))
+    assert "Turn it the" not in turns_words(10.0, open_, MOVES[AZIMUTH](NORTH))
+
+
+@pytest.mark.parametrize(
+    ("scale", "moved"),
+    [
+        (BoltScale(-20.0, 0.5, 1.0, 0.3, 3), -30.0),  # learned, the other way than meant
+        (of_sheet(20.0), 30.0),  # only the size is known: as it was meant
+        (BoltScale(-20.0, 0.5, 1.0, 0.3, 1), None),
+        (None, None),
+    ],
+)
+def test_counted_turns_in_arcminutes(scale, moved) -> None:
+    found = counted_arcmin((1.5, None), (scale, None), (25.0, -4.0))
+    assert found == (None if moved is None else (moved, -4.0))
 
 
 def test_where_the_star_goes_is_told_in_the_sky_s_directions() -> None:

@@ -1,5 +1,6 @@
 """What turns of the bolts teach and betray; truth by the exact rotation of the mount."""
 
+from dataclasses import replace
 from types import SimpleNamespace
 
 import numpy as np
@@ -14,6 +15,7 @@ from core.alignment.adjustment import Base, Turn, moved_errors_arcmin, star_shif
 from core.alignment.driftlog import Leg
 from core.alignment.geometry import ARCMIN_PER_RAD, axis_north_end, observed_direction
 from core.alignment.knowledge import AxisKnowledge
+from core.mount.equipment import Mount, MountKind
 from core.sky.place import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
@@ -106,6 +108,92 @@ def test_the_same_turn_better_measured_replaces_what_was_noted() -> None:
     book.note("one", made, _solution(0.0, -12.0), SITE)
     assert book.scale(AZIMUTH).number == 1
     assert book.scale(AZIMUTH).arcmin_per_turn == pytest.approx(-20.0, abs=0.5)
+
+
+SCREW = Mount(
+    key="screw",
+    name="Screw",
+    kind=MountKind.GERMAN_EQUATORIAL,
+    azimuth_bolt_arcmin_per_turn=21.0,
+)
+WEDGE = Mount(key="wedge", name="Wedge", kind=MountKind.FORK_ON_WEDGE)
+
+
+def _teach(book: BoltBook, name: str, turns: float, moved: float) -> None:
+    made = _made(Turn(moved, 0.0), azimuth_turns=turns)
+    assert book.note(name, made, _solution(*_after(Turn(moved, 0.0))), SITE)
+
+
+def test_each_mount_has_a_book_of_its_own_and_keeps_it_by_another_name() -> None:
+    settings = Memory()
+    book = BoltBook(settings)
+    book.use(SCREW)
+    _teach(book, "one", 1.0, -20.0)
+    book.use(WEDGE)
+    assert book.scale(AZIMUTH) is None
+    _teach(book, "two", 1.0, 50.0)
+    again = BoltBook(settings)
+    again.use(replace(SCREW, name="Old screw"))
+    assert again.scale(AZIMUTH).arcmin_per_turn == pytest.approx(-20.0, abs=1.0)
+    assert "“Old screw”" in again.sentence()
+    again.use(WEDGE)
+    assert again.scale(AZIMUTH).arcmin_per_turn == pytest.approx(50.0, abs=2.0)
+
+
+def test_without_a_mount_there_is_a_book_of_its_own_and_a_sentence() -> None:
+    settings = Memory()
+    book = BoltBook(settings)
+    book.use(SCREW)
+    book.use(None)
+    _teach(book, "one", 1.0, 33.0)
+    assert "No mount is chosen" in book.sentence()
+    book.use(SCREW)
+    assert book.scale(AZIMUTH).number == 0
+    book.use(None)
+    assert book.scale(AZIMUTH).arcmin_per_turn == pytest.approx(33.0, abs=1.0)
+
+
+def test_the_data_sheet_stands_in_until_turns_have_taught() -> None:
+    book = BoltBook(Memory())
+    book.use(SCREW)
+    assert (book.scale(AZIMUTH).number, book.scale(AZIMUTH).arcmin_per_turn) == (0, 21.0)
+    assert book.scale(ALTITUDE) is None
+    _teach(book, "one", 1.0, -20.0)
+    assert book.scale(AZIMUTH).is_known  # the sheet bears the one turn out
+    assert book.scale(AZIMUTH).arcmin_per_turn == pytest.approx(-20.0, abs=1.0)
+
+
+EARLIER = {
+    "version": 1,
+    "turns": [
+        {"name": f"n{number}", "bolt": AZIMUTH, "turns": 1.0, "moved_arcmin": -20.0,
+         "sigma_arcmin": 0.4}
+        for number in range(3)
+    ],
+}  # fmt: skip
+
+
+def test_the_one_book_of_before_goes_to_the_first_mount_in_use() -> None:
+    settings = Memory()
+    settings.kept["bolts"] = EARLIER
+    book = BoltBook(settings)
+    assert book.scale(AZIMUTH).number == 3  # nobody has chosen a mount yet
+    _teach(book, "between", 1.0, 33.0)  # and this one is for no mount
+    again = BoltBook(settings)
+    again.use(SCREW)
+    assert again.scale(AZIMUTH).number == 3
+    again.use(WEDGE)
+    assert again.scale(AZIMUTH) is None
+    again.use(None)
+    assert again.scale(AZIMUTH).number == 1
+
+
+def test_a_book_of_a_newer_version_is_set_aside_not_lost() -> None:
+    settings = Memory()
+    settings.kept["bolts"] = {"version": 9, "x": 1}
+    book = BoltBook(settings)
+    _teach(book, "one", 1.0, 33.0)
+    assert settings.kept["bolts"]["set_aside"] == [{"version": 9, "x": 1}]
 
 
 @pytest.mark.parametrize("kept", [3, {"version": 9}, {"version": 1, "turns": [{"bolt": "x"}, 4]}])
