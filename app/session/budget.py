@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject, Signal
 from app.session.equipment import Equipment
 from app.session.places import Settings
 from core.mount.equipment import Camera, Telescope
-from core.mount.exampleset import INVENTED_INVENTORY, INVENTED_SET
+from core.mount.exampleset import INVENTED_SET, invented_inventory
 from core.mount.quantities import ImpossibleValue
 
 if TYPE_CHECKING:  # brings scipy along
@@ -79,7 +79,7 @@ class Budget(QObject):
         """An invented target of this name; an invented set too where none can be used."""
         telescopes, cameras = telescopes_and_cameras(self._wanted, self._equipment)
         if not telescopes or not cameras:
-            self._equipment.take(INVENTED_INVENTORY)
+            self._equipment.take(invented_inventory())
             self._equipment.use(INVENTED_SET.key)
         self.want(replace(Wanted(), name=name, declination_deg=EXAMPLE_DECLINATION_DEG))
 

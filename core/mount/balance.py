@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
 
+from core.language import marked, say
 from core.mount.equipment import Counterweight, Mount, MountKind, Part
 from core.mount.leverage import (
     GRAVITY_M_PER_S2,
@@ -20,6 +21,9 @@ from core.mount.leverage import (
     total_torque_n_m,
 )
 
+_BAR_BEGINNING = marked("the bar's beginning of “{mount}”")
+_BAR_LENGTH = marked("the bar's length of “{mount}”")
+_BAR_MASS = marked("the bar's mass of “{mount}”")
 _GAP_N_M = 0.05  # less is not felt at a clutch; our own figure
 
 
@@ -59,24 +63,32 @@ def polar_balance(
 ) -> PolarBalance:
     """Balance of what the axes carry by the given weights, pushed together on the bar."""
     if mount.kind is not MountKind.GERMAN_EQUATORIAL:
-        sentence = f"“{mount.name}” is {mount.kind.value}: it has no counterweight bar to balance."
+        sentence = say(
+            "“{mount}” is {kind}: it has no counterweight bar to balance.",
+            mount=mount.name,
+            kind=say(mount.kind.value),
+        )
         return PolarBalance(PolarState.NOT_NEEDED, (), None, None, None, None, None, sentence)
     load, unknown = about_polar_axis(mount, parts)
     missing = [*unknown, *_missing_bar(mount)]
-    missing += [f"the mass of “{one.name}”" for one in weights if one.mass_kg is None]
+    missing += [
+        say("the mass of “{name}”", name=one.name) for one in weights if one.mass_kg is None
+    ]
     if missing:
-        sentence = f"The counterweight cannot be placed without {', '.join(missing)}."
+        sentence = say(
+            "The counterweight cannot be placed without {missing}.", missing=", ".join(missing)
+        )
         return PolarBalance(PolarState.UNKNOWN, load, None, None, None, None, None, sentence)
     return _Bench.of(mount, (*load, *head_lever(mount)), weights).judged()
 
 
 def _missing_bar(mount: Mount) -> list[str]:
     figures = (
-        ("beginning", mount.bar_start_mm),
-        ("length", mount.bar_length_mm),
-        ("mass", mount.bar_mass_kg),
+        (_BAR_BEGINNING, mount.bar_start_mm),
+        (_BAR_LENGTH, mount.bar_length_mm),
+        (_BAR_MASS, mount.bar_mass_kg),
     )
-    return [f"the bar's {word} of “{mount.name}”" for word, value in figures if value is None]
+    return [say(words, mount=mount.name) for words, value in figures if value is None]
 
 
 @dataclass(frozen=True)
@@ -96,7 +108,7 @@ class _Bench:
         half = sum(one.thickness_mm or 0.0 for one in weights) / 2.0
         return cls(
             load=load,
-            bar=Lever("the bar", mount.bar_mass_kg or 0.0, -(start + length / 2.0)),
+            bar=Lever(say("the bar"), mount.bar_mass_kg or 0.0, -(start + length / 2.0)),
             weight_kg=sum(one.mass_kg or 0.0 for one in weights),
             inner_mm=start + half,
             outer_mm=max(start + length - half, start + half),
@@ -127,7 +139,7 @@ class _Bench:
     def _result(self, state: PolarState, place_mm: float | None, sentence: str) -> PolarBalance:
         levers = (*self.load, self.bar)
         if place_mm is not None:
-            levers = (*levers, Lever("the counterweight", self.weight_kg, -place_mm))
+            levers = (*levers, Lever(say("the counterweight"), self.weight_kg, -place_mm))
         return PolarBalance(
             state=state,
             levers=levers,
@@ -141,35 +153,42 @@ class _Bench:
 
     def _without_weight(self) -> PolarBalance:
         if self.weight_kg > 0.0:
-            text = "The bar alone holds the load: take the counterweight off."
+            text = say("The bar alone holds the load: take the counterweight off.")
             return self._result(PolarState.TOO_HEAVY, self.inner_mm, text)
         if self.open_torque_n_m < -_GAP_N_M:
-            text = (
-                f"No counterweight is needed; the bar alone outweighs the load by "
-                f"{-self.open_torque_n_m:.1f} N m: take the bar off, or use a lighter one."
+            text = say(
+                "No counterweight is needed; the bar alone outweighs the load by "
+                "{torque:.1f} N m: take the bar off, or use a lighter one.",
+                torque=-self.open_torque_n_m,
             )
             return self._result(PolarState.TOO_HEAVY, None, text)
-        return self._result(PolarState.NOT_NEEDED, None, "No counterweight is needed.")
-
-    def _range(self) -> str:
-        least, most = self.balancing_kg(self.outer_mm), self.balancing_kg(self.inner_mm)
-        return f"between {least:.1f} and {most:.1f} kg"
+        return self._result(PolarState.NOT_NEEDED, None, say("No counterweight is needed."))
 
     def _no_weight(self) -> str:
-        return f"A counterweight is needed: {self._range()} fits on this bar."
+        return say(
+            "A counterweight is needed: between {least:.1f} and {most:.1f} kg fits on this bar.",
+            least=self.balancing_kg(self.outer_mm),
+            most=self.balancing_kg(self.inner_mm),
+        )
 
     def _balances(self, place_mm: float) -> str:
         end = self.bar_end_mm - place_mm
-        return (
-            f"It balances with the middle of the {self.weight_kg:g} kg {place_mm:.0f} mm from the "
-            f"polar axis, {end:.0f} mm from the end of the bar."
+        return say(
+            "It balances with the middle of the {weight:g} kg {place:.0f} mm from the "
+            "polar axis, {end:.0f} mm from the end of the bar.",
+            weight=self.weight_kg,
+            place=place_mm,
+            end=end,
         )
 
     def _too_light(self) -> str:
         least = self.balancing_kg(self.outer_mm)
-        return (
-            f"At the end of the bar {self.weight_kg:g} kg is still too light: use at least "
-            f"{least:.1f} kg in all, or a bar {self._longer_mm():.0f} mm longer of the same make."
+        return say(
+            "At the end of the bar {weight:g} kg is still too light: use at least "
+            "{least:.1f} kg in all, or a bar {longer:.0f} mm longer of the same make.",
+            weight=self.weight_kg,
+            least=least,
+            longer=self._longer_mm(),
         )
 
     def _longer_mm(self) -> float:
@@ -186,7 +205,9 @@ class _Bench:
 
     def _too_heavy(self) -> str:
         most = self.balancing_kg(self.inner_mm)
-        return (
-            f"Even at the inner end of the bar {self.weight_kg:g} kg is too heavy: use at most "
-            f"{most:.1f} kg."
+        return say(
+            "Even at the inner end of the bar {weight:g} kg is too heavy: use at most "
+            "{most:.1f} kg.",
+            weight=self.weight_kg,
+            most=most,
         )

@@ -7,6 +7,7 @@ from dataclasses import MISSING, fields
 from enum import Enum
 from typing import Any, TypeVar, Union, get_args, get_origin, get_type_hints
 
+from core.language import say
 from core.mount.equipment import (
     Accessory,
     Camera,
@@ -49,11 +50,15 @@ def set_to_object(chosen: EquipmentSet) -> dict[str, Any]:
 def from_object(given: Any) -> Record:
     """The record of a JSON object. Raises `ImpossibleValue`; unknown fields go to `other`."""
     if not isinstance(given, dict):
-        raise ImpossibleValue("An entry is not a group of fields in braces.")
+        raise ImpossibleValue(say("An entry is not a group of fields in braces."))
     kind = KINDS.get(given["what"]) if isinstance(given.get("what"), str) else None
     if kind is None:
         raise ImpossibleValue(
-            f"{_named(given)} does not say what it is; “what” is one of {', '.join(KINDS)}."
+            say(
+                "{thing} does not say what it is; “what” is one of {kinds}.",
+                thing=_named(given),
+                kinds=", ".join(KINDS),
+            )
         )
     return _build(kind, {name: value for name, value in given.items() if name != "what"})
 
@@ -61,7 +66,7 @@ def from_object(given: Any) -> Record:
 def set_from_object(given: Any) -> EquipmentSet:
     """As `from_object`, for a set."""
     if not isinstance(given, dict):
-        raise ImpossibleValue("A set is not a group of fields in braces.")
+        raise ImpossibleValue(say("A set is not a group of fields in braces."))
     return _build(EquipmentSet, given)
 
 
@@ -86,10 +91,14 @@ def _build(kind: type[Thing], given: dict[str, Any]) -> Thing:
             arguments[name] = _typed(given[name], hints[name])
         except ValueError as reason:
             label = _label(kind, name)
-            raise ImpossibleValue(f"{label} of {_named(given)} {reason}.") from None
+            raise ImpossibleValue(
+                say("{label} of {thing} {reason}.", label=label, thing=_named(given), reason=reason)
+            ) from None
     lacking = [name for name in _required(kind) if name not in arguments]
     if lacking:
-        raise ImpossibleValue(f"{_named(given)} has no “{lacking[0]}”.")
+        raise ImpossibleValue(
+            say("{thing} has no “{field}”.", thing=_named(given), field=lacking[0])
+        )
     return kind(**arguments)
 
 
@@ -103,12 +112,16 @@ def _required(kind: type[Thing]) -> list[str]:
 
 def _label(kind: type[Thing], name: str) -> str:
     figures = quantities(kind)
-    return figures[name].label if name in figures else f"“{name}”"
+    return say(figures[name].label) if name in figures else f"“{name}”"
 
 
 def _named(given: dict[str, Any]) -> str:
     name = given.get("name")
-    return f"“{name[:60]}”" if isinstance(name, str) and name.strip() else "An entry without a name"
+    return (
+        f"“{name[:60]}”"
+        if isinstance(name, str) and name.strip()
+        else say("An entry without a name")
+    )
 
 
 def _typed(value: Any, hint: Any) -> Any:
@@ -135,18 +148,25 @@ def _scalar(value: Any, wanted: Any) -> Any:
         return value
     if wanted is str and isinstance(value, str) and len(value) <= _LONGEST_TEXT:
         return value
-    names = {float: "a number", int: "a whole number", bool: "true or false", str: "a text"}
-    raise ValueError(f"should be {names[wanted]}")
+    names = {
+        float: say("a number"),
+        int: say("a whole number"),
+        bool: say("true or false"),
+        str: say("a text"),
+    }
+    raise ValueError(say("should be {what}", what=names[wanted]))
 
 
 def _choice(value: Any, wanted: type[Enum]) -> Enum:
     for one in wanted:
         if one.value == value:
             return one
-    raise ValueError(f"should be one of {', '.join(str(one.value) for one in wanted)}")
+    raise ValueError(
+        say("should be one of {choices}", choices=", ".join(str(one.value) for one in wanted))
+    )
 
 
 def _texts(value: Any) -> tuple[str, ...]:
     if not isinstance(value, list) or not all(isinstance(one, str) for one in value):
-        raise ValueError("should be a list of texts in brackets")
+        raise ValueError(say("should be a list of texts in brackets"))
     return tuple(value)

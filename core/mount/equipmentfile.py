@@ -16,6 +16,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, TypeVar
 
+from core.language import say
 from core.mount.equipment import Record
 from core.mount.equipmentfields import from_object, set_from_object, set_to_object, to_object
 from core.mount.inventory import EquipmentSet, Inventory
@@ -68,8 +69,11 @@ def read(data: bytes) -> EquipmentRead:
 def _parsed(data: bytes) -> Any:
     if len(data) > MAX_BYTES:
         raise UnusableEquipment(
-            f"The file has {len(data) / 1e6:.0f} MB; equipment files are far smaller. "
-            "Choose the file that was exported here."
+            say(
+                "The file has {megabytes:.0f} MB; equipment files are far smaller. Choose the "
+                "file that was exported here.",
+                megabytes=len(data) / 1000000.0,
+            )
         )
     try:
         whole = json.loads(
@@ -81,16 +85,18 @@ def _parsed(data: bytes) -> Any:
         json.dumps(whole, ensure_ascii=False).encode("utf-8")  # what is read can be written again
         return whole
     except UnicodeError:
-        reason = "it is not text, or holds broken characters"
+        reason = say("it is not text, or holds broken characters")
     except json.JSONDecodeError as error:
-        reason = f"line {error.lineno} is not JSON ({error.msg})"
+        reason = say("line {line} is not JSON ({fault})", line=error.lineno, fault=error.msg)
     except RecursionError:
-        reason = "it is nested too deeply"
+        reason = say("it is nested too deeply")
     except ImpossibleValue as error:
         reason = str(error)
     except ValueError:
-        reason = "it holds a number too long to read"
-    raise UnusableEquipment(f"The equipment file cannot be read: {reason}. Nothing was changed.")
+        reason = say("it holds a number too long to read")
+    raise UnusableEquipment(
+        say("The equipment file cannot be read: {reason}. Nothing was changed.", reason=reason)
+    )
 
 
 def _no_doubles(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
@@ -98,34 +104,44 @@ def _no_doubles(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     if len(found) < len(pairs):
         names = [name for name, _ in pairs]
         double = next(name for name in names if names.count(name) > 1)
-        raise ImpossibleValue(f"“{double[:60]}” stands twice in one group")
+        raise ImpossibleValue(say("“{name}” stands twice in one group", name=double[:60]))
     return found
 
 
 def _finite(text: str) -> float:
     value = float(text)
     if not math.isfinite(value):
-        raise ImpossibleValue(f"{text[:30]} is too large a number")
+        raise ImpossibleValue(say("{number} is too large a number", number=text[:30]))
     return value
 
 
 def _no_constant(name: str) -> Any:
-    raise ImpossibleValue(f"{name} is not a number that can be used")
+    raise ImpossibleValue(say("{name} is not a number that can be used", name=name))
 
 
 def _envelope(whole: Any) -> dict[str, Any]:
     if not isinstance(whole, dict) or whole.get("format") != FORMAT:
         raise UnusableEquipment(
-            f"The file does not begin as an equipment file (“format”: “{FORMAT}”). "
-            "Choose one that was exported here. Nothing was changed."
+            say(
+                "The file does not begin as an equipment file (“format”: “{form}”). Choose one "
+                "that was exported here. Nothing was changed.",
+                form=FORMAT,
+            )
         )
     version = whole.get("version")
     if not isinstance(version, int) or isinstance(version, bool) or version < 1:
-        raise UnusableEquipment("The equipment file does not say its version. Nothing was changed.")
+        raise UnusableEquipment(
+            say("The equipment file does not say its version. Nothing was changed.")
+        )
     if version > VERSION:
         raise UnusableEquipment(
-            f"The equipment file is of version {version}; this program reads version {VERSION}. "
-            "Read it with the newer program, or export it there in the older form."
+            say(
+                "The equipment file is of version {version}; this program reads version "
+                "{known_version}. Read it with the newer program, or export it there in the "
+                "older form.",
+                version=version,
+                known_version=VERSION,
+            )
         )
     return whole
 
@@ -139,15 +155,26 @@ def _entries(
 ) -> list[Thing]:
     given = whole.get(name, [])
     if not isinstance(given, list):
-        raise UnusableEquipment(f"“{name}” in the equipment file is not a list; nothing was read.")
+        raise UnusableEquipment(
+            say("“{name}” in the equipment file is not a list; nothing was read.", name=name)
+        )
     found = []
     for number, entry in enumerate(given, 1):
         try:
             one = build(entry)
             if one.key in keys:
-                raise ImpossibleValue(f"“{one.name}” has the key {one.key}, which is taken.")
+                raise ImpossibleValue(
+                    say("“{name}” has the key {key}, which is taken.", name=one.name, key=one.key)
+                )
         except ImpossibleValue as reason:
-            rejected.append(f"Entry {number} of “{name}” is left out: {reason}")
+            rejected.append(
+                say(
+                    "Entry {number} of “{name}” is left out: {reason}",
+                    number=number,
+                    name=name,
+                    reason=reason,
+                )
+            )
             continue
         keys.add(one.key)
         found.append(one)
@@ -156,15 +183,29 @@ def _entries(
 
 def _notes(inventory: Inventory) -> list[str]:
     notes = [
-        f"“{one.name}” has fields this program does not know, kept as they are: "
-        f"{', '.join(one.other)}."
+        say(
+            "“{name}” has fields this program does not know, kept as they are: {fields}.",
+            name=one.name,
+            fields=", ".join(one.other),
+        )
         for one in inventory.things()
         if one.other
     ]
     if inventory.other:
-        notes.append(f"The file has parts not known here, kept: {', '.join(inventory.other)}.")
+        notes.append(
+            say(
+                "The file has parts not known here, kept: {parts}.",
+                parts=", ".join(inventory.other),
+            )
+        )
     for chosen in inventory.sets:
         missing = inventory.missing_from(chosen)
         if missing:
-            notes.append(f"The set “{chosen.name}” names things not there: {', '.join(missing)}.")
+            notes.append(
+                say(
+                    "The set “{name}” names things not there: {missing}.",
+                    name=chosen.name,
+                    missing=", ".join(missing),
+                )
+            )
     return notes

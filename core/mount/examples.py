@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
-from core.mount.equipment import Mount, MountKind
+from dataclasses import replace
+from typing import TypeVar
+
+from core.language import marked, say
+from core.mount.equipment import Mount, MountKind, Record
+
+Example = TypeVar("Example", bound=Record)
 
 INVENTED_MOUNTS = (
     Mount(
         key="example-meadow",
-        name="Example: meadow equatorial",
+        name=marked("Example: meadow equatorial"),
         is_invented=True,
-        note="Invented; no real product.",
+        note=marked("Invented; no real product."),
         kind=MountKind.GERMAN_EQUATORIAL,
         is_driven=True,
         has_goto=True,
@@ -27,9 +33,9 @@ INVENTED_MOUNTS = (
     ),
     Mount(
         key="example-hill",
-        name="Example: hill equatorial",
+        name=marked("Example: hill equatorial"),
         is_invented=True,
-        note="Invented; no real product.",
+        note=marked("Invented; no real product."),
         kind=MountKind.GERMAN_EQUATORIAL,
         is_driven=True,
         has_goto=False,
@@ -43,9 +49,9 @@ INVENTED_MOUNTS = (
     ),
     Mount(
         key="example-balcony",
-        name="Example: balcony alt-azimuth",
+        name=marked("Example: balcony alt-azimuth"),
         is_invented=True,
-        note="Invented; no real product.",
+        note=marked("Invented; no real product."),
         kind=MountKind.ALT_AZIMUTH,
         is_driven=True,
         has_goto=True,
@@ -58,3 +64,8 @@ INVENTED_MOUNTS = (
         price=500.0,
     ),
 )
+
+
+def said_example(example: Example) -> Example:
+    """An invented record with its name and note in the person's language."""
+    return replace(example, name=say(example.name), note=say(example.note))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from core.language import marked, say
 from core.mount.equipment import (
     Accessory,
     Camera,
@@ -14,10 +15,10 @@ from core.mount.equipment import (
     Record,
     Telescope,
 )
-from core.mount.examples import INVENTED_MOUNTS
+from core.mount.examples import INVENTED_MOUNTS, said_example
 from core.mount.inventory import EquipmentSet, Inventory
 
-_NOTE = "Invented; no real product."
+_NOTE = marked("Invented; no real product.")
 _MEADOW, *_OTHERS = INVENTED_MOUNTS
 
 _MEADOW_MEASURED = replace(
@@ -35,7 +36,7 @@ _MEADOW_MEASURED = replace(
 _CARRIED: tuple[Record, ...] = (
     Telescope(
         key="example-tube",
-        name="Example: 100 mm refractor",
+        name=marked("Example: 100 mm refractor"),
         is_invented=True,
         note=_NOTE,
         mass_kg=5.2,
@@ -49,7 +50,7 @@ _CARRIED: tuple[Record, ...] = (
     ),
     Camera(
         key="example-camera",
-        name="Example: camera",
+        name=marked("Example: camera"),
         is_invented=True,
         note=_NOTE,
         mass_kg=0.7,
@@ -61,7 +62,7 @@ _CARRIED: tuple[Record, ...] = (
     ),
     Guider(
         key="example-guider",
-        name="Example: guide telescope",
+        name=marked("Example: guide telescope"),
         is_invented=True,
         note=_NOTE,
         mass_kg=0.8,
@@ -74,7 +75,7 @@ _CARRIED: tuple[Record, ...] = (
     ),
     Accessory(
         key="example-computer",
-        name="Example: small computer",
+        name=marked("Example: small computer"),
         is_invented=True,
         note=_NOTE,
         mass_kg=0.5,
@@ -84,7 +85,7 @@ _CARRIED: tuple[Record, ...] = (
     ),
     Accessory(
         key="example-second-tube",
-        name="Example: second tube",
+        name=marked("Example: second tube"),
         is_invented=True,
         is_planned=True,
         note=_NOTE,
@@ -94,7 +95,7 @@ _CARRIED: tuple[Record, ...] = (
     ),
     Counterweight(
         key="example-weight",
-        name="Example: 5 kg weight",
+        name=marked("Example: 5 kg weight"),
         is_invented=True,
         note=_NOTE,
         mass_kg=5.0,
@@ -104,9 +105,17 @@ _CARRIED: tuple[Record, ...] = (
 
 INVENTED_SET = EquipmentSet(
     key="example-set",
-    name="Example: imaging on the meadow",
+    name=marked("Example: imaging on the meadow"),
     purpose=Purpose.DEEP_SKY,
     mount=_MEADOW_MEASURED.key,
     parts=tuple(one.key for one in _CARRIED),
 )
 INVENTED_INVENTORY = Inventory((_MEADOW_MEASURED, *_OTHERS, *_CARRIED), (INVENTED_SET,))
+
+
+def invented_inventory() -> Inventory:
+    """The set as a person takes it over: names and notes in the person's language."""
+    return Inventory(
+        tuple(said_example(one) for one in INVENTED_INVENTORY.records),
+        (replace(INVENTED_SET, name=say(INVENTED_SET.name)),),
+    )

@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.alignment.geometry import true_direction
+from core.language import say
 from core.mount.meridian import Side
 
 Floats = NDArray[np.float64]
@@ -69,14 +70,21 @@ class EyepiecePath:
     def sentence(self) -> str:
         """For the person."""
         low, high = float(np.min(self.height_m)), float(np.max(self.height_m))
-        heights = f"The eyepiece is between {low:.1f} m and {high:.1f} m above the ground"
         if np.all(self.is_comfortable):
-            return f"{heights}, in reach all the time."
-        share = 100.0 * float(np.mean(~self.is_comfortable))
-        return (
-            f"{heights}; for {share:.0f} % of the time it is under the tube, too high or too low. "
-            "Turn the tube in its rings before you begin, and recheck its balance; climb on "
-            "nothing that does not stand firmly."
+            return say(
+                "The eyepiece is between {low:.1f} m and {high:.1f} m above the ground, in reach "
+                "all the time.",
+                low=low,
+                high=high,
+            )
+        return say(
+            "The eyepiece is between {low:.1f} m and {high:.1f} m above the ground; for "
+            "{percent:.0f} % of the time it is under the tube, too high or too low. Turn the tube "
+            "in its rings before you begin, and recheck its balance; climb on nothing that does "
+            "not stand firmly.",
+            low=low,
+            high=high,
+            percent=100.0 * float(np.mean(~self.is_comfortable)),
         )
 
 

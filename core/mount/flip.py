@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import marked, say
 from core.mount.equipment import MountKind
 from core.mount.meridian import Crossing, Limits, Side, crossings
 from core.sky import place
@@ -15,24 +16,33 @@ from core.sky.site import Air, Site
 Floats = NDArray[np.float64]
 
 CAUTIONS = (
-    "Stand by at the first flip of every new set-up, with a hand on the stop: the tube, the camera "
-    "or the counterweight can strike the pier or a tripod leg, and fingers can be caught.",
-    "Before the night turn the mount to both sides by hand, power off and clutches loose, and see "
-    "that every cable reaches without being pulled or caught.",
-    "Do not trust a limit you have not tried: it depends on this tube, this camera and this dew "
-    "shield.",
+    marked(
+        "Stand by at the first flip of every new set-up, with a hand on the stop: the tube, "
+        "the camera or the counterweight can strike the pier or a tripod leg, and fingers can "
+        "be caught."
+    ),
+    marked(
+        "Before the night turn the mount to both sides by hand, power off and clutches loose, "
+        "and see that every cable reaches without being pulled or caught."
+    ),
+    marked(
+        "Do not trust a limit you have not tried: it depends on this tube, this camera and "
+        "this dew shield."
+    ),
 )
 
 
-_UPRIGHT = (
+_UPRIGHT = marked(
     "An alt-azimuth mount turns about the vertical and passes the meridian like any other "
-    "direction: no flip. Watch for cables winding up over the night, and for the zone about the "
-    "zenith that it cannot follow."
+    "direction: no flip. Watch for cables winding up over the night, and for the zone "
+    "about the zenith that it cannot follow."
 )
 _NO_FLIP = {
     MountKind.FORK_ON_WEDGE: (
-        "A fork carries the tube between its arms and passes the meridian without changing sides: "
-        "no flip. Near the pole see that the camera clears the base of the fork."
+        marked(
+            "A fork carries the tube between its arms and passes the meridian without changing "
+            "sides: no flip. Near the pole see that the camera clears the base of the fork."
+        )
     ),
     MountKind.ALT_AZIMUTH: _UPRIGHT,
     MountKind.DOBSONIAN: _UPRIGHT,
@@ -100,14 +110,14 @@ def flip_plan(
     _check(session_utc_s, limits, series)
     if kind is not MountKind.GERMAN_EQUATORIAL:
         exposures, _ = _arranged(session_utc_s, (), limits, series)
-        return FlipPlan(_NO_FLIP[kind], (), (), exposures, None, ())
+        return FlipPlan(say(_NO_FLIP[kind]), (), (), exposures, None, ())
     found = crossings(ra_deg, dec_deg, site, air, session_utc_s, limits)
     to_come = tuple(one for one in found if one.earliest_utc_s > session_utc_s[0])
     needed = tuple(one for one in to_come if one.latest_utc_s < session_utc_s[1])
     exposures, interruptions = _arranged(session_utc_s, needed, limits, series)
     begins_on = _side_at_start(ra_deg, dec_deg, site, session_utc_s[0], found, to_come)
     reason = _reason(len(found) - len(to_come), to_come, needed, interruptions, begins_on)
-    cautions = CAUTIONS if needed else ()
+    cautions = tuple(say(one) for one in CAUTIONS) if needed else ()
     return FlipPlan(reason, found, interruptions, exposures, begins_on, cautions)
 
 
@@ -166,44 +176,61 @@ def _reason(
     flips: tuple[Interruption, ...],
     begins_on: Side,
 ) -> str:
+    side = say(begins_on.value)
+    if len(flips) == 1 and flips[0].crossing.upper:
+        return say(
+            "The target crosses the meridian: one flip. Begin with the tube {side}.", side=side
+        )
     if len(flips) == 1:
-        where = "the meridian" if flips[0].crossing.upper else "the meridian below the pole"
-        return f"The target crosses {where}: one flip. Begin with the tube {begins_on.value}."
+        return say(
+            "The target crosses the meridian below the pole: one flip. Begin with the tube {side}.",
+            side=side,
+        )
     if flips:
-        return (
-            f"The target crosses the meridian above and below the pole: {len(flips)} flips. "
-            f"Begin with the tube {begins_on.value}."
+        return say(
+            "The target crosses the meridian above and below the pole: {count} flips. "
+            "Begin with the tube {side}.",
+            count=len(flips),
+            side=side,
         )
     if needed:
-        return (
+        return say(
             "The mount has to stop before the meridian and the session ends before it may flip: "
-            f"no flip, and less time. Keep the tube {begins_on.value}."
+            "no flip, and less time. Keep the tube {side}.",
+            side=side,
         )
     if to_come:
-        return (
+        return say(
             "The session ends before the mount reaches its limit at the meridian: no flip. "
-            f"Keep the tube {begins_on.value}."
+            "Keep the tube {side}.",
+            side=side,
         )
     if passed:
-        return (
-            f"The target is past the meridian already: no flip. Begin with the tube "
-            f"{begins_on.value}."
+        return say(
+            "The target is past the meridian already: no flip. Begin with the tube {side}.",
+            side=side,
         )
-    return (
-        f"The target does not cross the meridian in this session: no flip. Keep the tube "
-        f"{begins_on.value}."
+    return say(
+        "The target does not cross the meridian in this session: no flip. Keep the tube {side}.",
+        side=side,
     )
 
 
 def _check(session_utc_s: tuple[float, float], limits: Limits, series: Series) -> None:
     if not session_utc_s[0] < session_utc_s[1]:
-        raise ValueError("The session ends before it begins; exchange or correct its times.")
+        raise ValueError(say("The session ends before it begins; exchange or correct its times."))
     if not (series.exposure_s > 0.0 and series.between_s >= 0.0):
-        raise ValueError("An exposure must be longer than nothing; correct its seconds.")
+        raise ValueError(say("An exposure must be longer than nothing; correct its seconds."))
     if not (abs(limits.past_meridian_deg) < 90.0 and 0.0 <= limits.flips_from_deg < 90.0):
-        raise ValueError("A meridian limit lies between −90° and 90° of hour angle; correct it.")
+        raise ValueError(
+            say("A meridian limit lies between −90° and 90° of hour angle; correct it.")
+        )
     if limits.flips_from_deg > max(limits.past_meridian_deg, 0.0):
         raise ValueError(
-            f"The mount would stop {limits.past_meridian_deg:g}° past the meridian but flip only "
-            f"from {limits.flips_from_deg:g}° on: it could never flip. Correct one of the two."
+            say(
+                "The mount would stop {stop:g}° past the meridian but flip only from {flip:g}° "
+                "on: it could never flip. Correct one of the two.",
+                stop=limits.past_meridian_deg,
+                flip=limits.flips_from_deg,
+            )
         )

@@ -5,33 +5,41 @@ Given as short sentences in the order in which things are done.
 
 from __future__ import annotations
 
-FIRST = "Follow the maker's manual and your local safety rules first; this is only a reminder."
+from core.language import marked
+
+FIRST = marked(
+    "Follow the maker's manual and your local safety rules first; this is only a reminder."
+)
 
 PUTTING_ON = (
-    "Stand the tripod firm and level, legs locked; on ice, sand or in the dark take more care.",
-    "Lock both axes, the bar pointing down.",
-    "Counterweight on first, near the end of the bar, its screw tight.",
-    "Put the toe stop in at the end of the bar before you let go: it keeps a loose weight off your "
-    "feet.",
-    "Then the telescope; keep a hand on it until the saddle's screws are tight and tested.",
-    "Then cameras and the rest; tie cables so that nothing can pull.",
+    marked(
+        "Stand the tripod firm and level, legs locked; on ice, sand or in the dark take more care."
+    ),
+    marked("Lock both axes, the bar pointing down."),
+    marked("Counterweight on first, near the end of the bar, its screw tight."),
+    marked(
+        "Put the toe stop in at the end of the bar before you let go: it keeps a loose weight "
+        "off your feet."
+    ),
+    marked("Then the telescope; keep a hand on it until the saddle's screws are tight and tested."),
+    marked("Then cameras and the rest; tie cables so that nothing can pull."),
 )
 
 TAKING_OFF = (
-    "Lock both axes, the bar pointing down.",
-    "Cameras and other parts off first.",
-    "Telescope off before the counterweight.",
-    "Counterweight off last; hold it while you take out the toe stop.",
+    marked("Lock both axes, the bar pointing down."),
+    marked("Cameras and other parts off first."),
+    marked("Telescope off before the counterweight."),
+    marked("Counterweight off last; hold it while you take out the toe stop."),
 )
 
 BALANCING = (
-    "Loosen one axis at a time, with a hand on the tube: it may swing.",
-    "Keep fingers, hair and cables away from the gap between weight, tripod and tube.",
-    "Loosen a saddle or weight only with its axis locked and the load held.",
+    marked("Loosen one axis at a time, with a hand on the tube: it may swing."),
+    marked("Keep fingers, hair and cables away from the gap between weight, tripod and tube."),
+    marked("Loosen a saddle or weight only with its axis locked and the load held."),
 )
 
 LIFTING = (
-    "Lift with bent knees, close to the body; carry heavy parts one by one.",
-    "Let two people lift what one cannot hold easily.",
-    "Wear closed shoes.",
+    marked("Lift with bent knees, close to the body; carry heavy parts one by one."),
+    marked("Let two people lift what one cannot hold easily."),
+    marked("Wear closed shoes."),
 )

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any, TypeVar
 
+from core.language import say
 from core.mount.equipment import Counterweight, Mount, Part, Purpose, Record
 from core.mount.quantities import ImpossibleValue
 
@@ -28,12 +29,16 @@ class EquipmentSet:
 
     def __post_init__(self) -> None:
         if not self.key.strip() or not self.name.strip():
-            raise ImpossibleValue("A set of equipment has no name; give it one.")
+            raise ImpossibleValue(say("A set of equipment has no name; give it one."))
         twice = {part for part in self.parts if self.parts.count(part) > 1}
         if twice:
             raise ImpossibleValue(
-                f"The set “{self.name}” names “{min(twice)}” twice; enter a second piece of the "
-                "same kind as a piece of its own."
+                say(
+                    "The set “{name}” names “{part}” twice; enter a second piece of the same "
+                    "kind as a piece of its own.",
+                    name=self.name,
+                    part=min(twice),
+                )
             )
 
 
@@ -50,8 +55,12 @@ class Inventory:
         for one in self.things():
             if one.key in seen:
                 raise ImpossibleValue(
-                    f"“{one.name}” and “{seen[one.key]}” have the same key, {one.key}; "
-                    "each needs its own."
+                    say(
+                        "“{name}” and “{other}” have the same key, {key}; each needs its own.",
+                        name=one.name,
+                        other=seen[one.key],
+                        key=one.key,
+                    )
                 )
             seen[one.key] = one.name
 

@@ -9,8 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from core.language import marked, say
 from core.mount.equipment import Mount, Part, Place, Telescope
 
+_MASS = marked("the mass of “{name}”")
+_HEIGHT = marked("the height above the saddle of “{name}”")
+_ALONG = marked("the position along the tube of “{name}”")
 GRAVITY_M_PER_S2 = 9.80665  # standard gravity, ISO 80000-3
 
 
@@ -47,14 +51,16 @@ def about_polar_axis(
     """
     levers, unknown = [], []
     if mount.saddle_distance_mm is None:
-        unknown.append(f"the distance from the polar axis to the saddle of “{mount.name}”")
+        unknown.append(
+            say("the distance from the polar axis to the saddle of “{mount}”", mount=mount.name)
+        )
     for part in carried(parts):
         lacking = [
-            word
-            for word, value in (("mass", part.mass_kg), ("height above the saddle", part.height_mm))
+            words
+            for words, value in ((_MASS, part.mass_kg), (_HEIGHT, part.height_mm))
             if value is None
         ]
-        unknown += [f"the {word} of “{part.name}”" for word in lacking]
+        unknown += [say(words, name=part.name) for words in lacking]
         if part.mass_kg is None or part.height_mm is None or mount.saddle_distance_mm is None:
             continue
         levers.append(Lever(part.name, part.mass_kg, mount.saddle_distance_mm + part.height_mm))
@@ -66,7 +72,7 @@ def head_lever(mount: Mount) -> tuple[Lever, ...]:
     imbalance = mount.head_imbalance_kg_m or 0.0
     if imbalance == 0.0:
         return ()
-    return (Lever("the head itself", abs(imbalance), 1000.0 if imbalance > 0.0 else -1000.0),)
+    return (Lever(say("the head itself"), abs(imbalance), 1000.0 if imbalance > 0.0 else -1000.0),)
 
 
 def along_tube(parts: Iterable[Part]) -> tuple[tuple[Lever, ...], tuple[str, ...]]:
@@ -74,11 +80,11 @@ def along_tube(parts: Iterable[Part]) -> tuple[tuple[Lever, ...], tuple[str, ...
     levers, unknown = [], []
     for part in carried(parts):
         lacking = [
-            word
-            for word, value in (("mass", part.mass_kg), ("position along the tube", part.along_mm))
+            words
+            for words, value in ((_MASS, part.mass_kg), (_ALONG, part.along_mm))
             if value is None
         ]
-        unknown += [f"the {word} of “{part.name}”" for word in lacking]
+        unknown += [say(words, name=part.name) for words in lacking]
         if part.mass_kg is not None and part.along_mm is not None:
             levers.append(Lever(part.name, part.mass_kg, part.along_mm))
     return tuple(levers), tuple(unknown)

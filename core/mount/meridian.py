@@ -13,6 +13,7 @@ from enum import Enum
 import erfa
 import numpy as np
 
+from core.language import marked
 from core.mount.rotation import SIDEREAL_DEG_PER_HOUR
 from core.sky import place
 from core.sky.refraction import Refraction
@@ -22,8 +23,8 @@ from core.sky.site import Air, Site
 class Side(Enum):
     """Where the tube is, as seen from the pier."""
 
-    WEST = "west of the pier, looking east"
-    EAST = "east of the pier, looking west"
+    WEST = marked("west of the pier, looking east")
+    EAST = marked("east of the pier, looking west")
 
     @property
     def other(self) -> Side:

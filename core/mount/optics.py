@@ -3,8 +3,14 @@
 from __future__ import annotations
 
 from core.alignment.budget.task import Optics, UnusableTask
+from core.language import marked, say
 from core.mount.equipment import Camera, Telescope
 from core.mount.quantities import ImpossibleValue
+
+_FOCAL_LENGTH = marked("The focal length of “{name}” is not entered; see its data sheet.")
+_PIXEL = marked("The pixel size of “{name}” is not entered; see its data sheet.")
+_WIDTH = marked("The number of pixels across of “{name}” is not entered; see its data sheet.")
+_HEIGHT = marked("The number of pixels down of “{name}” is not entered; see its data sheet.")
 
 
 def optics_of(
@@ -14,16 +20,21 @@ def optics_of(
 
     Raises `ImpossibleValue` with a sentence that names the missing or impossible figure.
     """
-    focal_length = _known(telescope.focal_length_mm, "focal length", telescope.name)
-    pixel = _known(camera.pixel_um, "pixel size", camera.name)
-    width = _known(camera.width_px, "number of pixels across", camera.name)
-    height = _known(camera.height_px, "number of pixels down", camera.name)
+    focal_length = _known(telescope.focal_length_mm, _FOCAL_LENGTH, telescope.name)
+    pixel = _known(camera.pixel_um, _PIXEL, camera.name)
+    width = _known(camera.width_px, _WIDTH, camera.name)
+    height = _known(camera.height_px, _HEIGHT, camera.name)
     if binning < 1:
-        raise ImpossibleValue(f"The binning is given as {binning}; it is 1 or more.")
+        raise ImpossibleValue(
+            say("The binning is given as {binning}; it is 1 or more.", binning=binning)
+        )
     if not 0.05 <= focal_factor <= 20.0:
         raise ImpossibleValue(
-            f"The reducer or Barlow factor is given as {focal_factor:g}; it lies between 0.05 and "
-            "20, and is 1 without either."
+            say(
+                "The reducer or Barlow factor is given as {factor:g}; it lies between 0.05 and "
+                "20, and is 1 without either.",
+                factor=focal_factor,
+            )
         )
     try:
         return Optics(
@@ -36,7 +47,7 @@ def optics_of(
         raise ImpossibleValue(str(sentence)) from None
 
 
-def _known(value: float | None, what: str, name: str) -> float:
+def _known(value: float | None, lack: str, name: str) -> float:
     if value is None:
-        raise ImpossibleValue(f"The {what} of “{name}” is not entered; see its data sheet.")
+        raise ImpossibleValue(say(lack, name=name))
     return value

@@ -6,12 +6,13 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import Enum
 
+from core.language import marked, say
 from core.mount.equipment import Mount, MountKind, Part, Purpose
 from core.mount.leverage import about_polar_axis, carried, inertia_kg_m2
 
-OVERLOAD_WARNING = (
-    "Overloaded, the clutches or worm may slip, the tube may swing down on you, a screw or the "
-    "tripod may give way and everything may fall. Do not use it so: take parts off."
+OVERLOAD_WARNING = marked(
+    "Overloaded, the clutches or worm may slip, the tube may swing down on you, a screw or "
+    "the tripod may give way and everything may fall. Do not use it so: take parts off."
 )
 
 
@@ -40,8 +41,12 @@ class Practice:
         for purpose in Purpose:
             if not 0.05 <= self.share(purpose) <= 1.0:
                 raise ValueError(
-                    f"The part of the capacity used for {purpose.value} is given as "
-                    f"{100.0 * self.share(purpose):g} %; it lies between 5 and 100 %."
+                    say(
+                        "The part of the capacity used for {purpose} is given as {percent:g} "
+                        "%; it lies between 5 and 100 %.",
+                        purpose=say(purpose.value),
+                        percent=100.0 * self.share(purpose),
+                    )
                 )
 
     def share(self, purpose: Purpose) -> float:
@@ -54,11 +59,16 @@ class Practice:
 
     def words(self, purpose: Purpose) -> str:
         """``60 % of the listed capacity (common practice, no source)``."""
-        source = "your own figure"
-        if self.share(purpose) == Practice().share(purpose):
-            usual = purpose is Purpose.DEEP_SKY
-            source = "common practice, no source" if usual else "our suggestion, no source"
-        return f"{100.0 * self.share(purpose):g} % of the listed capacity ({source})"
+        percent = 100.0 * self.share(purpose)
+        if self.share(purpose) != Practice().share(purpose):
+            return say("{percent:g} % of the listed capacity (your own figure)", percent=percent)
+        if purpose is Purpose.DEEP_SKY:
+            return say(
+                "{percent:g} % of the listed capacity (common practice, no source)", percent=percent
+            )
+        return say(
+            "{percent:g} % of the listed capacity (our suggestion, no source)", percent=percent
+        )
 
 
 @dataclass(frozen=True)
@@ -114,7 +124,7 @@ def judge_load(
         inertia_kg_m2=inertia,
         stretch=inertia / lumps if inertia is not None and lumps > 0.0 else None,
         sentence=_sentence(mount, mass, unweighed, standing, too_far, practice.words(purpose)),
-        warning=OVERLOAD_WARNING if standing is Standing.OVERLOADED else "",
+        warning=say(OVERLOAD_WARNING) if standing is Standing.OVERLOADED else "",
         not_judged=tuple(_not_judged(mount, unweighed, unknown, held)),
     )
 
@@ -145,20 +155,46 @@ def _sentence(
     too_far: bool,
     practice: str,
 ) -> str:
-    least = "at least " if unweighed else ""
-    load = f"The load is {least}{mass:.1f} kg"
+    load = say("The load is {mass:.1f} kg", mass=mass)
+    if unweighed:
+        load = say("The load is at least {mass:.1f} kg", mass=mass)
     if mount.capacity_kg is None:
-        return f"{load}; the listed capacity of “{mount.name}” is not known: see its data sheet."
-    of_capacity = f"{100.0 * mass / mount.capacity_kg:.0f} % of the {mount.capacity_kg:g} kg listed"
+        return say(
+            "{load}; the listed capacity of “{mount}” is not known: see its data sheet.",
+            load=load,
+            mount=mount.name,
+        )
+    part = say(
+        "{percent:.0f} % of the {capacity:g} kg listed",
+        percent=100.0 * mass / mount.capacity_kg,
+        capacity=mount.capacity_kg,
+    )
+    if standing is Standing.OVERLOADED and too_far and mass <= mount.capacity_kg:
+        return say(
+            "{load}, {part}: more than “{mount}” is listed to carry at this distance from the "
+            "axis.",
+            load=load,
+            part=part,
+            mount=mount.name,
+        )
     if standing is Standing.OVERLOADED:
-        why = "at this distance from the axis" if too_far and mass <= mount.capacity_kg else ""
-        over = f"more than “{mount.name}” is listed to carry"
-        return f"{load}, {of_capacity}: {' '.join((over, why)).strip()}."
+        return say(
+            "{load}, {part}: more than “{mount}” is listed to carry.",
+            load=load,
+            part=part,
+            mount=mount.name,
+        )
     if standing is Standing.UNKNOWN:
         names = ", ".join(f"“{name}”" for name in unweighed)
-        return f"{load}, {of_capacity}; it cannot be judged without the mass of {names}."
-    verdict = "above" if standing is Standing.ABOVE_PRACTICE else "within"
-    return f"{load}, {of_capacity}: {verdict} {practice}."
+        return say(
+            "{load}, {part}; it cannot be judged without the mass of {names}.",
+            load=load,
+            part=part,
+            names=names,
+        )
+    if standing is Standing.ABOVE_PRACTICE:
+        return say("{load}, {part}: above {practice}.", load=load, part=part, practice=practice)
+    return say("{load}, {part}: within {practice}.", load=load, part=part, practice=practice)
 
 
 def _not_judged(
@@ -166,19 +202,30 @@ def _not_judged(
 ) -> list[str]:
     said = []
     if not list(held):
-        said.append("Nothing is on the mount yet.")
+        said.append(say("Nothing is on the mount yet."))
     if mount.capacity_kg is None:
-        said.append("The load against the capacity: the data sheet's figure is missing.")
+        said.append(say("The load against the capacity: the data sheet's figure is missing."))
     if unweighed:
-        said.append(f"The whole load: no mass is entered for {', '.join(unweighed)}.")
+        said.append(
+            say(
+                "The whole load: no mass is entered for {unweighed}.",
+                unweighed=", ".join(unweighed),
+            )
+        )
     if mount.kind is not MountKind.GERMAN_EQUATORIAL:
-        said.append("The moment about the axes: it is judged for German equatorial mounts only.")
+        said.append(
+            say("The moment about the axes: it is judged for German equatorial mounts only.")
+        )
     elif unknown:
-        said.append(f"The moment about the polar axis: missing {', '.join(unknown)}.")
+        said.append(
+            say("The moment about the polar axis: missing {unknown}.", unknown=", ".join(unknown))
+        )
     elif mount.capacity_distance_mm is None:
         said.append(
-            "The moment against the mount's: the data sheet does not say at what distance from the "
-            "axis the capacity holds."
+            say(
+                "The moment against the mount's: the data sheet does not say at what distance "
+                "from the axis the capacity holds."
+            )
         )
-    said.append("Wind, and how stiff tripod and saddle are.")
+    said.append(say("Wind, and how stiff tripod and saddle are."))
     return said

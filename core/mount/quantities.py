@@ -6,6 +6,8 @@ import math
 from dataclasses import dataclass, field, fields
 from typing import Any
 
+from core.language import marked, say
+
 _KEY = "quantity"
 
 
@@ -21,7 +23,7 @@ class Quantity:
     unit: str
     low: float
     high: float
-    advice: str = "correct it, or leave it empty if it is not known"
+    advice: str = marked("correct it, or leave it empty if it is not known")
 
 
 def quantity(label: str, unit: str, low: float, high: float, default: float | None = None) -> Any:
@@ -48,11 +50,47 @@ def check(record: object, name: str) -> None:
 
 
 def _sentence(name: str, limits: Quantity, value: float) -> str:
-    what = f"{limits.label} of “{name}” is given as {value:g}{limits.unit}"
-    if not math.isfinite(value):
-        what = f"{limits.label} of “{name}” is not a number"
+    label, unit, advice = say(limits.label), said_unit(limits), say(limits.advice)
+    if limits.low > 0.0 and value <= 0.0 and math.isfinite(value):
+        return say(
+            "{label} of “{name}” is given as {value:g}{unit}; it is above zero: {advice}.",
+            label=label,
+            name=name,
+            value=value,
+            unit=unit,
+            advice=advice,
+        )
     if limits.low > 0.0 and value <= 0.0:
-        return f"{what}; it is above zero: {limits.advice}."
-    return (
-        f"{what}; it lies between {limits.low:g} and {limits.high:g}{limits.unit}: {limits.advice}."
+        return say(
+            "{label} of “{name}” is not a number; it is above zero: {advice}.",
+            label=label,
+            name=name,
+            advice=advice,
+        )
+    if not math.isfinite(value):
+        return say(
+            "{label} of “{name}” is not a number; it lies between {low:g} and {high:g}{unit}: "
+            "{advice}.",
+            label=label,
+            name=name,
+            low=limits.low,
+            high=limits.high,
+            unit=unit,
+            advice=advice,
+        )
+    return say(
+        "{label} of “{name}” is given as {value:g}{unit}; it lies between {low:g} and "
+        "{high:g}{unit}: {advice}.",
+        label=label,
+        name=name,
+        value=value,
+        low=limits.low,
+        high=limits.high,
+        unit=unit,
+        advice=advice,
     )
+
+
+def said_unit(limits: Quantity) -> str:
+    """The unit behind a figure, its gap included; nothing for a bare number."""
+    return say(limits.unit) if limits.unit else ""

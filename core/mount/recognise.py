@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 import numpy as np
 
+from core.language import marked, say
 from core.sky.bodies import Body, BodyNow
 from core.sky.catalogue import StarNow
 from core.sky.compass import direction_words
@@ -16,14 +17,14 @@ _MISTAKEN_DEG = 20.0
 _FIST_DEG = 10.0  # a fist at arm's length; common practice, no source
 _OVERHEAD_DEG = 75.0
 _WAYS = (
-    "right",
-    "upper right",
-    "above",
-    "upper left",
-    "left",
-    "lower left",
-    "below",
-    "lower right",
+    marked("right"),
+    marked("upper right"),
+    marked("above"),
+    marked("upper left"),
+    marked("left"),
+    marked("lower left"),
+    marked("below"),
+    marked("lower right"),
 )
 
 
@@ -32,10 +33,17 @@ def recognise(now: StarNow, sky: Sequence[StarNow], bodies: Sequence[BodyNow] = 
 
     `bodies`: planets among them are pointed out where they could be taken for the star.
     """
-    star = now.star
-    within = "" if star.constellation in star.name else f", in {star.constellation}"
-    said = [f"{star.name}{within}: {_where(now)}.", _neighbours(now, sky), *_planets(now, bodies)]
-    return " ".join(said)
+    star, where = now.star, _where(now)
+    if star.constellation in star.name:
+        placed = say("{star}: {where}.", star=star.name, where=where)
+    else:
+        placed = say(
+            "{star}, in {constellation}: {where}.",
+            star=star.name,
+            constellation=star.constellation,
+            where=where,
+        )
+    return " ".join([placed, _neighbours(now, sky), *_planets(now, bodies)])
 
 
 def apart_deg(first: StarNow | BodyNow, second: StarNow | BodyNow) -> float:
@@ -47,12 +55,23 @@ def apart_deg(first: StarNow | BodyNow, second: StarNow | BodyNow) -> float:
 def _where(now: StarNow) -> str:
     direction = direction_words(now.azimuth_deg)
     if now.altitude_deg > _OVERHEAD_DEG:
-        return f"almost overhead, {now.altitude_deg:.0f}° high towards the {direction}"
+        return say(
+            "almost overhead, {altitude:.0f}° high towards the {direction}",
+            altitude=now.altitude_deg,
+            direction=direction,
+        )
     fists = round(now.altitude_deg / _FIST_DEG)
-    measure = "one fist" if fists == 1 else f"{fists} fists"
-    return (
-        f"{now.altitude_deg:.0f}° high in the {direction}, {measure} at arm's length above the "
-        "horizon"
+    if fists == 1:
+        return say(
+            "{altitude:.0f}° high in the {direction}, one fist at arm's length above the horizon",
+            altitude=now.altitude_deg,
+            direction=direction,
+        )
+    return say(
+        "{altitude:.0f}° high in the {direction}, {fists} fists at arm's length above the horizon",
+        altitude=now.altitude_deg,
+        direction=direction,
+        fists=fists,
     )
 
 
@@ -60,12 +79,22 @@ def _neighbours(now: StarNow, sky: Sequence[StarNow]) -> str:
     near = [one for one in sky if 0.0 < apart_deg(now, one) < _NEIGHBOURHOOD_DEG]
     brighter = [one for one in near if one.star.magnitude < now.star.magnitude]
     if not brighter:
-        return "No brighter star stands within three fists of it."
+        return say("No brighter star stands within three fists of it.")
     nearest = min(brighter, key=lambda one: apart_deg(now, one))
-    count = "the only brighter star" if len(brighter) == 1 else "the nearest brighter star"
-    return (
-        f"{nearest.star.name}, {count} near it, stands {apart_deg(now, nearest):.0f}° away "
-        f"({_way(now, nearest)} as you face it)."
+    if len(brighter) == 1:
+        return say(
+            "{star}, the only brighter star near it, stands {apart:.0f}° away ({way} as you face "
+            "it).",
+            star=nearest.star.name,
+            apart=apart_deg(now, nearest),
+            way=_way(now, nearest),
+        )
+    return say(
+        "{star}, the nearest brighter star near it, stands {apart:.0f}° away ({way} as you face "
+        "it).",
+        star=nearest.star.name,
+        apart=apart_deg(now, nearest),
+        way=_way(now, nearest),
     )
 
 
@@ -74,8 +103,12 @@ def _planets(now: StarNow, bodies: Sequence[BodyNow]) -> Iterator[str]:
         is_planet = body.body not in (Body.SUN, Body.MOON)
         if is_planet and body.altitude_deg > 0.0 and apart_deg(now, body) < _MISTAKEN_DEG:
             yield (
-                f"Do not take the planet {body.body.value} for it, "
-                f"{apart_deg(now, body):.0f}° away ({_way(now, body)})."
+                say(
+                    "Do not take the planet {body} for it, {apart:.0f}° away ({way}).",
+                    body=say(body.body.value),
+                    apart=apart_deg(now, body),
+                    way=_way(now, body),
+                )
             )
 
 
@@ -86,4 +119,4 @@ def _way(start: StarNow, other: StarNow | BodyNow) -> str:
     )
     right = np.cos(second) * np.sin(turn)
     up = np.cos(first) * np.sin(second) - np.sin(first) * np.cos(second) * np.cos(turn)
-    return _WAYS[round(float(np.degrees(np.arctan2(up, right))) / 45.0) % len(_WAYS)]
+    return say(_WAYS[round(float(np.degrees(np.arctan2(up, right))) / 45.0) % len(_WAYS)])

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import say
 from core.mount.rotationtrack import Track
 
 Floats = NDArray[np.float64]
@@ -51,29 +53,45 @@ class Derotation:
     @property
     def sentence(self) -> str:
         """Whether its limits hold, for the person."""
-        needed = f"The field turns through {self.needed_range_deg:.0f}° on this track"
         if self.holds:
-            return f"{needed}; the derotator manages it from {self.start_deg:.0f}° in one go."
-        troubles = []
-        if self.rewind_utc_s:
-            times = len(self.rewind_utc_s)
-            count = "once" if times == 1 else f"{times} times"
-            troubles.append(f"it must be turned back by half a turn {count}")
+            return say(
+                "The field turns through {turn:.0f}° on this track; the derotator manages it from "
+                "{start:.0f}° in one go.",
+                turn=self.needed_range_deg,
+                start=self.start_deg,
+            )
+        return say(
+            "The field turns through {turn:.0f}° on this track; {troubles}. Stop the exposure for "
+            "that time.",
+            turn=self.needed_range_deg,
+            troubles=say(" and ").join(self._troubles()),
+        )
+
+    def _troubles(self) -> Iterator[str]:
+        times = len(self.rewind_utc_s)
+        if times == 1:
+            yield say("it must be turned back by half a turn once")
+        elif times > 1:
+            yield say("it must be turned back by half a turn {times} times", times=times)
         if self.too_fast_utc_s is not None:
             minutes = (self.too_fast_utc_s[1] - self.too_fast_utc_s[0]) / 60.0
-            troubles.append(
-                f"near the zenith the field turns at up to {self.fastest_deg_per_s:.2f}° a second, "
-                f"faster than it can, for {max(minutes, 1.0):.0f} min"
+            yield say(
+                "near the zenith the field turns at up to {speed:.2f}° a second, faster than it "
+                "can, for {minutes:.0f} min",
+                speed=self.fastest_deg_per_s,
+                minutes=max(minutes, 1.0),
             )
-        return f"{needed}; {' and '.join(troubles)}. Stop the exposure for that time."
 
 
 def derotation(track: Track, derotator: Derotator) -> Derotation:
     """What is needed for the whole track. Raises ValueError, a sentence, for impossible limits."""
     if not (derotator.range_deg >= HALF_TURN_DEG and derotator.fastest_deg_per_s > 0.0):
         raise ValueError(
-            f"A derotator with {derotator.range_deg:.0f}° between its stops cannot be used: it "
-            "needs at least 180°, and a speed above zero. Correct its limits."
+            say(
+                "A derotator with {range:.0f}° between its stops cannot be used: it needs at "
+                "least 180°, and a speed above zero. Correct its limits.",
+                range=derotator.range_deg,
+            )
         )
     field = track.field_angle_deg - track.field_angle_deg[0]
     start = _best_start_deg(field, derotator)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.language import say
 from core.mount.rotation import SIDEREAL_DEG_PER_HOUR, rate_deg_per_hour
 from core.mount.rotationtrack import Track, field_angle_deg
 
@@ -39,7 +40,7 @@ def smear_px(frame: Frame, rotation_deg: ArrayLike) -> Floats:
 def allowed_rotation_deg(frame: Frame, allowed_px: float) -> float:
     """The rotation that moves a corner star by `allowed_px`; raises ValueError, a sentence."""
     if not (allowed_px > 0.0 and frame.corner_px > 0.0):
-        raise ValueError("The frame and the smear allowed in it must be larger than nothing.")
+        raise ValueError(say("The frame and the smear allowed in it must be larger than nothing."))
     return float(2.0 * np.degrees(np.arcsin(min(allowed_px / (2.0 * frame.corner_px), 1.0))))
 
 
@@ -95,7 +96,7 @@ def rotation_span_deg(track: Track, exposure_s: ArrayLike) -> Floats:
 def exposure_count(total_s: float, exposure_s: float) -> int:
     """Exposures of this length that make up at least so much light."""
     if not (total_s >= 0.0 and exposure_s > 0.0):
-        raise ValueError("The whole time and the exposure must be longer than nothing.")
+        raise ValueError(say("The whole time and the exposure must be longer than nothing."))
     return int(np.ceil(total_s / exposure_s - 1e-9))
 
 

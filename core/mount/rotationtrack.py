@@ -8,6 +8,7 @@ import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.language import say
 from core.mount.rotation import turning
 from core.sky import place
 from core.sky.refraction import Refraction
@@ -56,7 +57,7 @@ def track(ra_deg: float, dec_deg: float, site: Site, air: Air, utc_s: ArrayLike)
     """
     times = np.atleast_1d(np.asarray(utc_s, dtype=np.float64))
     if times.size == 0 or np.any(np.diff(times) <= 0.0):
-        raise ValueError("A track needs moments in rising order.")
+        raise ValueError(say("A track needs moments in rising order."))
     hour_angle, declination = place.hour_angle_and_declination(ra_deg, dec_deg, site, times)
     azimuth, true_altitude = erfa.hd2ae(hour_angle, declination, np.radians(site.latitude_deg))
     altitude = np.degrees(Refraction.of(air).observed_altitude_rad(true_altitude))

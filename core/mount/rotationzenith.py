@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import say
 from core.mount.rotation import SIDEREAL_DEG_PER_HOUR
 from core.mount.rotationtrack import Track
 
@@ -127,7 +128,10 @@ def _sidereal_rates(limit_deg_per_s: float) -> float:
     limit = limit_deg_per_s * 3600.0 / SIDEREAL_DEG_PER_HOUR
     if not limit > 1.0:
         raise ValueError(
-            f"A drive limit of {limit_deg_per_s:g}° a second is slower than the stars turn "
-            "(0.0042° a second); such a mount cannot follow anywhere. Correct the limit."
+            say(
+                "A drive limit of {limit:g}° a second is slower than the stars turn (0.0042° a "
+                "second); such a mount cannot follow anywhere. Correct the limit.",
+                limit=limit_deg_per_s,
+            )
         )
     return float(limit)

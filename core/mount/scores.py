@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
+from core.language import say
 from core.mount.equipment import Mount
 from core.mount.wishes import Criterion, Wishes
 
@@ -69,11 +70,11 @@ def _mark(
     if criterion is Criterion.EASE:
         value = mount.ease_of_use
         known = None if value is None else (value - 1.0) / 4.0
-        return Mark(criterion, weight, known, _written(value, " of 5"), value, 5.0)
+        return Mark(criterion, weight, known, _of_five(value), value, 5.0)
     if criterion is Criterion.DRIVE:
         return Mark(criterion, weight, *_drive(mount), None, None)
     trains = mount.has_error_training
-    words = {True: "yes", False: "no", None: "not known"}[trains]
+    words = {True: say("yes"), False: say("no"), None: say("not known")}[trains]
     return Mark(criterion, weight, None if trains is None else float(trains), words, None, None)
 
 
@@ -82,7 +83,7 @@ def _least(criterion: Criterion, weight: float, mount: Mount, candidates: Sequen
     value = figure.of(mount)
     known = [one for one in map(figure.of, candidates) if one is not None]
     if value is None:
-        return Mark(criterion, weight, None, "not known", None, min(known, default=None))
+        return Mark(criterion, weight, None, say("not known"), None, min(known, default=None))
     best = max(min(known), figure.floor)
     mark = best / max(value, figure.floor)
     return Mark(criterion, weight, mark, _written(value, figure.unit), value, best)
@@ -99,13 +100,17 @@ def _capacity(weight: float, mount: Mount, candidates: Sequence[Mount], wishes: 
 
 def _drive(mount: Mount) -> tuple[float | None, str]:
     if mount.has_goto:
-        return 1.0, "goto"
+        return 1.0, say("goto")
     if mount.has_goto is None:
-        return None, "driven, goto not known" if mount.is_driven else "not known"
+        return None, say("driven, goto not known") if mount.is_driven else say("not known")
     if mount.is_driven is None:
-        return None, "no goto, drive not known"
-    return (_DRIVEN_ONLY, "driven") if mount.is_driven else (0.0, "by hand")
+        return None, say("no goto, drive not known")
+    return (_DRIVEN_ONLY, say("driven")) if mount.is_driven else (0.0, say("by hand"))
 
 
 def _written(value: float | None, unit: str) -> str:
-    return "not known" if value is None else f"{value:g}{unit}"
+    return say("not known") if value is None else f"{value:g}{unit}"
+
+
+def _of_five(value: float | None) -> str:
+    return say("not known") if value is None else say("{mark:g} of 5", mark=value)

@@ -10,6 +10,7 @@ import erfa
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import marked, say
 from core.mount.equipment import MountKind
 from core.mount.meridian import Side
 from core.mount.pointing import (
@@ -28,9 +29,9 @@ from core.sky.site import Air, Site
 Floats = NDArray[np.float64]
 Clear = Callable[[Floats, Floats], NDArray[np.bool_]]
 
-LEVEL_FIRST = (
-    "Level the base first, in two directions at right angles: what is left of its tilt is then "
-    "small enough for a few stars to take out."
+LEVEL_FIRST = marked(
+    "Level the base first, in two directions at right angles: what is left of its tilt is "
+    "then small enough for a few stars to take out."
 )
 LOWEST_DEG, HIGHEST_DEG = 20.0, 70.0  # lower the air bends, nearer the zenith azimuth is uncertain
 NEAREST_POLE_DEG = 20.0
@@ -83,15 +84,21 @@ class SkySetup:
     @property
     def sentence(self) -> str:
         names = [one.now.star.name for one in self.stars]
-        careless = " and ".join(self.careless_names)
-        expected = (
-            f"After {', '.join(names[:-1])} and {names[-1]} expect to point about "
-            f"{self.error_arcmin:.1f}′ off, and {self.worst_arcmin:.1f}′ in the worst part of the "
-            f"sky; after {careless}, taken for their brightness alone, "
-            f"{self.careless_arcmin:.1f}′ and {self.careless_worst_arcmin:.1f}′."
+        careless = say(" and ").join(self.careless_names)
+        expected = say(
+            "After {names} and {last} expect to point about {error:.1f}′ off, and "
+            "{worst:.1f}′ in the worst part of the sky; after {careless}, taken for their "
+            "brightness alone, {careless_error:.1f}′ and {careless_worst:.1f}′.",
+            names=", ".join(names[:-1]),
+            last=names[-1],
+            error=self.error_arcmin,
+            worst=self.worst_arcmin,
+            careless=careless,
+            careless_error=self.careless_arcmin,
+            careless_worst=self.careless_worst_arcmin,
         )
         if self.careless_arcmin < _NEARLY * self.error_arcmin:
-            return f"{expected} By chance those would do as well now."
+            return f"{expected} {say('By chance those would do as well now.')}"
         return expected
 
 
@@ -114,16 +121,20 @@ def choose(
     whether nothing stands in the way. `known`: what is known beforehand.
     """
     if count not in (2, 3):
-        raise ValueError("Two or three reference stars can be chosen.")
+        raise ValueError(say("Two or three reference stars can be chosen."))
     _check_darkness(bodies)
     known = known or Uncertainty()
     sky = catalogue.up_now(site, air, utc_s, _CARELESS_LOWEST_DEG, _EVERYTHING_UP)
     candidates = _candidates(sky, kind, bodies, clear)
     if len(candidates) < count:
         raise NoReferenceStars(
-            f"Only {len(candidates)} fit stars are up: not enough clear sky between "
-            f"{LOWEST_DEG:.0f}° and {HIGHEST_DEG:.0f}°. Wait half an hour, or move to a place with "
-            "a wider view."
+            say(
+                "Only {count} fit stars are up: not enough clear sky between {lowest:.0f}° and "
+                "{highest:.0f}°. Wait half an hour, or move to a place with a wider view.",
+                count=len(candidates),
+                lowest=LOWEST_DEG,
+                highest=HIGHEST_DEG,
+            )
         )
     grid_azimuth, grid_altitude = _grid()
     places = _effects(grid_azimuth, grid_altitude, site, kind)
@@ -154,8 +165,10 @@ def _check_darkness(bodies: Sequence[BodyNow]) -> None:
     sun = next((body for body in bodies if body.body is Body.SUN), None)
     if sun is not None and light_at(sun.true_altitude_deg) is Light.DAY:
         raise NoReferenceStars(
-            "The Sun is up: no star can be used, and no optic may come near the Sun. Choose a time "
-            "after sunset."
+            say(
+                "The Sun is up: no star can be used, and no optic may come near the Sun. "
+                "Choose a time after sunset."
+            )
         )
 
 
@@ -206,11 +219,13 @@ def _best(
     """Of the choices well apart (of all where none is) that point best, the brightest stars."""
     groups = list(combinations(range(len(candidates)), count))
     apart = [group for group in groups if _are_apart([candidates[i] for i in group], kind)]
-    notes = [LEVEL_FIRST] if not kind.is_equatorial else []
+    notes = [say(LEVEL_FIRST)] if not kind.is_equatorial else []
     if not apart:
         notes.append(
-            "No stars stand as far apart as they should now; these are the best there are. Take a "
-            "third or fourth once the sky has turned."
+            say(
+                "No stars stand as far apart as they should now; these are the best there are. "
+                "Take a third or fourth once the sky has turned."
+            )
         )
     table = np.array(apart or groups)
     stars = _of_stars(candidates, site, kind)
@@ -222,8 +237,11 @@ def _best(
         chosen.sort(key=lambda now: (now.hour_angle_deg > 0.0, now.star.magnitude))
         if len({_side(now, kind) for now in chosen}) == 2:
             notes.append(
-                "One side of the meridian after the other, with one flip between: stars on both "
-                "sides tell a tube that is not square to its axis from an axis that is off."
+                say(
+                    "One side of the meridian after the other, with one flip between: stars on "
+                    "both sides tell a tube that is not square to its axis from an axis that "
+                    "is off."
+                )
             )
     else:
         chosen.sort(key=lambda now: now.star.magnitude)

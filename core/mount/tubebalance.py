@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
 
+from core.language import say
 from core.mount.equipment import Mount, Part, Place, Telescope
 from core.mount.leverage import Lever, along_tube, carried
 
@@ -51,8 +52,12 @@ def tube_balance(mount: Mount, parts: Sequence[Part]) -> TubeBalance:
         if part.place is Place.TUBE and part.mass_kg is not None
     )
     if unknown or sliding == 0.0:
-        lack = f"without {', '.join(unknown)}" if unknown else "with nothing on the tube"
-        sentence = f"The balance along the tube cannot be told {lack}."
+        sentence = say(
+            "The balance along the tube cannot be told without {unknown}.",
+            unknown=", ".join(unknown),
+        )
+        if not unknown:
+            sentence = say("The balance along the tube cannot be told with nothing on the tube.")
         return TubeBalance(TubeState.UNKNOWN, levers, None, None, None, sentence)
     moment_kg_mm = sum(lever.mass_kg * lever.arm_mm for lever in levers)
     shift, reach = -moment_kg_mm / sliding, _reach_mm(mount, parts)
@@ -95,18 +100,33 @@ def _sentence(
     sliding_kg: float,
     half_length_mm: float | None,
 ) -> str:
-    way, heavy, light = (
-        ("forward", "rear", "front") if shift_mm > 0.0 else ("back", "front", "rear")
-    )
     if state is TubeState.BALANCES:
-        return "The tube balances where it is."
-    slide = f"The tube is {heavy}-heavy: slide it {abs(shift_mm):.0f} mm {way}"
+        return say("The tube balances where it is.")
+    if shift_mm > 0.0:
+        slide = say("The tube is rear-heavy: slide it {slide:.0f} mm forward", slide=shift_mm)
+        ways = say("move heavy parts forward, or use a longer dovetail")
+    else:
+        slide = say("The tube is front-heavy: slide it {slide:.0f} mm back", slide=-shift_mm)
+        ways = say("move heavy parts back, or use a longer dovetail")
+    if state is TubeState.SLIDE and reach_mm is not None:
+        return f"{slide}."
     if state is TubeState.SLIDE:
-        doubt = "" if reach_mm is not None else "; whether the dovetail is long enough is not known"
-        return f"{slide}{doubt}."
+        return say("{slide}; whether the dovetail is long enough is not known.", slide=slide)
     reach = reach_mm or 0.0
-    ways = f"move heavy parts {way}, or use a longer dovetail"
     if half_length_mm is not None:
         left = abs(moment_kg_mm) - sliding_kg * reach
-        ways += f", or add {left / (half_length_mm + reach):.2g} kg at the {light} end of the tube"
-    return f"{slide}, but the dovetail lets it only {reach:.0f} mm: {ways}."
+        mass = left / (half_length_mm + reach)
+        if shift_mm > 0.0:
+            ways = say(
+                "{ways}, or add {mass:.2g} kg at the front end of the tube", ways=ways, mass=mass
+            )
+        else:
+            ways = say(
+                "{ways}, or add {mass:.2g} kg at the rear end of the tube", ways=ways, mass=mass
+            )
+    return say(
+        "{slide}, but the dovetail lets it only {reach:.0f} mm: {ways}.",
+        slide=slide,
+        reach=reach,
+        ways=ways,
+    )

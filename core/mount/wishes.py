@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import Enum
 
+from core.language import marked, say
 from core.mount.equipment import Purpose
 from core.mount.payload import Practice
 from core.mount.quantities import ImpossibleValue
@@ -15,24 +16,24 @@ from core.mount.quantities import ImpossibleValue
 class Must(Enum):
     """What knocks a mount out when it fails."""
 
-    CARRIES = "carries the load"
-    DRIVEN_OR_GOTO = "driven or goto"
-    AUTOGUIDER_PORT = "autoguider port"
-    EQUATORIAL = "equatorial"
-    PRICE = "within the price"
+    CARRIES = marked("carries the load")
+    DRIVEN_OR_GOTO = marked("driven or goto")
+    AUTOGUIDER_PORT = marked("autoguider port")
+    EQUATORIAL = marked("equatorial")
+    PRICE = marked("within the price")
 
 
 class Criterion(Enum):
     """What ranks those that are left."""
 
-    EASE = "ease of use"
-    OWN_WEIGHT = "own weight"
-    DRIVE = "drive and goto"
-    POINTING = "pointing accuracy"
-    CAPACITY = "capacity"
-    PERIODIC_ERROR = "periodic error"
-    ERROR_TRAINING = "error training"
-    PRICE = "price"
+    EASE = marked("ease of use")
+    OWN_WEIGHT = marked("own weight")
+    DRIVE = marked("drive and goto")
+    POINTING = marked("pointing accuracy")
+    CAPACITY = marked("capacity")
+    PERIODIC_ERROR = marked("periodic error")
+    ERROR_TRAINING = marked("error training")
+    PRICE = marked("price")
 
 
 # Common practice, no source; the planetary line and all numbers are this program's suggestion.
@@ -88,15 +89,20 @@ class Wishes:
     def __post_init__(self) -> None:
         given = self.weights.values()
         if not all(math.isfinite(one) and one >= 0.0 for one in given) or sum(given) <= 0.0:
-            raise ImpossibleValue("The weights are zero or above, and at least one is above zero.")
+            raise ImpossibleValue(
+                say("The weights are zero or above, and at least one is above zero.")
+            )
         if self.load_kg is not None and not 0.0 <= self.load_kg <= 5000.0:
             raise ImpossibleValue(
-                f"The load is given as {self.load_kg:g} kg; it lies between 0 and 5000 kg."
+                say(
+                    "The load is given as {load:g} kg; it lies between 0 and 5000 kg.",
+                    load=self.load_kg,
+                )
             )
         if not 0.05 <= self.practice_share <= 1.0:
-            raise ImpossibleValue("The part of the capacity to use lies between 5 and 100 %.")
+            raise ImpossibleValue(say("The part of the capacity to use lies between 5 and 100 %."))
         if Must.PRICE in self.musts and not (self.price_limit or 0.0) > 0.0:
-            raise ImpossibleValue("To stay within a price, enter the price.")
+            raise ImpossibleValue(say("To stay within a price, enter the price."))
 
     @classmethod
     def usual(

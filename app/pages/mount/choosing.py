@@ -17,7 +17,7 @@ from app.widgets.scrolled import Scrolled
 from app.widgets.text import Text
 from core.mount.choice import choose
 from core.mount.equipment import Mount, Purpose
-from core.mount.examples import INVENTED_MOUNTS
+from core.mount.examples import INVENTED_MOUNTS, said_example
 from core.mount.inventory import Inventory
 from core.mount.leverage import carried
 from core.mount.quantities import ImpossibleValue
@@ -106,5 +106,5 @@ class ChoosingSection(QWidget):
 
     def _take_examples(self) -> None:
         mine = {one.key for one in self._equipment.inventory.records}
-        fresh = tuple(one for one in INVENTED_MOUNTS if one.key not in mine)
+        fresh = tuple(said_example(one) for one in INVENTED_MOUNTS if one.key not in mine)
         self._equipment.take(Inventory(fresh))

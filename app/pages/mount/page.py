@@ -17,7 +17,7 @@ from app.widgets.choice import Choice
 from app.widgets.optionkeys import OptionKeys
 from app.widgets.reflow import Reflow
 from app.widgets.scrolled import Scrolled
-from core.mount.exampleset import INVENTED_INVENTORY
+from core.mount.exampleset import invented_inventory
 
 if TYPE_CHECKING:
     from app.session.budget import Budget
@@ -142,7 +142,7 @@ class MountPage(QWidget):
         return self.sections.button(self.sections.choice() or EQUIPMENT)
 
     def _take_example(self) -> None:
-        self._equipment.take(INVENTED_INVENTORY)
+        self._equipment.take(invented_inventory())
         self.show_section(LOAD)
         self.sections.button(LOAD).setFocus()
 
