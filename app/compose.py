@@ -186,6 +186,7 @@ class Program(QObject):
         from app.nightparts import keep_surroundings
         from app.session.budget import Budget
         from app.session.equipment import Equipment
+        from app.session.fieldinview import FieldInView
         from app.session.nightbook import NightBook
         from app.session.places import Places
 
@@ -197,7 +198,16 @@ class Program(QObject):
         keep_surroundings(book, session, equipment, evening)
         follow_mount(session, equipment)
         return Shared(
-            self._now, warm, session, places, equipment, budget, evening, book, self._sounds
+            self._now,
+            warm,
+            session,
+            places,
+            equipment,
+            budget,
+            evening,
+            book,
+            self._sounds,
+            FieldInView(warm.log, equipment, self),
         )
 
     def _prepare_evening(self) -> None:

@@ -22,6 +22,7 @@ from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:
+    from app.session.fieldinview import FieldInView
     from app.session.session import Session
     from app.signals.sounds import Sounds
 
@@ -37,6 +38,7 @@ def drift_parts(
     session: Session,
     now: Callable[[], float],
     sounds: Sounds,
+    field: FieldInView,
     horizon: Callable[[Site], Horizon] = _nothing_in_the_way,
 ) -> DriftParts:
     """`now`: seconds since 1970-01-01 UTC. `horizon`: what stands in the way at a site."""
@@ -67,6 +69,7 @@ def drift_parts(
         (NORTHERN_MEADOW, MEADOW_AIR),
         horizon,
         sounds,
+        field,
     )
 
 

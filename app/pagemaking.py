@@ -39,6 +39,7 @@ if TYPE_CHECKING:
     from app.session.budget import Budget
     from app.session.equipment import Equipment
     from app.session.evening import Evening
+    from app.session.fieldinview import FieldInView
     from app.session.nightbook import NightBook
     from app.session.places import Places
     from app.session.session import Session
@@ -57,6 +58,7 @@ class Shared:
     evening: Evening
     book: NightBook
     sounds: Sounds
+    field: FieldInView
 
 
 class PageMaking(QObject):
@@ -146,7 +148,9 @@ class PageMaking(QObject):
 
         shared = self._shared
         session = shared.session
-        parts = drift_parts(session, shared.now, shared.sounds, shared.places.horizon_of)
+        parts = drift_parts(
+            session, shared.now, shared.sounds, shared.field, shared.places.horizon_of
+        )
         page = DriftPage(Shown(session, parent=self), self._theme, parts)
         page.site_wanted.connect(self._to_site)
         return page

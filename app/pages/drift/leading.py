@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, Signal
 from app.pages.drift import guidance as say
 from app.pages.drift.choosing import Choosing
 from app.pages.drift.cueing import Cueing
+from app.pages.drift.fieldpanel import FieldPanel
 from app.pages.drift.guideband import GuideBand
 from app.pages.drift.guidewords import guidance
 from app.pages.drift.parts import DriftParts
@@ -52,13 +53,14 @@ class Leading(QObject):
         self._parts = parts
         self.band = GuideBand()
         self.choosing = Choosing(theme)
-        self.turning = Turning()
+        self.turning = Turning(theme)
         self._errand = Errand(self)
         self._errand.done.connect(self._found)
         self._asked: tuple[object, ...] | None = None
         self._is_current = False
         self._cueing = Cueing()
         self.sound_panel = SoundPanel(parts.sounds)
+        self.field_panel = FieldPanel(parts.field)
         self._picture = ""
         self._live = Redraw(self.band, self.refresh, LIVE_MS)
         self._actions = self._made_actions()
@@ -66,6 +68,7 @@ class Leading(QObject):
 
     def _connect(self) -> None:
         self.band.pressed.connect(self.act)
+        self._parts.field.changed.connect(self._live.mark)
         self._ways.letter_pressed.connect(self.band.press_letter)
         self.choosing.marked.connect(self._live.mark)
         self.choosing.taken.connect(lambda: self.act(say.WATCH.name))
@@ -140,7 +143,9 @@ class Leading(QObject):
         snapshot = self._shown.snapshot()
         if snapshot.site is None:
             return
-        said = warnings(snapshot, self._parts.horizon(snapshot.site), self._ways.now())
+        across = self._parts.field.now().across_arcmin
+        horizon = self._parts.horizon(snapshot.site)
+        said = warnings(snapshot, horizon, self._ways.now(), across)
         if snapshot.guide.stage in (Stage.CHOOSE, Stage.DONE):
             self._ask(snapshot)
         proposals, star = self.choosing.proposals(), self.choosing.star()
@@ -152,7 +157,7 @@ class Leading(QObject):
         if cue is not None:
             self._parts.sounds.give(cue)
         if snapshot.guide.stage is Stage.TURN:
-            self.turning.show_guide(snapshot.guide, snapshot.site.latitude_deg)
+            self.turning.show_guide(snapshot.guide, snapshot.site.latitude_deg, across)
 
     def _ask(self, snapshot: Snapshot) -> None:
         """The stars anew when the sky has turned or more is known."""

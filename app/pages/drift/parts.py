@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 
 if TYPE_CHECKING:
+    from app.session.fieldinview import FieldInView
     from app.signals.sounds import Sounds
     from app.sources.logfile import LogFileSource
     from app.sources.manual import ManualSource
@@ -26,6 +27,7 @@ class DriftParts:
     `place_tonight`: ICRS place of a star at this time, degrees. `practice`: a source with a fresh
     hidden error at a site. `meadow`: the invented site to practise on for whoever has given none.
     `horizon`: what stands in the way at a site. `sounds`: tones for who looks into the eyepiece.
+    `field`: how much sky is in view.
     """
 
     now: Callable[[], float]
@@ -37,3 +39,4 @@ class DriftParts:
     meadow: tuple[Site, Air]
     horizon: Callable[[Site], Horizon]
     sounds: Sounds
+    field: FieldInView

@@ -8,10 +8,13 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.pages.drift.offset import UnusableNumber, parse_size
+from app.pages.drift.steerchart import steer_chart
 from app.pages.drift.turnwords import ALTITUDE, AZIMUTH, BoltWords, bolt_words, star_moves
 from app.session.guide.view import GuideView
+from app.theme.theme import Theme
 from app.widgets.field import Field
 from app.widgets.reflow import Reflow
+from app.widgets.roundchart import RoundChart
 from app.widgets.text import Panel, Text
 from core.alignment.adjustment import Base
 from core.alignment.bolts import BoltScale
@@ -50,7 +53,7 @@ class Turning(QWidget):
 
     base_given = Signal(object)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         count = self.tr("Turns you made, if you count them (the other way: −)")
         self._bolts = {
@@ -59,6 +62,8 @@ class Turning(QWidget):
         }
         self._star = Text("", "quiet")
         self._book = Text("", "small")
+        self._chart = RoundChart(theme, self.tr("The field in view, with the star and its place"))
+        self._chart.hide()
         self._tilt = Field(self.tr("The base leans by so many degrees"), "0")
         self._towards = Field(self.tr("down towards azimuth, in degrees"), "0")
         for field in (self._tilt, self._towards):
@@ -69,9 +74,13 @@ class Turning(QWidget):
         column.setSpacing(12)
         column.addWidget(Reflow(tuple(self._bolts.values()), 420))
         column.addWidget(self._star)
+        column.addWidget(self._chart)
         column.addWidget(self._book)
         column.addWidget(self._base_panel())
         column.addStretch()
+
+    def chart(self) -> RoundChart:
+        return self._chart
 
     def book(self) -> str:
         """Whose bolts these are, as shown."""
@@ -91,10 +100,15 @@ class Turning(QWidget):
         panel.column.addWidget(Reflow((self._tilt, self._towards), 420))
         return panel
 
-    def show_guide(self, guide: GuideView, latitude_deg: float) -> None:
+    def show_guide(self, guide: GuideView, latitude_deg: float, across_arcmin: float) -> None:
+        """`across_arcmin`: of the field in view."""
         for name, bolt in self._bolts.items():
             bolt.show_words(bolt_words(name, guide, latitude_deg))
-        self._star.say(star_moves(guide))
+        self._star.say(star_moves(guide, across_arcmin))
+        chart = steer_chart(guide, across_arcmin)
+        self._chart.setVisible(chart is not None)
+        if chart is not None:
+            self._chart.show_chart(chart)
         self._book.say(guide.bolt_book)
 
     def begin(self) -> None:

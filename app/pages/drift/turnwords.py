@@ -121,22 +121,30 @@ def _learned(scale: BoltScale) -> str:
     )
 
 
-def star_moves(guide: GuideView) -> str:
+def star_moves(guide: GuideView, across_arcmin: float) -> str:
     """Where the star in view goes while the bolts are turned, to steer it there."""
     if guide.star_moves_arcsec is None:
         return ""
     north, east = guide.star_moves_arcsec
     size = math.hypot(north, east)
     if size < 5.0:
-        return "The star in view hardly moves by this turn."
-    parts = [
-        f"{length(abs(north))} to the {'north' if north > 0.0 else 'south'}",
-        f"{length(abs(east))} to the {'east' if east > 0.0 else 'west'}",
-    ]
-    return (
-        f"By the whole turn the star in view moves {' and '.join(parts)}: steer it there "
-        "with the bolts."
+        return say("The star in view hardly moves by this turn.")
+    said = say(
+        "By the whole turn the star in view moves {far_north} to the {north} and {far_east} to the "
+        "{east}: steer it there with the bolts.",
+        far_north=length(abs(north)),
+        north=say("north") if north > 0.0 else say("south"),
+        far_east=length(abs(east)),
+        east=say("east") if east > 0.0 else say("west"),
     )
+    if size / 60.0 <= across_arcmin / 2.0:
+        return said
+    leaves = say(
+        "That is beyond the field ({across:.3g}′ across): stop before the star leaves it, say that "
+        "the bolts are turned, watch again, and turn the rest.",
+        across=across_arcmin,
+    )
+    return f"{said} {leaves}"
 
 
 def length(arcsec: float) -> str:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from core.alignment.driftlog import Leg
+from core.language import say
 from core.sky.horizon import Horizon
 from core.sky.place import horizontal_deg
 from core.sky.site import Air, Site
@@ -18,17 +19,19 @@ if TYPE_CHECKING:
 TOLD = ("step", "bends", "stars alike", "low star", "below horizon")  # codes of notes
 GAP_TIMES = 10.0  # the usual interval
 LEAST_GAP_S = 30.0
-FIELD_ARCSEC = 150.0  # of drift: a small field's edge is near (common practice, no source)
+NEAR_EDGE = 0.8  # of the way from the middle to the edge
 AHEAD_S = 600.0
 
 
-def warnings(snapshot: Snapshot, horizon: Horizon, now_utc_s: float) -> tuple[str, ...]:
-    """Sentences on the leg under way, the most pressing first."""
+def warnings(
+    snapshot: Snapshot, horizon: Horizon, now_utc_s: float, across_arcmin: float
+) -> tuple[str, ...]:
+    """Sentences on the leg under way, the most pressing first. `across_arcmin`: of the field."""
     watched = [leg for leg in snapshot.legs if leg.label == snapshot.watching]
     if not watched or watched[0].utc_s.size < 2:
         return ()
     leg = watched[0]
-    said = [gap(leg, now_utc_s), leaving(leg)]
+    said = [gap(leg, now_utc_s), leaving(leg, across_arcmin)]
     if snapshot.site is not None and snapshot.air is not None:
         said.append(setting(leg, snapshot.site, snapshot.air, horizon))
     return (*(sentence for sentence in said if sentence), *_of_notes(snapshot, leg.label))
@@ -52,17 +55,20 @@ def gap(leg: Leg, now_utc_s: float) -> str:
     return f"No reading for {silent_s / 60.0:.1f} min (clouds?): what was read still counts."
 
 
-def leaving(leg: Leg) -> str:
-    """The star has come far from where it was centred."""
+def leaving(leg: Leg, across_arcmin: float) -> str:
+    """The star has come far from where it was centred, in a field so wide."""
     north = float(leg.north_arcsec[-1] - leg.north_arcsec[0])
     east = 0.0
     if leg.east_arcsec is not None and np.isfinite(leg.east_arcsec[[0, -1]]).all():
         east = float(leg.east_arcsec[-1] - leg.east_arcsec[0])
-    if np.hypot(north, east) < FIELD_ARCSEC:
+    moved_arcmin = float(np.hypot(north, east)) / 60.0
+    if moved_arcmin < NEAR_EDGE * across_arcmin / 2.0:
         return ""
-    return (
-        f"The star has moved {np.hypot(north, east) / 60.0:.1f}′ and may leave the field: bring it "
-        "back and begin a new leg on it; both legs count."
+    return say(
+        "The star has moved {moved:.1f}′ and may leave the field ({across:.3g}′ across): bring it "
+        "back and begin a new leg on it; both legs count.",
+        moved=moved_arcmin,
+        across=across_arcmin,
     )
 
 

@@ -85,7 +85,7 @@ class Work(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(12)
         panels = (readings, self._legs_panel(), self._notes, self._goal)
-        for panel in (*panels, self._leading.sound_panel):
+        for panel in (*panels, self._leading.field_panel, self._leading.sound_panel):
             column.addWidget(panel)
         column.addStretch()
         pane = Pane(side)

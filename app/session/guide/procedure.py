@@ -209,6 +209,7 @@ class Procedure:
             seen,
             unseen,
             self._will_move(wanted),
+            None if self._steering is None else self._steering.moved_arcsec(),
             BoltView(self._book.scale(AZIMUTH), self._book.last_turns(AZIMUTH)),
             BoltView(self._book.scale(ALTITUDE), self._book.last_turns(ALTITUDE)),
             self._book.sentence(),

@@ -45,10 +45,15 @@ class Steering:
         """How far so far; None before the first reading. Raises TurnUnseen, a sentence."""
         if not self._newest or self._anchor is None:
             return None
+        shift = self.moved_arcsec() or (0.0, 0.0)
+        return turn_seen(self._star, self._axis, shift, self._site, self._base)
+
+    def moved_arcsec(self) -> tuple[float, float] | None:
+        """How far north and east the star has gone since the turn began; None before a reading."""
+        if not self._newest or self._anchor is None:
+            return None
         shift = np.median(np.array(self._newest), axis=0) - self._anchor
-        return turn_seen(
-            self._star, self._axis, (float(shift[0]), float(shift[1])), self._site, self._base
-        )
+        return float(shift[0]), float(shift[1])
 
     def will_move_arcsec(self, turn: Turn) -> tuple[float, float]:
         """How far north and east the star in view moves by a turn of the bolts."""

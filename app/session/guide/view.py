@@ -38,7 +38,7 @@ class GuideView:
     the star in view says the bolts have gone; `unseen`: the sentence why it cannot.
     `star_moves_arcsec`: how far north and east that star moves by the wanted turn. `known`: all
     that is known of the axis, earlier states included; `information` (2, 2) of it, arcmin⁻².
-    `bolt_book`: whose bolts these are.
+    `star_at_arcsec`: how far it has moved so far. `bolt_book`: whose bolts these are.
     """
 
     stage: Stage
@@ -53,6 +53,7 @@ class GuideView:
     seen: Turn | None
     unseen: str
     star_moves_arcsec: tuple[float, float] | None
+    star_at_arcsec: tuple[float, float] | None
     azimuth_bolt: BoltView
     altitude_bolt: BoltView
     bolt_book: str

@@ -7,6 +7,7 @@ import pytest
 from app.pages.drift import guidance as say
 from app.pages.drift.cueing import Cueing
 from app.pages.drift.guidance import Guidance
+from app.pages.drift.steerchart import steer_chart
 from app.pages.drift.turning import counted_arcmin
 from app.pages.drift.turnwords import (
     ALTITUDE,
@@ -153,6 +154,22 @@ def test_counted_turns_in_arcminutes(scale, moved) -> None:
 
 
 def test_where_the_star_goes_is_told_in_the_sky_s_directions() -> None:
-    said = star_moves(_view(moves=(-672.0, 30.0)))
+    said = star_moves(_view(moves=(-672.0, 30.0)), 30.0)
     assert "11.2′ to the south and 30″ to the east" in said
-    assert "hardly moves" in star_moves(_view(moves=(1.0, 1.0)))
+    assert "hardly moves" in star_moves(_view(moves=(1.0, 1.0)), 30.0)
+    assert "beyond the field" not in said
+    assert "beyond the field (6′ across)" in star_moves(_view(moves=(-672.0, 30.0)), 6.0)
+
+
+def test_the_mark_to_steer_to_stands_in_the_field_as_the_sky_does() -> None:
+    view = _view(moves=(60.0, 60.0))  # a minute north, a minute east: between 9 and 12 o'clock
+    view.star_at_arcsec = (0.0, -30.0)
+    chart = steer_chart(view, 6.0)
+    mark, star = chart.spots
+    assert chart.radius_arcmin == 3.0
+    assert (mark.clock_angle_deg, mark.distance_arcmin) == pytest.approx((315.0, 2.0**0.5))
+    assert (star.clock_angle_deg, star.distance_arcmin) == pytest.approx((90.0, 0.5))
+    outside = steer_chart(view, 1.0).spots[0]
+    assert outside.distance_arcmin == 0.5
+    assert "outside the field" in outside.told
+    assert steer_chart(_view(), 6.0) is None

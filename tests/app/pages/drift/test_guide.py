@@ -12,11 +12,13 @@ from app.driftparts import drift_parts
 from app.pages.drift.byhand import ByHand
 from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
+from app.session.fieldinview import FieldInView
 from app.session.session import Session
 from app.session.shown import Shown
 from app.signals.sounds import Sounds
 from core.alignment.procedure import Stage
 from core.sky.site import Air, Site
+from tests.app.session.memory import Memory
 
 DARK_S = 1_790_024_400.0  # 2026-09-21 21:00 UTC: night at the hill
 HILL, AIR = Site(48.1, 11.6, 520.0, "Hill"), Air(952.0, 10.0)
@@ -109,7 +111,9 @@ def page(qtbot, theme, settings, session: Session, monkeypatch, seed: int) -> It
     """The hidden mount of the practice is the same in every run."""
     monkeypatch.setattr("app.driftparts.secrets.randbits", lambda _bits: seed)
     seconds = itertools.count()
-    parts = drift_parts(session, lambda: DARK_S + next(seconds), Sounds(settings))
+    parts = drift_parts(
+        session, lambda: DARK_S + next(seconds), Sounds(settings), FieldInView(Memory())
+    )
     made = DriftPage(Shown(session), theme, parts)
     made.resize(1150, 740)
     qtbot.addWidget(made)
@@ -218,7 +222,11 @@ def test_a_mirrored_view_is_read_the_other_way_round(page, session, qtbot, answe
 
 def test_by_day_no_star_is_proposed(qtbot, theme, settings, session: Session) -> None:
     noon = DARK_S - 9.5 * 3600.0
-    page = DriftPage(Shown(session), theme, drift_parts(session, lambda: noon, Sounds(settings)))
+    page = DriftPage(
+        Shown(session),
+        theme,
+        drift_parts(session, lambda: noon, Sounds(settings), FieldInView(Memory())),
+    )
     qtbot.addWidget(page)
     page.show()
     session.set_site(HILL, AIR)

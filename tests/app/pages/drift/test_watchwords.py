@@ -30,9 +30,12 @@ def test_clouds_are_a_gap_and_the_usual_interval_is_none() -> None:
     assert "No reading for 1.5 min" in gap(leg, float(leg.utc_s[-1]) + 90.0)
 
 
-@pytest.mark.parametrize(("north", "is_said"), [(100.0, False), (-170.0, True)])
-def test_a_star_far_from_where_it_was_is_said_to_leave(north: float, is_said: bool) -> None:
-    assert ("leave the field" in leaving(_leg(north))) == is_said
+@pytest.mark.parametrize(
+    ("north", "across", "is_said"),
+    [(100.0, 6.0, False), (-170.0, 6.0, True), (-170.0, 30.0, False), (100.0, 3.0, True)],
+)
+def test_a_star_far_from_where_it_was_is_said_to_leave(north, across, is_said) -> None:
+    assert ("leave the field" in leaving(_leg(north), across)) == is_said
 
 
 def test_a_star_that_goes_behind_what_stands_in_the_way_is_told_in_time() -> None:
@@ -59,10 +62,10 @@ def test_stars_alike_are_told_beside_a_step_of_this_leg_alone() -> None:
         air=AIR,
         solution=SimpleNamespace(notes=notes),
     )
-    said = warnings(snapshot, Horizon.flat(), float(leg.utc_s[-1]))
+    said = warnings(snapshot, Horizon.flat(), float(leg.utc_s[-1]), 6.0)
     assert said == ("The stars stand at similar hour angles.", "Leg “1 Star” jumped.")
 
 
 def test_nothing_is_said_before_there_is_something_to_judge() -> None:
     snapshot = SimpleNamespace(legs=(), watching=None, site=SITE, air=AIR, solution=None)
-    assert warnings(snapshot, Horizon.flat(), START_S) == ()
+    assert warnings(snapshot, Horizon.flat(), START_S, 6.0) == ()
