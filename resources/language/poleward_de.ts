@@ -564,6 +564,21 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/pages/drift/fieldpanel.py" />
+   <source>Field in view</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/fieldpanel.py" />
+   <source>The shorter way across</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/fieldpanel.py" />
+   <source>from the equipment</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/drift/goal.py" />
    <source>Between them</source>
    <translation type="unfinished" />
@@ -1024,6 +1039,21 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/pages/drift/steerchart.py" />
+   <source>Bring the star here.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/steerchart.py" />
+   <source>The star now.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/steerchart.py" />
+   <source>The star’s place lies outside the field, this way.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/drift/turning.py" />
    <source>A base leans by 0 to {most:g} degrees.</source>
    <translation type="unfinished" />
@@ -1051,6 +1081,11 @@
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>The base leans by so many degrees</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/turning.py" />
+   <source>The field in view, with the star and its place</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1105,7 +1140,22 @@
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
+   <source>By the whole turn the star in view moves {far_north} to the {north} and {far_east} to the {east}: steer it there with the bolts.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/turnwords.py" />
    <source>Learned: {size:.1f}′ ± {width:.1f}′ a turn, play {play:.1f}′ ± {play_width:.1f}′, from {number} turns.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/turnwords.py" />
+   <source>That is beyond the field ({across:.3g}′ across): stop before the star leaves it, say that the bolts are turned, watch again, and turn the rest.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/turnwords.py" />
+   <source>The star in view hardly moves by this turn.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1131,6 +1181,11 @@
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>− way</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/watchwords.py" />
+   <source>The star has moved {moved:.1f}′ and may leave the field ({across:.3g}′ across): bring it back and begin a new leg on it; both legs count.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1381,11 +1436,6 @@
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>peak to peak, arcseconds</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/log/comparing.py" />
-   <source>periodic error</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -2616,17 +2666,7 @@
   </message>
   <message>
    <location filename="app/pages/plan/mountchoice.py" />
-   <source>Dobsonian</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/plan/mountchoice.py" />
    <source>Fork on a wedge</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/plan/mountchoice.py" />
-   <source>German equatorial</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -3927,11 +3967,6 @@
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>watch longer to be sure, {allowed} is the target</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/tracking/amounts.py" />
-   <source>not known</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -6618,6 +6653,1521 @@
    <location filename="core/alignment/words.py" />
    <source>west of the pole</source>
    <translation>westlich vom Pol</translation>
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>A counterweight is needed: between {least:.1f} and {most:.1f} kg fits on this bar.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>At the end of the bar {weight:g} kg is still too light: use at least {least:.1f} kg in all, or a bar {longer:.0f} mm longer of the same make.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>Even at the inner end of the bar {weight:g} kg is too heavy: use at most {most:.1f} kg.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>It balances with the middle of the {weight:g} kg {place:.0f} mm from the polar axis, {end:.0f} mm from the end of the bar.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>No counterweight is needed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>No counterweight is needed; the bar alone outweighs the load by {torque:.1f} N m: take the bar off, or use a lighter one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>The bar alone holds the load: take the counterweight off.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>The counterweight cannot be placed without {missing}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>the bar</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>the bar's beginning of “{mount}”</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>the bar's length of “{mount}”</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>the bar's mass of “{mount}”</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>the counterweight</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>the mass of “{name}”</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/balance.py" />
+   <source>“{mount}” is {kind}: it has no counterweight bar to balance.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source> and </source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>It is level with “{name}”.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>It would be in if {changes}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>It would draw level with “{name}” {change}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>No single figure would bring it level with “{name}”.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>Nothing here speaks for “{name}” against it; no weights would change that.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>Out for {purpose}: {reasons}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>There is nothing to compare it with.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>To judge it, {tasks}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>any</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>as good as the others'</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>but {reasons}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>if it had error training</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>if it had goto</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>if it has error training, not known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>if its {criterion} were {figure}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>if its {criterion}, which is not known, were {figure}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>not judged: {qualities}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>strong in {qualities}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>weak in {qualities}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>{mark:.1f} of 5</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>{total:.2f} of 1 for {purpose}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>“{name}” could pass it once its {qualities} is known.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/choicewords.py" />
+   <source>“{name}” would draw level if {criterion} counted {weight:.3g} instead of {present:g}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>A piece of equipment has no name; give it one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>Dobsonian</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>German equatorial</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The altitude bolt</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The aperture</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The apparent field</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The azimuth bolt</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The bar's beginning</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The bar's length</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The bar's mass</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The capacity's distance</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The dovetail's length</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The drive speed limit</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The ease of use</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The guide focal length</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The head's imbalance</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The height</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The height above the saddle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The length</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The listed capacity</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The mass</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The outer diameter</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The own weight</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The periodic error</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The pointing accuracy</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The position along the tube</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The price</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The saddle's distance</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The saddle's length</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The thickness along the bar</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The way past the meridian</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The width</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>The worm period</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>deep-sky imaging</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>fork on a wedge</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>observing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>planetary</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>′/turn</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>A set is not a group of fields in braces.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>An entry is not a group of fields in braces.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>An entry without a name</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>a number</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>a text</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>a whole number</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>should be a list of texts in brackets</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>should be one of {choices}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>should be {what}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>true or false</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>{label} of {thing} {reason}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>{thing} does not say what it is; “what” is one of {kinds}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfields.py" />
+   <source>{thing} has no “{field}”.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>Entry {number} of “{name}” is left out: {reason}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>The equipment file cannot be read: {reason}. Nothing was changed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>The equipment file does not say its version. Nothing was changed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>The equipment file is of version {version}; this program reads version {known_version}. Read it with the newer program, or export it there in the older form.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>The file does not begin as an equipment file (“format”: “{form}”). Choose one that was exported here. Nothing was changed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>The file has parts not known here, kept: {parts}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>The file has {megabytes:.0f} MB; equipment files are far smaller. Choose the file that was exported here.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>The set “{name}” names things not there: {missing}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>it holds a number too long to read</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>it is nested too deeply</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>it is not text, or holds broken characters</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>line {line} is not JSON ({fault})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>{name} is not a number that can be used</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>{number} is too large a number</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>“{name}” has fields this program does not know, kept as they are: {fields}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>“{name}” has the key {key}, which is taken.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>“{name}” in the equipment file is not a list; nothing was read.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/equipmentfile.py" />
+   <source>“{name}” stands twice in one group</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/examples.py" />
+   <source>Example: balcony alt-azimuth</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/examples.py" />
+   <source>Example: hill equatorial</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/examples.py" />
+   <source>Example: meadow equatorial</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/examples.py" />
+   <source>Invented; no real product.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/exampleset.py" />
+   <source>Example: 100 mm refractor</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/exampleset.py" />
+   <source>Example: 5 kg weight</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/exampleset.py" />
+   <source>Example: camera</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/exampleset.py" />
+   <source>Example: guide telescope</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/exampleset.py" />
+   <source>Example: imaging on the meadow</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/exampleset.py" />
+   <source>Example: second tube</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/exampleset.py" />
+   <source>Example: small computer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/eyepiece.py" />
+   <source>The eyepiece is between {low:.1f} m and {high:.1f} m above the ground, in reach all the time.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/eyepiece.py" />
+   <source>The eyepiece is between {low:.1f} m and {high:.1f} m above the ground; for {percent:.0f} % of the time it is under the tube, too high or too low. Turn the tube in its rings before you begin, and recheck its balance; climb on nothing that does not stand firmly.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>A fork carries the tube between its arms and passes the meridian without changing sides: no flip. Near the pole see that the camera clears the base of the fork.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>A meridian limit lies between −90° and 90° of hour angle; correct it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>An alt-azimuth mount turns about the vertical and passes the meridian like any other direction: no flip. Watch for cables winding up over the night, and for the zone about the zenith that it cannot follow.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>An exposure must be longer than nothing; correct its seconds.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>Before the night turn the mount to both sides by hand, power off and clutches loose, and see that every cable reaches without being pulled or caught.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>Do not trust a limit you have not tried: it depends on this tube, this camera and this dew shield.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>Stand by at the first flip of every new set-up, with a hand on the stop: the tube, the camera or the counterweight can strike the pier or a tripod leg, and fingers can be caught.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>The mount has to stop before the meridian and the session ends before it may flip: no flip, and less time. Keep the tube {side}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>The mount would stop {stop:g}° past the meridian but flip only from {flip:g}° on: it could never flip. Correct one of the two.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>The session ends before it begins; exchange or correct its times.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>The session ends before the mount reaches its limit at the meridian: no flip. Keep the tube {side}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>The target crosses the meridian above and below the pole: {count} flips. Begin with the tube {side}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>The target crosses the meridian below the pole: one flip. Begin with the tube {side}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>The target crosses the meridian: one flip. Begin with the tube {side}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>The target does not cross the meridian in this session: no flip. Keep the tube {side}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>The target is past the meridian already: no flip. Begin with the tube {side}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Cameras and other parts off first.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Counterweight off last; hold it while you take out the toe stop.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Counterweight on first, near the end of the bar, its screw tight.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Follow the maker's manual and your local safety rules first; this is only a reminder.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Keep fingers, hair and cables away from the gap between weight, tripod and tube.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Let two people lift what one cannot hold easily.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Lift with bent knees, close to the body; carry heavy parts one by one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Lock both axes, the bar pointing down.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Loosen a saddle or weight only with its axis locked and the load held.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Loosen one axis at a time, with a hand on the tube: it may swing.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Put the toe stop in at the end of the bar before you let go: it keeps a loose weight off your feet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Stand the tripod firm and level, legs locked; on ice, sand or in the dark take more care.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Telescope off before the counterweight.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Then cameras and the rest; tie cables so that nothing can pull.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Then the telescope; keep a hand on it until the saddle's screws are tight and tested.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/handling.py" />
+   <source>Wear closed shoes.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/inventory.py" />
+   <source>A set of equipment has no name; give it one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/inventory.py" />
+   <source>The set “{name}” names “{part}” twice; enter a second piece of the same kind as a piece of its own.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/inventory.py" />
+   <source>“{name}” and “{other}” have the same key, {key}; each needs its own.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/leverage.py" />
+   <source>the distance from the polar axis to the saddle of “{mount}”</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/leverage.py" />
+   <source>the head itself</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/leverage.py" />
+   <source>the height above the saddle of “{name}”</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/leverage.py" />
+   <source>the position along the tube of “{name}”</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/meridian.py" />
+   <source>east of the pier, looking west</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/meridian.py" />
+   <source>west of the pier, looking east</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>enter its price</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>find out the listed capacity</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>find out the load it is to carry</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>find out whether it has one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>find out whether it is driven</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>it cost {limit:g} or less</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>it had an autoguider port</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>it has neither drive nor goto</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>it has no autoguider port</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>it is {kind}, and the field turns during exposures</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>it stood on a wedge, or {purpose} did not have to be equatorial</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>it were driven</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>it were listed for {load:g} kg, or the load were {capacity:g} kg or less</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>its price is not entered</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>its price of {price:g} is above {limit:g}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>the listed capacity is not known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>the load it is to carry is not known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>whether it has an autoguider port is not known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>whether it is driven is not known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/musts.py" />
+   <source>{load:g} kg is more than the {capacity:g} kg it is listed to carry</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/optics.py" />
+   <source>The binning is given as {binning}; it is 1 or more.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/optics.py" />
+   <source>The focal length of “{name}” is not entered; see its data sheet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/optics.py" />
+   <source>The number of pixels across of “{name}” is not entered; see its data sheet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/optics.py" />
+   <source>The number of pixels down of “{name}” is not entered; see its data sheet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/optics.py" />
+   <source>The pixel size of “{name}” is not entered; see its data sheet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/optics.py" />
+   <source>The reducer or Barlow factor is given as {factor:g}; it lies between 0.05 and 20, and is 1 without either.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>Nothing is on the mount yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>Overloaded, the clutches or worm may slip, the tube may swing down on you, a screw or the tripod may give way and everything may fall. Do not use it so: take parts off.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>The load against the capacity: the data sheet's figure is missing.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>The load is at least {mass:.1f} kg</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>The load is {mass:.1f} kg</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>The moment about the axes: it is judged for German equatorial mounts only.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>The moment about the polar axis: missing {unknown}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>The moment against the mount's: the data sheet does not say at what distance from the axis the capacity holds.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>The part of the capacity used for {purpose} is given as {percent:g} %; it lies between 5 and 100 %.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>The whole load: no mass is entered for {unweighed}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>Wind, and how stiff tripod and saddle are.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>{load}, {part}: above {practice}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>{load}, {part}: more than “{mount}” is listed to carry at this distance from the axis.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>{load}, {part}: more than “{mount}” is listed to carry.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>{load}, {part}: within {practice}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>{load}, {part}; it cannot be judged without the mass of {names}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>{load}; the listed capacity of “{mount}” is not known: see its data sheet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>{percent:.0f} % of the {capacity:g} kg listed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>{percent:g} % of the listed capacity (common practice, no source)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>{percent:g} % of the listed capacity (our suggestion, no source)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/payload.py" />
+   <source>{percent:g} % of the listed capacity (your own figure)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/quantities.py" />
+   <source>correct it, or leave it empty if it is not known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/quantities.py" />
+   <source>{label} of “{name}” is given as {value:g}{unit}; it is above zero: {advice}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/quantities.py" />
+   <source>{label} of “{name}” is given as {value:g}{unit}; it lies between {low:g} and {high:g}{unit}: {advice}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/quantities.py" />
+   <source>{label} of “{name}” is not a number; it is above zero: {advice}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/quantities.py" />
+   <source>{label} of “{name}” is not a number; it lies between {low:g} and {high:g}{unit}: {advice}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>Do not take the planet {body} for it, {apart:.0f}° away ({way}).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>No brighter star stands within three fists of it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>above</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>almost overhead, {altitude:.0f}° high towards the {direction}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>below</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>left</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>lower left</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>lower right</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>right</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>upper left</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>upper right</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>{altitude:.0f}° high in the {direction}, one fist at arm's length above the horizon</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>{altitude:.0f}° high in the {direction}, {fists} fists at arm's length above the horizon</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>{star}, in {constellation}: {where}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>{star}, the nearest brighter star near it, stands {apart:.0f}° away ({way} as you face it).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>{star}, the only brighter star near it, stands {apart:.0f}° away ({way} as you face it).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/recognise.py" />
+   <source>{star}: {where}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/rotationderotator.py" />
+   <source>A derotator with {range:.0f}° between its stops cannot be used: it needs at least 180°, and a speed above zero. Correct its limits.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/rotationderotator.py" />
+   <source>The field turns through {turn:.0f}° on this track; the derotator manages it from {start:.0f}° in one go.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/rotationderotator.py" />
+   <source>The field turns through {turn:.0f}° on this track; {troubles}. Stop the exposure for that time.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/rotationderotator.py" />
+   <source>it must be turned back by half a turn once</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/rotationderotator.py" />
+   <source>it must be turned back by half a turn {times} times</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/rotationderotator.py" />
+   <source>near the zenith the field turns at up to {speed:.2f}° a second, faster than it can, for {minutes:.0f} min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/rotationexposure.py" />
+   <source>The frame and the smear allowed in it must be larger than nothing.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/rotationexposure.py" />
+   <source>The whole time and the exposure must be longer than nothing.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/rotationtrack.py" />
+   <source>A track needs moments in rising order.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/rotationzenith.py" />
+   <source>A drive limit of {limit:g}° a second is slower than the stars turn (0.0042° a second); such a mount cannot follow anywhere. Correct the limit.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>A guide pixel of {scale:.2f}″ is {ratio:.1f} image pixels; guiding can tell about {resolution:.2g} of a pixel: {advice} (up to {most:g} is common practice, no source).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>The binning</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>The guide scale</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>The image scale</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>The seeing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>The sensor's height</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>The sensor's width</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>a fitting sampling</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>coarse: detail the sky allows is lost, guiding and alignment are forgiving</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>fine enough</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>fine: no more detail, and guiding and alignment must be better for it; binning helps</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>too coarse: use a guide focal length at least {times:.1f} times as long</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>{seeing:g}″ seeing covers {across:.1f} pixels of {scale:.2f}″: {said} ({fewest:g} to {most:g} is common practice, no source).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/sampling.py" />
+   <source>{what} is given as {value:g}; it is above zero: correct it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/scores.py" />
+   <source>by hand</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/scores.py" />
+   <source>driven</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/scores.py" />
+   <source>driven, goto not known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/scores.py" />
+   <source>goto</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/scores.py" />
+   <source>no</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/scores.py" />
+   <source>no goto, drive not known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/scores.py" />
+   <source>not known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/scores.py" />
+   <source>yes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/scores.py" />
+   <source>{mark:g} of 5</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/seenfield.py" />
+   <source>Taken to be {across:g}′ across, a small field (common practice, no source): type what you see, or choose telescope and camera on the Mount page.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/seenfield.py" />
+   <source>{across:.3g}′ across, as you typed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/seenfield.py" />
+   <source>{across:.3g}′ across, from “{name}”.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/skysetup.py" />
+   <source>After {names} and {last} expect to point about {error:.1f}′ off, and {worst:.1f}′ in the worst part of the sky; after {careless}, taken for their brightness alone, {careless_error:.1f}′ and {careless_worst:.1f}′.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/skysetup.py" />
+   <source>By chance those would do as well now.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/skysetup.py" />
+   <source>Level the base first, in two directions at right angles: what is left of its tilt is then small enough for a few stars to take out.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/skysetup.py" />
+   <source>No stars stand as far apart as they should now; these are the best there are. Take a third or fourth once the sky has turned.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/skysetup.py" />
+   <source>One side of the meridian after the other, with one flip between: stars on both sides tell a tube that is not square to its axis from an axis that is off.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/skysetup.py" />
+   <source>Only {count} fit stars are up: not enough clear sky between {lowest:.0f}° and {highest:.0f}°. Wait half an hour, or move to a place with a wider view.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/skysetup.py" />
+   <source>The Sun is up: no star can be used, and no optic may come near the Sun. Choose a time after sunset.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/skysetup.py" />
+   <source>Two or three reference stars can be chosen.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/tubebalance.py" />
+   <source>The balance along the tube cannot be told with nothing on the tube.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/tubebalance.py" />
+   <source>The balance along the tube cannot be told without {unknown}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/tubebalance.py" />
+   <source>The tube balances where it is.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/tubebalance.py" />
+   <source>The tube is front-heavy: slide it {slide:.0f} mm back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/tubebalance.py" />
+   <source>The tube is rear-heavy: slide it {slide:.0f} mm forward</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/tubebalance.py" />
+   <source>move heavy parts back, or use a longer dovetail</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/tubebalance.py" />
+   <source>move heavy parts forward, or use a longer dovetail</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/tubebalance.py" />
+   <source>{slide}, but the dovetail lets it only {reach:.0f} mm: {ways}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/tubebalance.py" />
+   <source>{slide}; whether the dovetail is long enough is not known.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/tubebalance.py" />
+   <source>{ways}, or add {mass:.2g} kg at the front end of the tube</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/tubebalance.py" />
+   <source>{ways}, or add {mass:.2g} kg at the rear end of the tube</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>The load is given as {load:g} kg; it lies between 0 and 5000 kg.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>The part of the capacity to use lies between 5 and 100 %.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>The weights are zero or above, and at least one is above zero.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>To stay within a price, enter the price.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>autoguider port</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>capacity</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>carries the load</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>drive and goto</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>driven or goto</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>ease of use</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>equatorial</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>error training</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>own weight</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>periodic error</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>pointing accuracy</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>price</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/mount/wishes.py" />
+   <source>within the price</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="core/practice/meadow.py" />
