@@ -10,6 +10,7 @@ from packaging.requirements import Requirement
 from packaging.utils import canonicalize_name
 
 from firstrun.environment import CHECKOUT, RUN, TEST, pins
+from freezing.building import FREEZE
 
 PROJECT = tomllib.loads((CHECKOUT / "pyproject.toml").read_text("utf-8"))
 
@@ -18,15 +19,16 @@ def pinned(*files) -> dict[str, str]:
     return {canonicalize_name(name): version for file in files for name, version in pins(file)}
 
 
-@pytest.mark.parametrize("file", [RUN, TEST])
+@pytest.mark.parametrize("file", [RUN, TEST, FREEZE])
 def test_every_line_is_an_exact_pin(file):
     lines = [line.split("#")[0].strip() for line in file.read_text("utf-8").splitlines()]
     assert len([line for line in lines if line]) > 5
     assert all(re.fullmatch(r"[A-Za-z0-9-]+==[0-9][A-Za-z0-9.]*", line) for line in lines if line)
 
 
-def test_no_package_is_pinned_twice():
-    names = [canonicalize_name(name) for file in (RUN, TEST) for name, _ in pins(file)]
+@pytest.mark.parametrize("more", [TEST, FREEZE])
+def test_no_package_is_pinned_twice(more):
+    names = [canonicalize_name(name) for file in (RUN, more) for name, _ in pins(file)]
     assert len(names) == len(set(names))
 
 

@@ -1,0 +1,1 @@
+"""How the frozen program is made: what goes into it, and what it does before the window."""
