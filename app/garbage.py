@@ -12,6 +12,7 @@ import gc
 from PySide6.QtCore import QObject, QTimer
 
 _LOOK_EVERY_MS = 500
+LOOKS_LEFT_OUT = 20  # at most, while the program loads
 _OLDEST = 2
 
 
@@ -20,6 +21,7 @@ class WindowGarbage(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
+        self._left_out = 0
         self._timer = QTimer(self)
         self._timer.timeout.connect(self.look)
 
@@ -34,7 +36,14 @@ class WindowGarbage(QObject):
         gc.enable()
 
     def look(self) -> None:
-        """Collects the oldest generation that is due, as Python itself would have."""
+        """Collects the oldest generation that is due, as Python itself would have.
+
+        Not before what is loaded has been set aside (`gc.freeze`): going through all libraries
+        would stop the window for 50 ms while it fills, and find next to nothing.
+        """
+        if not gc.get_freeze_count() and self._left_out < LOOKS_LEFT_OUT:
+            self._left_out += 1
+            return
         due = [
             generation
             for generation, (count, limit) in enumerate(

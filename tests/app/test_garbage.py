@@ -5,7 +5,7 @@ import threading
 
 import pytest
 
-from app.garbage import WindowGarbage
+from app.garbage import LOOKS_LEFT_OUT, WindowGarbage
 
 
 class Loop:
@@ -25,6 +25,7 @@ def test_a_worker_never_collects():
     Loop.freed_in.clear()
     garbage = WindowGarbage()
     garbage.start()
+    gc.freeze()
     Loop()
     worker = threading.Thread(target=lambda: [[] for _ in range(100_000)])
     worker.start()
@@ -33,6 +34,41 @@ def test_a_worker_never_collects():
     kept = [[] for _ in range(5_000)]
     garbage.look()
     garbage.stop()
+    gc.unfreeze()
     gc.disable()  # as the tests have it
     assert kept
     assert Loop.freed_in == [threading.get_ident()]
+
+
+@pytest.fixture
+def collected(monkeypatch: pytest.MonkeyPatch) -> list[int]:
+    """The generations collected, one entry each time; every generation is due."""
+    found: list[int] = []
+    monkeypatch.setattr(gc, "get_count", lambda: (5000, 50, 50))
+    monkeypatch.setattr(gc, "get_threshold", lambda: (700, 10, 10))
+    monkeypatch.setattr(gc, "collect", found.append)
+    return found
+
+
+def test_the_oldest_that_is_due_is_collected(collected, monkeypatch, qapp):
+    monkeypatch.setattr(gc, "get_freeze_count", lambda: 1000)
+    garbage = WindowGarbage(qapp)
+    garbage.look()
+    monkeypatch.setattr(gc, "get_count", lambda: (5000, 5, 50))
+    monkeypatch.setattr(gc, "get_threshold", lambda: (700, 10, 0))  # the oldest never, from 3.14 on
+    garbage.look()
+    monkeypatch.setattr(gc, "get_count", lambda: (5, 5, 5))
+    garbage.look()
+    assert collected == [2, 0]
+
+
+def test_nothing_is_collected_while_the_program_loads_but_that_may_not_go_on(
+    collected, monkeypatch, qapp
+):
+    monkeypatch.setattr(gc, "get_freeze_count", lambda: 0)
+    garbage = WindowGarbage(qapp)
+    for _ in range(LOOKS_LEFT_OUT):
+        garbage.look()
+    assert collected == []
+    garbage.look()
+    assert collected == [2]

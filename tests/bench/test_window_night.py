@@ -32,10 +32,11 @@ def _stages(minutes_per_leg: float, folder: Path) -> list[dict[str, float]]:
 @pytest.mark.parametrize("minutes_per_leg", [15.0, 12 * 60.0])
 def test_the_window_stays_free_through_a_long_night(tmp_path: Path, minutes_per_leg: float) -> None:
     longest_ms: list[float] = []
+    busy = ("longest_ms", "collection_ms", "full_ms")
     for attempt in range(TRIES):
         stages = _stages(minutes_per_leg, tmp_path / str(attempt))
-        assert max(stage["growth_mb"] for stage in stages) < GROWTH_MB
-        longest_ms.append(max(stage["longest_ms"] for stage in stages))
+        assert max(stage.get("growth_mb", 0.0) for stage in stages) < GROWTH_MB
+        longest_ms.append(max(stage.get(name, 0.0) for stage in stages for name in busy))
         if longest_ms[-1] < LONGEST_MS:
             return
-    pytest.fail(f"the longest updates took {longest_ms} ms in {TRIES} nights")
+    pytest.fail(f"the longest updates and collections took {longest_ms} ms in {TRIES} nights")

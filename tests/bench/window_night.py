@@ -1,12 +1,15 @@
 """A night of twelve hours at five readings a second behind the real window, in its own process.
 
 Prints one JSON line a stage: hours so far, growth of memory in MB since the first stage, the
-longest and mean update of the window's thread in ms (one reading and everything it sets off).
+longest and mean update of the window's thread in ms (one reading and everything it sets off), the
+longest collection of garbage since the stage before, as the program does them, and what a full one
+takes at the end of the stage, in ms. The first stage is the start itself, with all pages built.
 Run with the minutes of one leg and the path of a new folder as arguments.
 """
 
 from __future__ import annotations
 
+import gc
 import json
 import os
 import sys
@@ -23,6 +26,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.__main__ import SWITCH_INTERVAL_S
 from app.compose import DRIFT, Program
+from app.garbage import WindowGarbage
 from app.sources.source import Reading
 from tests.bench.long_night import AIR, RATE_HZ, SITE, START_UTC_S, north_arcsec, resident_mb
 
@@ -30,12 +34,36 @@ STAGES_H = (0.25, 1.0, 4.0, 12.0)
 SAMPLED = 120  # readings timed one by one at each stage
 PACE_S = 0.02  # ten times as fast as the night itself
 BETWEEN_BREATHS = 500
+BUILT_S = 4.0  # for all that the window builds when it is idle
+
+
+class Collections:
+    """Times every collection of garbage."""
+
+    def __init__(self) -> None:
+        self.longest_ms = 0.0
+        self._began = 0.0
+        gc.callbacks.append(self._note)
+
+    def since(self) -> float:
+        """The longest since this was asked last, in ms."""
+        longest_ms, self.longest_ms = self.longest_ms, 0.0
+        return longest_ms
+
+    def _note(self, phase: str, _: dict[str, int]) -> None:
+        if phase == "start":
+            self._began = time.perf_counter()
+        else:
+            spent_ms = 1000.0 * (time.perf_counter() - self._began)
+            self.longest_ms = max(self.longest_ms, spent_ms)
 
 
 class WindowNight:
     """Feeds the session of a running program and looks how long the window is busy."""
 
-    def __init__(self, app: QApplication, program: Program, minutes_per_leg: float) -> None:
+    def __init__(
+        self, app: QApplication, program: Program, minutes_per_leg: float, collections: Collections
+    ) -> None:
         assert program.session is not None
         self._app = app
         self._session = program.session
@@ -43,17 +71,25 @@ class WindowNight:
         self._offsets = north_arcsec()
         self._fed = 0
         self._session.set_site(SITE, AIR)
+        self._collections = collections
 
     def run(self) -> None:
         first_mb = 0.0
+        print(json.dumps({"hours": 0.0} | self._garbage_ms()), flush=True)
         for hours in STAGES_H:
             self._feed_until(int(hours * 3600.0 * RATE_HZ) - SAMPLED)
             spent_ms = self._sampled()
             now_mb = resident_mb()
             first_mb = first_mb or now_mb
             told = {"hours": hours, "growth_mb": now_mb - first_mb}
+            told |= self._garbage_ms()
             told |= {"longest_ms": float(spent_ms.max()), "mean_ms": float(spent_ms.mean())}
             print(json.dumps(told), flush=True)
+
+    def _garbage_ms(self) -> dict[str, float]:
+        own_ms = self._collections.since()
+        gc.collect()
+        return {"collection_ms": own_ms, "full_ms": self._collections.since()}
 
     def _feed_until(self, count: int) -> None:
         while self._fed < count:
@@ -87,15 +123,22 @@ class WindowNight:
 
     def _settle(self) -> None:
         """Until the answer to all that was fed has been drawn."""
-        done = time.monotonic() + 3.0
-        while time.monotonic() < done:
-            self._app.processEvents()
-            time.sleep(0.01)
+        rest(self._app, 3.0)
+
+
+def rest(app: QApplication, seconds: float) -> None:
+    done = time.monotonic() + seconds
+    while time.monotonic() < done:
+        app.processEvents()
+        time.sleep(0.01)
 
 
 def main() -> None:
     sys.setswitchinterval(SWITCH_INTERVAL_S)
     app = QApplication(sys.argv[:1])
+    garbage = WindowGarbage()
+    garbage.start()
+    collections = Collections()
     folder = Path(sys.argv[2])
     settings = QSettings(str(folder / "s.ini"), QSettings.Format.IniFormat)
     program = Program(app, settings, folder / "nights.sqlite", lambda: START_UTC_S)
@@ -103,10 +146,12 @@ def main() -> None:
     program.ready.connect(lambda: app.exit(0))
     program.start()
     app.exec()
+    rest(app, BUILT_S)
     program.window.show_page(DRIFT)
-    WindowNight(app, program, float(sys.argv[1])).run()
+    WindowNight(app, program, float(sys.argv[1]), collections).run()
     program.window.close()
     program.close()
+    garbage.stop()
 
 
 if __name__ == "__main__":
