@@ -187,6 +187,7 @@ class Program(QObject):
         from app.session.budget import Budget
         from app.session.equipment import Equipment
         from app.session.fieldinview import FieldInView
+        from app.session.flipbook import FlipBook
         from app.session.nightbook import NightBook
         from app.session.places import Places
 
@@ -195,6 +196,7 @@ class Program(QObject):
         budget = Budget(warm.log, equipment, self)
         evening = evening_of(session, places, warm.log, equipment, self._now, own_zone(), self)
         book = NightBook(warm.log, warm.night.entries, self._now, self)
+        flips = FlipBook(warm.log, warm.night.entries, self._now, self)
         keep_surroundings(book, session, equipment, evening)
         follow_mount(session, equipment)
         return Shared(
@@ -206,6 +208,7 @@ class Program(QObject):
             budget,
             evening,
             book,
+            flips,
             self._sounds,
             FieldInView(warm.log, equipment, self),
         )

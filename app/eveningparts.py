@@ -17,6 +17,7 @@ from app.theme.theme import Theme
 
 if TYPE_CHECKING:
     from app.session.equipment import Equipment
+    from app.session.flipbook import FlipBook
     from app.session.nightbook import NightBook
     from app.session.places import Places, Settings
     from app.session.session import Session
@@ -44,9 +45,13 @@ def rotation_page(evening: Evening, theme: Theme, to_site: Callable[[], None]) -
 
 
 def plan_page(
-    evening: Evening, theme: Theme, book: NightBook, to_site: Callable[[], None]
+    evening: Evening,
+    theme: Theme,
+    book: NightBook,
+    flips: FlipBook,
+    to_site: Callable[[], None],
 ) -> PlanPage:
-    page = PlanPage(evening, theme, book.own)
+    page = PlanPage(evening, theme, book.own, flips)
     page.site_wanted.connect(to_site)
     return page
 

@@ -51,15 +51,18 @@ def known_facts(equipment: Equipment) -> Callable[[], frozenset[Fact]]:
 
 
 def _load_facts(equipment: Equipment, chosen: EquipmentSet) -> frozenset[Fact]:
-    """The load counts as checked when every mass is known and the mount carries it well."""
-    from core.mount.payload import Practice, Standing, judge_load
+    """The load counts as checked when every mass is known and the mount carries it well by the
+    share of its capacity that the person keeps to.
+    """
+    from core.mount.payload import Standing, judge_load
 
     inventory = equipment.inventory
     mount = inventory.mount_of(chosen)
     if mount is None:
         return frozenset()
     parts = inventory.parts_of(chosen, with_planned=False)
-    verdict = judge_load(mount, parts, chosen.purpose, Practice())
+    practice = equipment.adjusted(chosen.purpose).practice(chosen.purpose)
+    verdict = judge_load(mount, parts, chosen.purpose, practice)
     fits = bool(parts) and verdict.standing is Standing.FITS
     return frozenset({Fact.LOAD_CHECKED}) if fits else frozenset()
 

@@ -40,6 +40,7 @@ if TYPE_CHECKING:
     from app.session.equipment import Equipment
     from app.session.evening import Evening
     from app.session.fieldinview import FieldInView
+    from app.session.flipbook import FlipBook
     from app.session.nightbook import NightBook
     from app.session.places import Places
     from app.session.session import Session
@@ -57,6 +58,7 @@ class Shared:
     budget: Budget
     evening: Evening
     book: NightBook
+    flips: FlipBook
     sounds: Sounds
     field: FieldInView
 
@@ -100,13 +102,13 @@ class PageMaking(QObject):
 
     def _tonight(self) -> TonightPage:
         from app.nightparts import known_facts, titles
-        from app.pages.tonight.page import TonightPage
+        from app.pages.tonight.page import Books, TonightPage
 
         shared = self._shared
         page = TonightPage(
             shared.evening,
             self._theme,
-            shared.book,
+            Books(shared.book, shared.flips),
             shared.session.snapshot,
             known_facts(shared.equipment),
             titles(self._window.titles()),
@@ -188,7 +190,9 @@ class PageMaking(QObject):
         from app.eveningparts import plan_page
 
         shared = self._shared
-        return plan_page(shared.evening, self._theme, shared.book, self._to_site)
+        return plan_page(
+            shared.evening, self._theme, shared.book, shared.flips, self._to_site
+        )
 
     def _log(self) -> LogPage:
         from app.nightparts import log_parts

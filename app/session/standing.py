@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 
@@ -9,20 +10,36 @@ import numpy as np
 
 from app.session.around import Around
 from app.session.evening import night as night_at
+from app.session.flipping import planned_flip, session_of
 from core.mount.equipment import MountKind, Purpose
+from core.mount.flip import FlipPlan, Series
+from core.mount.meridian import Limits
 from core.night.checklist import Checklist, Circumstances, build, hemisphere_of
 from core.night.checklistmarks import Mark
 from core.night.checklistown import OwnStep
 from core.night.checkliststeps import Fact, Power
 from core.night.checklisttimes import Moments
+from core.night.plancurve import curve
 from core.night.plannight import Night
 from core.night.plantarget import Target
 from core.night.tonight import AxisNow, NightNow, night_now
-from core.sky import place
 from core.sky.bodies import Body, course
 
-FLIP_STEPS = 400  # across a night: two minutes
+FLIP_STEP_S = 120.0
 MOON_STEPS = 48
+
+
+@dataclass(frozen=True)
+class FlipAsked:
+    """`is_seen`: the person has looked at the plan; `done`: how many flips were done and the target
+    centred again.
+    """
+
+    limits: Limits
+    series: Series
+    lowest_deg: float
+    is_seen: bool
+    done: int
 
 
 @dataclass(frozen=True, eq=False)
@@ -45,13 +62,18 @@ class Question:
     marks: Mapping[str, Mark]
     facts: frozenset[Fact]
     axis: AxisNow
+    flip: FlipAsked
 
 
 @dataclass(frozen=True, eq=False)
 class Standing:
-    """What the question comes to."""
+    """What the question comes to. `facts`: those asked with and those found; `reasons`: why one is
+    so although nothing was done.
+    """
 
     question: Question
+    facts: frozenset[Fact]
+    reasons: Mapping[Fact, str]
     night: Night
     checklist: Checklist
     now: NightNow
@@ -62,7 +84,8 @@ def stand(question: Question) -> Standing:
     """For a worker thread: the almanac takes some tenths of a second the first time."""
     night = night_at(question.around.site, question.now_utc_s)
     begin = _within(question.begin_utc_s, night)
-    flip = _flip_utc_s(question, night, begin)
+    flip = _flip(question, night)
+    flips = () if flip is None else flip.interruptions
     lit = _moon_lit(night)
     circumstances = Circumstances(
         purpose=question.purpose,
@@ -72,15 +95,18 @@ def stand(question: Question) -> Standing:
         temperature_c=question.temperature_c,
         moon_lit=lit,
         is_guided=question.is_guided,
-        needs_flip=flip is not None,
+        needs_flip=bool(flips),
+        spares_flip=flip is not None and not flips,
         cool_down_min=question.cool_down_min,
     )
-    moments = Moments.of(night, target_utc_s=begin, flip_utc_s=flip)
-    checklist = build(circumstances, moments, question.own)
-    now = night_now(
-        night, checklist, question.marks, question.facts, question.axis, question.now_utc_s
+    moments = Moments.of(
+        night, target_utc_s=begin, flip_utc_s=flips[0].turns_utc_s if flips else None
     )
-    return Standing(question, night, checklist, now, lit)
+    checklist = build(circumstances, moments, question.own)
+    facts = question.facts | _flip_facts(question, flip)
+    reasons = {} if flip is None or flips else {Fact.FLIP_DONE: flip.reason}
+    now = night_now(night, checklist, question.marks, facts, question.axis, question.now_utc_s)
+    return Standing(question, facts, reasons, night, checklist, now, lit)
 
 
 def _within(utc_s: float | None, night: Night) -> float | None:
@@ -88,20 +114,31 @@ def _within(utc_s: float | None, night: Night) -> float | None:
     return utc_s if utc_s is not None and night.begin_utc_s <= utc_s < night.end_utc_s else None
 
 
-def _flip_utc_s(question: Question, night: Night, begin_utc_s: float | None) -> float | None:
-    """When the target crosses the meridian in the dark; None when no flip comes."""
-    is_german = question.mount is MountKind.GERMAN_EQUATORIAL
-    if question.target is None or not night.usable_spans or not is_german:
+def _flip(question: Question, night: Night) -> FlipPlan | None:
+    """Of a German equatorial mount's target; None where there is none to plan."""
+    asked, target = question.flip, question.target
+    if target is None or question.mount is not MountKind.GERMAN_EQUATORIAL:
         return None
-    site = question.around.site
-    still = question.target.held_still(site, night.middle_utc_s)
-    begin = night.usable_spans[0][0] if begin_utc_s is None else begin_utc_s
-    times = np.linspace(begin, night.usable_spans[-1][1], FLIP_STEPS)
-    hour_angle, _ = place.hour_angle_and_declination(still.ra_deg, still.dec_deg, site, times)
-    east_west = np.arctan2(np.sin(hour_angle), np.cos(hour_angle))
-    crossed = np.flatnonzero((east_west[:-1] < 0.0) & (east_west[1:] >= 0.0))
-    is_upper = [int(one) for one in crossed if abs(east_west[one]) < 1.0]
-    return float(times[is_upper[0] + 1]) if is_upper else None
+    around = question.around
+    times = np.arange(night.begin_utc_s, night.end_utc_s + FLIP_STEP_S, FLIP_STEP_S)
+    seen = curve(
+        *(target, around.site, around.air, times, around.horizon), lowest_deg=asked.lowest_deg
+    )
+    begin_utc_s = math.nan if question.begin_utc_s is None else question.begin_utc_s
+    session = session_of(seen, night, begin_utc_s, math.nan)
+    fixed = target.held_still(around.site, night.middle_utc_s)
+    plan, _ = planned_flip(fixed, around, session, question.mount, asked.limits, asked.series)
+    return plan
+
+
+def _flip_facts(question: Question, plan: FlipPlan | None) -> frozenset[Fact]:
+    """A flip that is not needed has nothing left to do."""
+    if plan is None:
+        return frozenset()
+    seen = {Fact.FLIP_PLANNED} if question.flip.is_seen else set()
+    if question.flip.done >= len(plan.interruptions):
+        seen.add(Fact.FLIP_DONE)
+    return frozenset(seen)
 
 
 def _moon_lit(night: Night) -> float:

@@ -20,6 +20,7 @@ class Circumstances:
 
     `temperature_c`: the lowest expected; None when not known, which is treated as cold. `moon_lit`:
     illuminated share of the Moon's disc while it is up during the session, 0 when it is not.
+    `spares_flip`: a target is chosen that needs none.
     `cool_down_min`: how long the telescope takes to reach the temperature of the air.
     """
 
@@ -31,6 +32,7 @@ class Circumstances:
     moon_lit: float = 0.0
     is_guided: bool = False
     needs_flip: bool = False
+    spares_flip: bool = False
     cool_down_min: float = 60.0
 
 
@@ -86,6 +88,7 @@ def applies(when: Applies, tonight: Circumstances) -> bool:
             when.below_c is None or cold,
             not when.moon or tonight.moon_lit >= MOON_MATTERS,
             not when.flip or tonight.needs_flip,
+            not when.flip_asked or tonight.needs_flip or tonight.spares_flip,
             not when.guided or tonight.is_guided,
         )
     )

@@ -21,6 +21,9 @@ class State(Enum):
     SKIPPED = "skipped"
 
 
+NO_REASONS: Mapping[Fact, str] = {}
+
+
 class NoReason(ValueError):
     """A step was to be skipped without saying why; the text is a sentence."""
 
@@ -71,14 +74,27 @@ def reopened(step: Step, utc_s: float) -> Mark:
 
 
 def newly_seen(
-    checklist: Checklist, marks: Mapping[str, Mark], facts: Collection[Fact], utc_s: float
+    checklist: Checklist,
+    marks: Mapping[str, Mark],
+    facts: Collection[Fact],
+    utc_s: float,
+    reasons: Mapping[Fact, str] = NO_REASONS,
 ) -> list[Mark]:
-    """Marks to keep for steps that ticked themselves just now."""
-    return [
-        Mark(step.key, State.SEEN, utc_s, text=step.text)
-        for step in checklist.steps
-        if step.done_when in facts and _last(step, marks) is State.OPEN
-    ]
+    """Marks to keep for steps that ticked themselves just now.
+
+    `reasons`: why a fact is so although nothing was done; a step that has another by now is marked
+    anew.
+    """
+    found = []
+    for step in checklist.steps:
+        fact = step.done_when
+        if fact is None or fact not in facts:
+            continue
+        last, reason = _last(step, marks), reasons.get(fact, "")
+        is_stale = last is State.SEEN and marks[step.key].reason != reason
+        if last is State.OPEN or is_stale:
+            found.append(Mark(step.key, State.SEEN, utc_s, reason, step.text))
+    return found
 
 
 def state_of(step: Step, marks: Mapping[str, Mark], facts: Collection[Fact]) -> State:

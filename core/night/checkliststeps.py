@@ -65,6 +65,7 @@ class Fact(Enum):
     LOAD_CHECKED = "load checked"
     TARGET_CHOSEN = "target chosen"
     FLIP_PLANNED = "flip planned"
+    FLIP_DONE = "flip done"  # or not needed tonight
     ALIGNMENT_WITHIN_BUDGET = "alignment within budget"
     TRACKING_MEASURED = "tracking measured"
     NOTE_WRITTEN = "note written"
@@ -96,7 +97,10 @@ class When:
 
 @dataclass(frozen=True)
 class Applies:
-    """On which nights a step stands; empty or None: on all of them."""
+    """On which nights a step stands; empty or None: on all of them.
+
+    `flip`: when one is needed; `flip_asked`: also when a target is chosen that needs none.
+    """
 
     purposes: frozenset[Purpose] = frozenset()
     mounts: frozenset[MountKind] = frozenset()
@@ -105,6 +109,7 @@ class Applies:
     below_c: float | None = None
     moon: bool = False
     flip: bool = False
+    flip_asked: bool = False
     guided: bool = False
 
 

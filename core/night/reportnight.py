@@ -34,6 +34,7 @@ class Kind(StrEnum):
     | equipment | `name` of the set, `equipment`: the things in it |
     | plan | `target`, `begin_utc_s`, `end_utc_s` |
     | result | as `reportresult.result_content` makes it |
+    | flip | `target`, `flips`: of each `flipped_utc_s`, `centred_utc_s` |
     | adjustment | as `reportresult.adjustment_content` makes it |
     | tracking | `leg`: key of the leg, `periodic_error_arcsec` (peak to peak), `worm_period_s` |
     """
@@ -46,6 +47,7 @@ class Kind(StrEnum):
     EQUIPMENT = "equipment"
     PLAN = "plan"
     RESULT = "result"
+    FLIP = "flip"
     ADJUSTMENT = "adjustment"
     TRACKING = "tracking"
 

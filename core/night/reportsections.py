@@ -106,11 +106,31 @@ def _listed(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
         entries = night.of_kind(kind)
         if entries:
             yield _section_of(title, entries[-1], say_time)
+    yield from _flips(night, say_time)
     for kind, title in ((Kind.WEATHER, "Weather"), (Kind.NOTE, "Notes")):
         entries = night.of_kind(kind)
         if entries:
             told = tuple((say_time(one.utc_s), _told(one)) for one in entries)
             yield Section(title, tables=(Table(("time", "what"), told),))
+
+
+def _flips(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
+    """Those that were done; the plan of one says nothing yet."""
+    lines = tuple(
+        (
+            said(entry.content.get("target")),
+            *(
+                say_time(one[name]) if isinstance(one.get(name), int | float) else "–"
+                for name in ("flipped_utc_s", "centred_utc_s")
+            ),
+        )
+        for entry in night.of_kind(Kind.FLIP)
+        for one in entry.content.get("flips", ())
+        if isinstance(one, dict)
+    )
+    if lines:
+        header = ("target", "flipped", "centred and focused again")
+        yield Section("Meridian flip", tables=(Table(header, lines),))
 
 
 def _section_of(title: str, entry: Entry, say_time: SayTime) -> Section:

@@ -100,7 +100,7 @@ class Notes(Panel):
         for old in (*self._rows, *self._photos):
             old.hide()
             old.deleteLater()
-        said = [(one, told(one)) for one in night.entries]
+        said = [(one, told(one, zone)) for one in night.entries]
         self._rows = [
             self._row(one, f"{clock_words(one.utc_s, zone)}   {words}")
             for one, words in said if words

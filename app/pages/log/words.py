@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from app.storage.records import NightSummary
+from core.language import say
 from core.night.reportnight import Entry, Kind, NightRecord, WatchedLeg
 from core.night.reportsections import drift_arcsec_per_min, figures_of
 from core.night.reportwords import figure
@@ -71,8 +72,10 @@ def leg_row(watched: WatchedLeg, state: int, zone: Zone) -> tuple[str, ...]:
     return name, str(state), when, f"{minutes:.1f}", str(leg.utc_s.size), drift
 
 
-def told(entry: Entry) -> str:
+def told(entry: Entry, zone: Zone) -> str:
     """An entry in words, empty for what is shown elsewhere."""
+    if entry.kind == Kind.FLIP:
+        return _flip_words(entry, zone)
     if entry.kind in UNTOLD:
         return ""
     texts = [entry.content.get(name) for name in ("text", "sentence", "target")]
@@ -83,6 +86,20 @@ def told(entry: Entry) -> str:
         if isinstance(value, int | float):
             said.append(f"{value:g} {unit}")
     return ", ".join(said)
+
+
+def _flip_words(entry: Entry, zone: Zone) -> str:
+    """Nothing while only the plan was looked at."""
+    flips = entry.content.get("flips")
+    times = [
+        clock_words(one["flipped_utc_s"], zone)
+        for one in (flips if isinstance(flips, list) else ())
+        if isinstance(one, dict) and isinstance(one.get("flipped_utc_s"), int | float)
+    ]
+    if not times:
+        return ""
+    target = entry.content.get("target", "")
+    return say("{target}: flipped at {times}", target=target, times=", ".join(times))
 
 
 def _counted(count: int, what: str) -> str:

@@ -5,10 +5,10 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
-from app.pages.plan.figures import FIGURES
 from app.pages.plan.question import ALL, MESSIER
 from app.pages.plan.study import Study
 from app.pages.planamounts import PlanAmounts
+from app.session.planfigures import FIGURES
 from app.session.plans import Plans
 from app.widgets.choice import Choice
 from app.widgets.key import Key

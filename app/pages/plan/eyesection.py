@@ -8,10 +8,10 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.pages.plan import pictures
 from app.pages.plan.eyestudy import EyeStudy
-from app.pages.plan.figures import FIGURES
 from app.pages.plan.mountchoice import MountChoice
 from app.pages.plan.study import Study
 from app.pages.planamounts import PlanAmounts
+from app.session.planfigures import FIGURES
 from app.session.plans import Plans
 from app.theme.theme import Theme
 from app.widgets.nightpicture import clock_words

@@ -10,10 +10,12 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from app.pages.plan import pictures
-from app.pages.plan.figures import FIGURES
+from app.pages.plan.flipkeys import FlipKeys
 from app.pages.plan.mountchoice import MountChoice
 from app.pages.plan.study import Aim, Study
 from app.pages.planamounts import PlanAmounts
+from app.session.flipbook import FlipBook
+from app.session.planfigures import FIGURES
 from app.session.plans import Plans
 from app.theme.theme import Theme
 from app.widgets.columns import Columns
@@ -44,8 +46,17 @@ class FlipSection(QWidget):
     picked = Signal(float)
     session_given = Signal(float, float)
 
-    def __init__(self, plans: Plans, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        plans: Plans,
+        theme: Theme,
+        book: FlipBook | None = None,
+        parent: QWidget | None = None,
+    ) -> None:
+        """`book`: where it is kept what was done about the flip."""
         super().__init__(parent)
+        self._book = book
+        self.keys = None if book is None else FlipKeys(book)
         self._night: Night | None = None
         self._zone: Zone | None = None
         self._mounts = MountChoice(plans)
@@ -80,8 +91,9 @@ class FlipSection(QWidget):
 
     def _result(self) -> Panel:
         panel = Panel(self.tr("The flip"))
-        for part in (self._reason, self._flips):
-            panel.column.addWidget(part)
+        for part in (self._reason, self._flips, self.keys):
+            if part is not None:
+                panel.column.addWidget(part)
         panel.column.addWidget(self._view, 1)
         panel.column.addWidget(self._cautions)
         return panel
@@ -116,12 +128,24 @@ class FlipSection(QWidget):
             self._reason.say(self.tr("Choose a target above to see when the mount must flip."))
             self._flips.say("")
             self._cautions.say("")
+            if self.keys is not None:
+                self.keys.hide()
             return
         self._reason.say(aim.problem if aim.flip is None else aim.flip.reason)
         self._flips.say("" if aim.flip is None else self._words(aim, aim.flip, zone))
         self._cautions.say("" if aim.flip is None else "\n".join(aim.flip.cautions))
+        self._show_keys(aim, zone)
         self._view.show_picture(pictures.flip(study, zone))
         self._view.show_moment(study.moment_utc_s)
+
+    def _show_keys(self, aim: Aim, zone: Zone) -> None:
+        if self.keys is None or self._book is None:
+            return
+        target, planned = aim.fixed.name, 0 if aim.flip is None else len(aim.flip.interruptions)
+        self.keys.setVisible(bool(planned or self._book.flips(target)))
+        self.keys.show_target(target, planned, zone)
+        if planned and self.isVisible():
+            self._book.see(target)
 
     def _show_begin(self, begin_utc_s: float, zone: Zone) -> None:
         """As it is kept for this night, in the clock that is shown."""

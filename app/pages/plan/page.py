@@ -23,6 +23,7 @@ from app.pages.plan.tonightsection import TonightSection
 from app.pages.targetbar import TargetBar
 from app.session.errand import Errand
 from app.session.evening import Evening
+from app.session.flipbook import FlipBook
 from app.session.occasion import BEGIN_NAME
 from app.theme.theme import Theme
 from app.widgets.facts import Facts
@@ -51,10 +52,12 @@ class PlanPage(QWidget):
         evening: Evening,
         theme: Theme,
         own: Callable[[], tuple[OwnStep, ...]] = tuple,
+        flips: FlipBook | None = None,
         parent: QWidget | None = None,
     ) -> None:
-        """`own`: the person's own steps of the checklist."""
+        """`own`: the person's own steps of the checklist. `flips`: what was done of tonight's."""
         super().__init__(parent)
+        self._flips = flips
         self._own = own
         self._evening = evening
         self._theme = theme
@@ -103,7 +106,7 @@ class PlanPage(QWidget):
         return section
 
     def _made_flip(self) -> QWidget:
-        section = FlipSection(self._evening.plans, self._theme)
+        section = FlipSection(self._evening.plans, self._theme, self._flips)
         section.session_given.connect(self._session_given)
         return self._made(section)
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from app.pages.plan.figures import figure, limits, newtonian, observer, series
 from app.session.around import Around
 from app.session.evening import Evening
 from app.session.occasion import mount_kind, power, purpose
+from app.session.planfigures import figure, limits, newtonian, observer, series
 from core.mount.equipment import MountKind, Purpose
 from core.mount.eyepiece import Newtonian, Observer
 from core.mount.flip import Series

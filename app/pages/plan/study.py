@@ -10,8 +10,9 @@ from app.pages.plan.errormaps import ErrorMaps, error_maps
 from app.pages.plan.eyestudy import EyeStudy, eye_study
 from app.pages.plan.nightsky import ROUND_S, NightSky, best_placed, night_sky
 from app.pages.plan.question import Question
+from app.session.flipping import planned_flip, session_of
 from core.mount.equipment import MountKind
-from core.mount.flip import FlipPlan, flip_plan
+from core.mount.flip import FlipPlan
 from core.mount.rotationtrack import Track, track
 from core.mount.rotationzenith import Loss, losses
 from core.mount.skysetup import NoReferenceStars, SkySetup, choose
@@ -116,43 +117,9 @@ def _aim(asked: Question, target: Target, sky: NightSky) -> Aim:
     path = track(fixed.ra_deg, fixed.dec_deg, around.site, around.air, sky.utc_s)
     upright = not asked.kind.is_equatorial
     lost = losses(path, asked.drive_deg_per_s) if upright else []
-    session = _session(asked, seen, tonight)
-    plan, problem = _flip(asked, fixed, session)
+    session = session_of(seen, tonight, asked.wish.begin_utc_s, asked.wish.end_utc_s)
+    plan, problem = planned_flip(fixed, around, session, asked.kind, asked.limits, asked.series)
     return Aim(seen, fixed, path, tuple(lost), session, plan, problem)
-
-
-def _session(asked: Question, seen: Curve, tonight: Night) -> Span | None:
-    """As the person wants it, else the longest clear span in the dark."""
-    spans = seen.clear_spans(tonight.usable_spans)
-    usual = max(spans, key=lambda span: span[1] - span[0], default=None)
-    begin, end = (
-        _within(utc_s, tonight) for utc_s in (asked.wish.begin_utc_s, asked.wish.end_utc_s)
-    )
-    if usual is None:
-        return None if begin is None or end is None else (begin, end)
-    return (usual[0] if begin is None else begin, usual[1] if end is None else end)
-
-
-def _within(utc_s: float, tonight: Night) -> float | None:
-    """A time of another night says nothing about this one, nor does NaN."""
-    return utc_s if tonight.begin_utc_s <= utc_s <= tonight.end_utc_s else None
-
-
-def _flip(asked: Question, fixed: Target, session: Span | None) -> tuple[FlipPlan | None, str]:
-    around = asked.around
-    if session is None:
-        return None, (
-            f"{fixed.name} is never high enough and clear while it is dark tonight. Choose another "
-            "target, or a lower useful altitude."
-        )
-    try:
-        plan = flip_plan(
-            *(fixed.ra_deg, fixed.dec_deg, around.site, around.air, session),
-            *(asked.kind, asked.limits, asked.series),
-        )
-    except ValueError as problem:
-        return None, str(problem)
-    return plan, ""
 
 
 def _line(sky: NightSky, aim: Aim | None) -> TimeLine:

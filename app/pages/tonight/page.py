@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
@@ -19,8 +20,10 @@ from app.pages.tonight.words import alignment, darkness
 from app.session import occasion
 from app.session.errand import Errand
 from app.session.evening import Evening
+from app.session.flipbook import FlipBook
 from app.session.nightbook import NightBook
-from app.session.standing import Question, Standing, stand
+from app.session.planfigures import figure, limits, series
+from app.session.standing import FlipAsked, Question, Standing, stand
 from app.theme.theme import Theme
 from app.widgets.facts import Fact as Shown
 from app.widgets.facts import Facts
@@ -40,6 +43,14 @@ ASK_EVERY_S = 30.0
 SUN = "sun"  # the caution that stands on this page day and night
 
 
+@dataclass(frozen=True)
+class Books:
+    """Where it is kept what the person says of tonight, and of its flips."""
+
+    night: NightBook
+    flips: FlipBook
+
+
 class TonightPage(QWidget):
     """Everything is worked out beside the window's thread; the newest question wins.
 
@@ -54,7 +65,7 @@ class TonightPage(QWidget):
         self,
         evening: Evening,
         theme: Theme,
-        book: NightBook,
+        books: Books,
         snapshot: Callable[[], Snapshot],
         known: Callable[[], frozenset[Fact]],
         titles: Mapping[str, str],
@@ -62,7 +73,8 @@ class TonightPage(QWidget):
     ) -> None:
         """`known`: facts about the equipment. `titles`: of pages, by the names steps have."""
         super().__init__(parent)
-        self._evening, self._book, self._theme = evening, book, theme
+        self._evening, self._theme = evening, theme
+        self._book, self._flips = books.night, books.flips
         self._snapshot, self._known = snapshot, known
         self._asked_utc_s = 0.0
         self._had_site: bool | None = None
@@ -79,7 +91,7 @@ class TonightPage(QWidget):
         )
         self._next = NextBand(titles)
         self._facts = Facts(self.tr("Now"), (self.tr("Darkness"), self.tr("Alignment")))
-        self._list = StepList(book, titles, evening.now)
+        self._list = StepList(self._book, titles, evening.now)
         self._form = CircumstancesForm(evening)
         self._weather = WeatherForm()
         self._care = Text(f"⚠ {_sun_caution()}")
@@ -96,6 +108,7 @@ class TonightPage(QWidget):
         self._list.page_wanted.connect(self.page_wanted)
         self._weather.noted.connect(self._book.note_weather)
         self._book.changed.connect(self._changed)
+        self._flips.changed.connect(self.refresh)
         self._evening.changed.connect(self._changed)
 
     def _arrange(self) -> None:
@@ -218,6 +231,18 @@ class TonightPage(QWidget):
             marks=self._book.marks(),
             facts=facts,
             axis=axis,
+            flip=self._flip_asked(),
+        )
+
+    def _flip_asked(self) -> FlipAsked:
+        plans, target = self._evening.plans, self._evening.plans.target()
+        name = "" if target is None else target.name
+        return FlipAsked(
+            limits(plans),
+            series(plans),
+            figure(plans, "lowest_deg"),
+            self._flips.is_seen(name),
+            sum(one.centred_utc_s is not None for one in self._flips.flips(name)),
         )
 
     def _mark_done(self, step: Step) -> None:
@@ -235,8 +260,11 @@ class TonightPage(QWidget):
             " ".join(answer.night.sentences),
         )
         self._list.show_standing(answer, zone)
-        question = self._answered = answer.question
-        seen = newly_seen(answer.checklist, self._book.marks(), question.facts, self._evening.now())
+        self._answered = answer.question
+        seen = newly_seen(
+            answer.checklist,
+            *(self._book.marks(), answer.facts, self._evening.now(), answer.reasons),
+        )
         self._book.mark(*seen)
         self.worked_out.emit()
 

@@ -127,7 +127,7 @@ class StepList(Panel):
         standing = self._standing
         if standing is None:
             return []
-        marks, facts = self._book.marks(), standing.question.facts
+        marks, facts = self._book.marks(), standing.facts
         kept = {one.key for one in self._book.own() if one.is_kept}
         return [
             StepShown(

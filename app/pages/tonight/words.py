@@ -39,6 +39,8 @@ def state_words(state: State, mark: Mark | None, zone: Zone) -> str:
     if state is State.SKIPPED and mark is not None:
         return tr("Skipped: {reason}").format(reason=mark.reason)
     when = "" if mark is None else f" {clock_words(zone, mark.utc_s)}"
+    if state is State.SEEN and mark is not None and mark.reason:
+        return tr("Not needed: {reason}").format(reason=mark.reason)
     if state is State.SEEN:
         return tr("The program saw it done{when}.").format(when=when and f",{when}")
     return tr("Done{when}.").format(when=when and f" at{when}")

@@ -9,8 +9,9 @@ from typing import Any
 import pytest
 from PySide6.QtCore import QObject, Signal
 
-from app.pages.tonight.page import TonightPage
+from app.pages.tonight.page import Books, TonightPage
 from app.session.evening import Evening
+from app.session.flipbook import FlipBook
 from app.session.nightbook import NightBook
 from app.session.places import Places
 from app.session.plans import Plans
@@ -76,9 +77,14 @@ def make_page(qtbot, theme, memory: BookMemory) -> Iterator[Callable[..., Tonigh
         evening = Evening(session, Places(memory), Plans(memory), lambda: NOW_S, "UTC")
         book = NightBook(memory, memory.entries, lambda: NOW_S)
         titles = {"site": "Site", "drift": "Drift", "equipment": "Mount", "plan": "Night plan"}
-        page = TonightPage(evening, theme, book, session.snapshot, lambda: facts, titles)
+        flips = FlipBook(memory, memory.entries, lambda: NOW_S)
+        page = TonightPage(
+            evening, theme, Books(book, flips), session.snapshot, lambda: facts, titles
+        )
         page.kept_alive = (session, evening, theme)
         page.book = book
+        page.flips = flips
+        page.evening = evening
         page.session = session
         qtbot.addWidget(page)
         page.resize(1100, 740)

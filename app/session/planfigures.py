@@ -1,4 +1,4 @@
-"""The figures of the Night plan page: their bounds and what is usual."""
+"""The figures of the plan of a night: their bounds and what is usual."""
 
 from __future__ import annotations
 

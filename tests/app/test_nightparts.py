@@ -1,0 +1,21 @@
+"""What the checklist knows of the equipment."""
+
+from dataclasses import replace
+
+from app.nightparts import known_facts
+from app.session.equipment import Equipment
+from core.mount.exampleset import INVENTED_INVENTORY
+from core.night.checkliststeps import Fact
+from tests.app.session.memory import Memory
+
+
+def test_the_load_counts_as_checked_by_the_share_the_person_keeps_to() -> None:
+    equipment = Equipment(Memory())
+    equipment.take(INVENTED_INVENTORY)
+    purpose = equipment.set_in_use().purpose
+    facts = known_facts(equipment)
+    seen = {}
+    for share in (0.2, 1.0):
+        equipment.adjust(purpose, replace(equipment.adjusted(purpose), share=share))
+        seen[share] = Fact.LOAD_CHECKED in facts()
+    assert seen == {0.2: False, 1.0: True}
