@@ -44,6 +44,7 @@ class _Half(QWidget):
         column.addWidget(Text(name, "quiet"))
         for part in (self._figure, self._side, self._turn):
             column.addWidget(part)
+        column.addStretch()  # of two halves the shorter one keeps its lines together
 
     def show_axis(self, axis: AxisVerdict) -> None:
         self._figure.say(axis.figure)

@@ -256,12 +256,12 @@
   <message>
    <location filename="app/pages/budget/band.py" />
    <source>The axis may be off by</source>
-   <translation>Die Achse darf danebenstehen um</translation>
+   <translation>Die Achse darf abweichen um</translation>
   </message>
   <message>
    <location filename="app/pages/budget/band.py" />
    <source>in whatever direction</source>
-   <translation>gleich in welcher Richtung</translation>
+   <translation>in jeder Richtung</translation>
   </message>
   <message>
    <location filename="app/pages/budget/band.py" />
@@ -2907,7 +2907,7 @@
   <message>
    <location filename="app/pages/pole/fieldview.py" />
    <source>You look</source>
-   <translation>Sie blicken</translation>
+   <translation>Sie sehen</translation>
   </message>
   <message>
    <location filename="app/pages/pole/fieldview.py" />
