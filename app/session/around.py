@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from app.session.places import Places
+from core.language import say
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
 from core.sky.zones import UnusableZone, Zone, find
@@ -37,8 +38,8 @@ def around(snapshot: Snapshot, places: Places, own_zone: str) -> Around | None:
 
 def _zone(name: str | None) -> tuple[Zone, str]:
     if name is None:
-        return find("UTC"), "No time zone is kept for this place: times are in UTC."
+        return find("UTC"), say("No time zone is kept for this place: times are in UTC.")
     try:
         return find(name), ""
     except UnusableZone:
-        return find("UTC"), "The time zone of this place is not known: times are in UTC."
+        return find("UTC"), say("The time zone of this place is not known: times are in UTC.")

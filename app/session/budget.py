@@ -9,6 +9,7 @@ from PySide6.QtCore import QObject, Signal
 
 from app.session.equipment import Equipment
 from app.session.places import Settings
+from core.language import say
 from core.mount.equipment import Camera, Telescope
 from core.mount.exampleset import INVENTED_SET, invented_inventory
 from core.mount.quantities import ImpossibleValue
@@ -99,9 +100,9 @@ class Budget(QObject):
         hours = wanted.first_hour_angle_h, wanted.last_hour_angle_h
         optics = self.optics()
         target = Target(
-            _given(wanted.declination_deg, "target"),
-            15.0 * _given(hours[0], "hour angle to begin at"),
-            15.0 * _given(hours[1], "hour angle to end at"),
+            _given(wanted.declination_deg, say("The target is not entered yet.")),
+            15.0 * _given(hours[0], say("The hour angle to begin at is not entered yet.")),
+            15.0 * _given(hours[1], say("The hour angle to end at is not entered yet.")),
             wanted.name,
         )
         guide = _half_diagonal_arcmin(optics) if wanted.is_guided else None
@@ -110,9 +111,9 @@ class Budget(QObject):
         return Task(
             target,
             optics,
-            _given(wanted.exposure_s, "exposure"),
+            _given(wanted.exposure_s, say("The exposure is not entered yet.")),
             guide,
-            _given(wanted.limit_px, "smear allowed"),
+            _given(wanted.limit_px, say("The smear allowed is not entered yet.")),
         )
 
 
@@ -132,24 +133,27 @@ def optics_of_wanted(wanted: Wanted, equipment: Equipment) -> Optics:
     """Raises `ImpossibleValue` with a sentence."""
     from core.mount.optics import optics_of
 
-    factor = _given(wanted.focal_factor, "reducer or Barlow factor")
+    factor = _given(wanted.focal_factor, say("The reducer or Barlow factor is not entered yet."))
     if wanted.has_own_optics:
         return optics_of(*_typed_optics(wanted), wanted.binning, factor)
     telescopes, cameras = telescopes_and_cameras(wanted, equipment)
     if not telescopes or not cameras:
         raise ImpossibleValue(
-            "The set in use has no telescope and camera to go with it: choose such a set on the "
-            "Mount page, or type the optics on the Budget page."
+            say(
+                "The set in use has no telescope and camera to go with it: choose such a "
+                "set on the Mount page, or type the optics on the Budget page."
+            )
         )
     return optics_of(telescopes[0], cameras[0], wanted.binning, factor)
 
 
 def _typed_optics(wanted: Wanted) -> tuple[Telescope, Camera]:
+    name = say("the optics typed")
     return (
-        Telescope(key="typed", name="the optics typed", focal_length_mm=wanted.focal_length_mm),
+        Telescope(key="typed", name=name, focal_length_mm=wanted.focal_length_mm),
         Camera(
             key="typed",
-            name="the optics typed",
+            name=name,
             pixel_um=wanted.pixel_um,
             width_px=wanted.width_px,
             height_px=wanted.height_px,
@@ -163,9 +167,9 @@ def _half_diagonal_arcmin(optics: Optics) -> float:
     return optics.half_diagonal_rad * ARCMIN_PER_RAD
 
 
-def _given(value: float | None, what: str) -> float:
+def _given(value: float | None, else_sentence: str) -> float:
     if value is None:
-        raise ImpossibleValue(f"The {what} is not entered yet.")
+        raise ImpossibleValue(else_sentence)
     return value
 
 

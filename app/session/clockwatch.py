@@ -8,6 +8,7 @@ from collections.abc import Callable
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.session.clockcheck import STEP_BACK_S, span_words
+from core.language import say
 
 LOOK_MS = 1000
 
@@ -58,8 +59,12 @@ class ClockWatch(QObject):
 
 def sentence(step_s: float) -> str:
     """What happened and what to look at; a positive step is forward."""
-    way = "forward" if step_s > 0 else "back"
-    return (
-        f"The computer's clock jumped {way} by {span_words(abs(step_s))}. Compare the time on the "
-        "Site page with a clock you trust; what was worked out before may be for the wrong time."
+    if step_s > 0:
+        jump = say("The computer's clock jumped forward by {span}.", span=span_words(step_s))
+    else:
+        jump = say("The computer's clock jumped back by {span}.", span=span_words(-step_s))
+    look = say(
+        "Compare the time on the Site page with a clock you trust; what was worked out before may "
+        "be for the wrong time."
     )
+    return f"{jump} {look}"

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from app.sources.source import Reading
 from core.alignment.driftlog import Leg
+from core.language import say
 from core.night.reportnight import Kind
 from core.night.reportresult import adjustment_content, result_content
 from core.sky.site import Air, Site
@@ -63,9 +64,11 @@ class LogOfNight(Protocol):
 
 def failure_sentence(error: Exception) -> str:
     """What the person reads when the log of nights refuses."""
-    return (
-        f"The log of nights could not be written ({error or type(error).__name__}). What you "
-        "measure stays in memory only: export it as a drift log before you close the program."
+    return say(
+        "The log of nights could not be written ({reason}). What you measure "
+        "stays in memory only: export it as a drift log before you close the "
+        "program.",
+        reason=error or type(error).__name__,
     )
 
 

@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from app.storage.records import Found, NightSummary, UnusableFile
+from core.language import say
 from core.night import reportjson
 from core.night.reportcsv import drift_csv
 from core.night.reporthtml import html
@@ -73,9 +74,14 @@ class NightFiles:
         """Writes one night. Returns a sentence; raises UnusableFile, a sentence."""
         night = self.archive.record(night_id)
         if night is None:
-            raise UnusableFile("The night cannot be read from the log; nothing was written.")
+            raise UnusableFile(say("The night cannot be read from the log; nothing was written."))
         _whole(path, lambda unfinished: self._write(night, form, unfinished))
-        return f"Saved as {path.name} in {path.parent}, {path.stat().st_size / 1e3:.0f} kB."
+        return say(
+            "Saved as {name} in {folder}, {size:.0f} kB.",
+            name=path.name,
+            folder=path.parent,
+            size=path.stat().st_size / 1e3,
+        )
 
     def back_up(self, path: Path) -> str:
         """All nights and settings in one file. A sentence; raises UnusableFile, a sentence."""
@@ -90,7 +96,7 @@ class NightFiles:
         except reportjson.UnusableNight as reason:
             raise UnusableFile(str(reason)) from reason
         self.archive.take_in_record(night)
-        return f"The night of {self._say_time(night.started_utc_s)} is in the log."
+        return say("The night of {when} is in the log.", when=self._say_time(night.started_utc_s))
 
     def _write(self, night: NightRecord, form: Form, path: Path) -> None:
         if form is Form.PDF:
@@ -111,7 +117,13 @@ def picture_from(path: Path) -> PictureFile:
     media_type = MEDIA_TYPES.get(path.suffix.casefold())
     if media_type is None:
         kinds = ", ".join(sorted(MEDIA_TYPES))
-        raise UnusableFile(f"{path.name} is not a picture that can be kept: {kinds} can.")
+        raise UnusableFile(
+            say(
+                "{name} is not a picture that can be kept: {kinds} can.",
+                name=path.name,
+                kinds=kinds,
+            )
+        )
     return PictureFile(path.name, media_type, _read(path, LARGEST_PICTURE_B))
 
 
@@ -120,12 +132,19 @@ def _read(path: Path, most: int) -> bytes:
         size = path.stat().st_size
         if size > most:
             raise UnusableFile(
-                f"{path.name} has {size / 1e6:.0f} MB; more than {most / 1e6:.0f} cannot be taken."
+                say(
+                    "{name} has {size:.0f} MB; more than {most:.0f} cannot be taken.",
+                    name=path.name,
+                    size=size / 1e6,
+                    most=most / 1e6,
+                )
             )
         return path.read_bytes()
     except OSError as error:
         why = error.strerror or error
-        raise UnusableFile(f"{path} cannot be read ({why}); choose another file.") from error
+        raise UnusableFile(
+            say("{path} cannot be read ({why}); choose another file.", path=path, why=why)
+        ) from error
 
 
 def _whole(path: Path, write: Callable[[Path], None]) -> None:
@@ -140,6 +159,10 @@ def _whole(path: Path, write: Callable[[Path], None]) -> None:
         unfinished.unlink(missing_ok=True)
         why = error.strerror or error
         raise UnusableFile(
-            f"{path} could not be written ({why}): choose another folder or make room. What was "
-            "there before is unchanged."
+            say(
+                "{path} could not be written ({why}): choose another folder or make "
+                "room. What was there before is unchanged.",
+                path=path,
+                why=why,
+            )
         ) from error

@@ -8,6 +8,7 @@ from PySide6.QtCore import QByteArray, QMarginsF, QUrl
 from PySide6.QtGui import QImage, QPageLayout, QPageSize, QPainter, QPdfWriter, QTextDocument
 from PySide6.QtSvg import QSvgRenderer
 
+from core.language import say
 from core.night.reporthtml import html
 from core.night.reportnight import NightRecord
 from core.night.reportplot import HEIGHT_PX, WIDTH_PX, Plot
@@ -33,7 +34,7 @@ def write_pdf(night: NightRecord, path: Path, say_time: SayTime) -> None:
         )
     )
     paper = QPdfWriter(str(path))
-    paper.setTitle(f"Night of {say_time(night.started_utc_s)}")
+    paper.setTitle(say("Night of {when}", when=say_time(night.started_utc_s)))
     paper.setResolution(RESOLUTION_DPI)
     margins = QMarginsF(MARGIN_MM, MARGIN_MM, MARGIN_MM, MARGIN_MM)
     a4 = QPageSize(QPageSize.PageSizeId.A4)
@@ -43,7 +44,7 @@ def write_pdf(night: NightRecord, path: Path, say_time: SayTime) -> None:
     document.setPageSize(paper.pageLayout().paintRectPixels(RESOLUTION_DPI).size().toSizeF())
     document.print_(paper)
     if not path.is_file() or not path.stat().st_size:
-        raise OSError(f"nothing was written to {path}")
+        raise OSError(say("nothing was written to {path}", path=path))
 
 
 def _address(plot: Plot) -> str:

@@ -20,13 +20,15 @@ from app.storage.records import Night
 from core.alignment.adjustment import Base, Turn
 from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
+from core.language import marked, say
 from core.mount.equipment import Mount
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air, Site
 
-NO_SITE = (
-    "The place you stand on is not known, so the axis error cannot be computed yet: enter latitude "
-    "and longitude on the Site page. The readings are kept."
+NO_SITE = marked(
+    "The place you stand on is not known, so the axis error cannot be "
+    "computed yet: enter latitude and longitude on the Site page. The "
+    "readings are kept."
 )
 
 
@@ -238,7 +240,7 @@ class Session(QObject):
         """Ask for a solution of what is there; without legs there is nothing to know."""
         tonight = self._tonight
         legs = tonight.usable_legs()
-        self._problems.put(Trouble.SITE, NO_SITE if self._needs_site() else None)
+        self._problems.put(Trouble.SITE, say(NO_SITE) if self._needs_site() else None)
         if not legs:
             self._forget()
         elif tonight.site is not None and tonight.air is not None:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from core.alignment.aim import Aim
 from core.alignment.driftlog import Leg
+from core.language import say
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:
@@ -40,7 +41,7 @@ def solve_again(question: Again) -> SolvedAgain:
     from core.alignment.solution import UnusableLegs, solve
 
     if not question.legs:
-        return SolvedAgain(None, None, (), "No leg is chosen: choose at least one.")
+        return SolvedAgain(None, None, (), say("No leg is chosen: choose at least one."))
     try:
         solution = solve(question.legs, question.site, question.air)
     except UnusableLegs as reason:

@@ -10,6 +10,7 @@ from threading import Condition
 from PySide6.QtCore import QObject, QThread, Signal
 
 from app.session.question import Answer, Question
+from core.language import say
 
 log = logging.getLogger(__name__)
 
@@ -18,10 +19,12 @@ SHORTEST_INTERVAL_S = 0.2  # between the starts of two computations
 
 def failure_sentence(error: Exception) -> str:
     """What the person reads when a computation broke in a way nobody foresaw."""
-    return (
-        "The axis error could not be computed from these readings because of a fault in the "
-        f"program ({type(error).__name__}: {error}). Every reading is kept: go on watching, "
-        "discard the newest leg if the message stays, and report it."
+    return say(
+        "The axis error could not be computed from these readings because of a "
+        "fault in the program ({fault}: {reason}). Every reading is kept: go on "
+        "watching, discard the newest leg if the message stays, and report it.",
+        fault=type(error).__name__,
+        reason=error,
     )
 
 

@@ -14,14 +14,17 @@ from app.storage.records import Night, StoredLeg
 from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
 from core.alignment.fieldnorth import reversed_leg
+from core.language import marked, say
 from core.sky.site import Air, Site
 
 DEFAULT_TARGET_ARCMIN = 1.0
 # A leg under way that is shorter has no drift to show yet, and no fault to be told about either.
 FEWEST_READINGS = 4
 SHORTEST_S = 20.0
-NO_LEG = "A reading came while no star was being watched and was not taken: begin a leg first."
-NOT_FINITE = "A reading was not taken because its time or its offset is not a number."
+NO_LEG = marked(
+    "A reading came while no star was being watched and was not taken: begin a leg first."
+)
+NOT_FINITE = marked("A reading was not taken because its time or its offset is not a number.")
 
 
 class Refused(ValueError):
@@ -102,9 +105,9 @@ class Tonight:
         Returns a sentence when the clock was set so that a new leg of the same star had to begin.
         """
         if self.watching is None:
-            raise Refused(NO_LEG)
+            raise Refused(say(NO_LEG))
         if not (math.isfinite(reading.utc_s) and math.isfinite(reading.north_arcsec)):
-            raise Refused(NOT_FINITE)
+            raise Refused(say(NOT_FINITE))
         said = self._check_clock(self.legs[self.watching], reading.utc_s)
         leg = self.legs[self.watching]
         leg.buffer.append(reading)
@@ -129,7 +132,11 @@ class Tonight:
     def discard_leg(self, label: str) -> None:
         """Leave a leg out, or raise Refused; on disk it is only marked."""
         if label not in self.legs:
-            raise Refused(f"There is no leg “{label}” to discard since the bolts were turned.")
+            raise Refused(
+                say(
+                    "There is no leg “{label}” to discard since the bolts were turned.", label=label
+                )
+            )
         if self.watching == label:
             self.watching = None
         self._keeper.discard_leg(self.legs.pop(label).leg_id)

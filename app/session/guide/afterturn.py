@@ -11,6 +11,7 @@ from app.session.guide.turn import TurnMade
 from core.alignment.adjustment import Turn
 from core.alignment.knowledge import AxisKnowledge
 from core.alignment.solution import Solution
+from core.language import say
 from core.sky.site import Site
 
 UNEXPECTED = "unexpected axis"  # the code of the note in a solution
@@ -46,8 +47,11 @@ def surprise(solution: Solution, made: TurnMade | None, site: Site) -> Surprise 
             return Surprise(Mishap.OTHER_WAY, _other_way(words, made.was, now))
     return Surprise(
         Mishap.MOVED,
-        "The axis is not where this turn should have brought it. If the tripod was knocked or "
-        "moved, say so; otherwise go on, what was known before is no longer used.",
+        say(
+            "The axis is not where this turn should have brought it. If the tripod "
+            "was knocked or moved, say so; otherwise go on, what was known before is "
+            "no longer used."
+        ),
     )
 
 
@@ -63,11 +67,17 @@ def _opposites(turn: Turn) -> list[tuple[str, Turn]]:
 def _other_way(bolt: str, was: AxisKnowledge, now: AxisKnowledge) -> str:
     if not bolt:
         grew = float(np.linalg.norm(now.sky_arcmin) - np.linalg.norm(was.sky_arcmin))
-        what = "The error"
+        what = say("The error")
     else:
         index = 0 if bolt == "azimuth" else 1
         grew = float(abs(now.sky_arcmin[index]) - abs(was.sky_arcmin[index]))
-        what = f"The {bolt} error"
+        what = say("The azimuth error") if bolt == "azimuth" else say("The altitude error")
     if grew > 0.0:
-        return f"{what} grew by {grew:.0f}′: that was the other direction."
-    return f"{what} went {abs(grew):.0f}′ past the pole: that was the other direction."
+        return say(
+            "{what} grew by {size:.0f}′: that was the other direction.", what=what, size=grew
+        )
+    return say(
+        "{what} went {size:.0f}′ past the pole: that was the other direction.",
+        what=what,
+        size=abs(grew),
+    )

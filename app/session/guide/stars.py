@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from core.alignment.expectation import Watching
 from core.alignment.starchoice import Choice, rank
+from core.language import say
 from core.sky import catalogue
 from core.sky.almanac import Light, light_at
 from core.sky.bodies import Body, BodyNow, body_now
@@ -95,7 +96,7 @@ def _proposal(choice: Choice, moon: BodyNow, utc_s: float) -> Proposal:
     ra_deg, dec_deg = catalogue.load().at_epoch(choice.now.star, utc_s)
     apart = _from_moon_deg(choice.now, moon)
     is_lit = moon.altitude_deg > 0.0 and apart < MOONLIT_DEG
-    caution = f"The Moon stands {apart:.0f}° from it." if is_lit else ""
+    caution = say("The Moon stands {apart:.0f}° from it.", apart=apart) if is_lit else ""
     return Proposal(choice, ra_deg, dec_deg, caution)
 
 
@@ -111,5 +112,7 @@ def _from_moon_deg(now: StarNow, moon: BodyNow) -> float:
 
 def _why(sun_altitude_deg: float) -> str:
     if light_at(sun_altitude_deg) in (Light.DAY, Light.CIVIL):
-        return "It is too light for stars yet. The practice sky is there by day as well."
-    return "No bright star stands free of obstructions now: wait a little, or name one yourself."
+        return say("It is too light for stars yet. The practice sky is there by day as well.")
+    return say(
+        "No bright star stands free of obstructions now: wait a little, or name one yourself."
+    )
