@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QMimeData, Signal
+from PySide6.QtCore import QMimeData, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -24,6 +24,7 @@ from app.theme.theme import Theme
 from app.widgets.asking import Asking
 from app.widgets.key import Key
 from app.widgets.notice import Notice
+from app.widgets.text import Text
 from core.sky.site import Site
 
 HELP_BESIDE_PX = 1500  # from here on the help stands beside the page, at the usual text size
@@ -62,11 +63,18 @@ class Window(QMainWindow):
         self._asking = Asking()
         self.may_close: Callable[[], bool] = lambda: True
         self._stack = QStackedWidget()
+        self._stack.addWidget(self._waiting())
         self._beside = QHBoxLayout()
         self._theme = theme
-        for part in (self._rail, self._strip, self._notice, self._asking):
+        for part in (self._rail, self._strip, self._notice, self._asking, self._stack.widget(0)):
             theme.dress(part)
         self.setCentralWidget(self._arranged())
+
+    def _waiting(self) -> QWidget:
+        """What stands where the pages will be: a slow computer needs some seconds for them."""
+        text = Text(self.tr("Opening tonight as it was left…"), "quiet")
+        text.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        return text
 
     def _arranged(self) -> QWidget:
         column = QVBoxLayout()

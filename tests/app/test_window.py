@@ -46,6 +46,13 @@ def test_a_page_is_built_when_first_looked_at_and_once(window: Window, built: li
     assert window.rail_button("site").isChecked()
 
 
+def test_until_the_first_page_is_there_the_window_says_what_it_does(window: Window) -> None:
+    said = [label for label in window.findChildren(QLabel) if label.text().startswith("Opening")]
+    assert [label.isVisible() for label in said] == [True]
+    window.show_page("site")
+    assert not said[0].isVisible()
+
+
 def test_pages_are_reached_by_key(window: Window, built: list[str], qtbot) -> None:
     with qtbot.waitActive(window):
         window.activateWindow()
