@@ -63,10 +63,11 @@ class Window(QMainWindow):
         self._asking = Asking()
         self.may_close: Callable[[], bool] = lambda: True
         self._stack = QStackedWidget()
-        self._stack.addWidget(self._waiting())
+        waiting = self._waiting()
+        self._stack.addWidget(waiting)
         self._beside = QHBoxLayout()
         self._theme = theme
-        for part in (self._rail, self._strip, self._notice, self._asking, self._stack.widget(0)):
+        for part in (self._rail, self._strip, self._notice, self._asking, waiting):
             theme.dress(part)
         self.setCentralWidget(self._arranged())
 
