@@ -36,6 +36,7 @@ from app.warmup import Warm, WarmUp, spare_what_is_loaded
 from app.window import Window
 
 if TYPE_CHECKING:
+    from app.session.budgetgoal import BudgetGoal
     from app.session.session import Session
     from app.session.snapshot import Snapshot
 
@@ -69,6 +70,7 @@ class Program(QObject):
         self._sounds = Sounds(settings, parent=self)
         self._awake = Awake()
         self.session: Session | None = None
+        self._budget_goal: BudgetGoal | None = None
         self._is_closed = False
         self._held_trouble: str | None = None
         self._idle = Idle(self)
@@ -107,6 +109,8 @@ class Program(QObject):
         self._sounds.close()
         self._clock_watch.stop()
         self._warm_up.wait()
+        if self._budget_goal is not None:
+            self._budget_goal.close()
         for name in STOPPED:
             page = self.window.page(name)
             if page is not None:
@@ -185,6 +189,7 @@ class Program(QObject):
         from app.following import follow_mount
         from app.nightparts import keep_surroundings
         from app.session.budget import Budget
+        from app.session.budgetgoal import BudgetGoal
         from app.session.equipment import Equipment
         from app.session.fieldinview import FieldInView
         from app.session.flipbook import FlipBook
@@ -199,6 +204,7 @@ class Program(QObject):
         flips = FlipBook(warm.log, warm.night.entries, self._now, self)
         keep_surroundings(book, session, equipment, evening)
         follow_mount(session, equipment)
+        self._budget_goal = BudgetGoal(session, budget, evening.plans, self)
         return Shared(
             self._now,
             warm,

@@ -12,12 +12,13 @@ from app.sources.source import Reading
 from core.alignment.driftlog import Leg
 from core.language import say
 from core.night.reportnight import Kind
-from core.night.reportresult import adjustment_content, result_content
+from core.night.reportresult import adjustment_content, goal_content, result_content
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # brings scipy along, which the first window must not wait for
     from core.alignment.adjustment import Turn
     from core.alignment.aim import Aim
+    from core.alignment.goal import Goal
     from core.alignment.solution import Solution
 
 Floats = NDArray[np.float64]
@@ -145,9 +146,17 @@ class Keeper:
         """What was kept under a key, else `default`."""
         return default if self._log is None else self._log.get_setting(key, default)
 
-    def put_result(self, solution: Solution, aim: Aim) -> None:
-        """Keep what was found of the axis."""
-        self._put_entry(Kind.RESULT, lambda state: result_content(solution, aim, state))
+    def put_result(
+        self, solution: Solution, aim: Aim, goal: Goal, chance_within: float | None
+    ) -> None:
+        """Keep what was found of the axis, and the verdict on it."""
+        self._put_entry(
+            Kind.RESULT,
+            lambda state: {
+                **result_content(solution, aim, state),
+                **goal_content(goal, chance_within),
+            },
+        )
 
     def put_adjustment(self, turn: Turn | None, counted: tuple[float | None, float | None]) -> None:
         """Keep how the bolts were turned, before the axis state that follows begins."""

@@ -20,6 +20,7 @@ from app.storage.records import Night
 from core.alignment.adjustment import Base, Turn
 from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
+from core.alignment.goal import Allowed
 from core.language import marked, say
 from core.mount.equipment import Mount
 from core.sky.refraction import standard_pressure_hpa
@@ -79,7 +80,7 @@ class Session(QObject):
             tonight.site,
             tonight.air,
             tonight.aim,
-            tonight.target_arcmin,
+            tonight.goal,
             tonight.axis_state,
             tonight.leg_views(),
             tonight.watching,
@@ -108,9 +109,20 @@ class Session(QObject):
         self._step_taken()
 
     def set_target(self, arcmin: float) -> None:
-        """Choose how small the error bars should become."""
+        """The person chooses how near the axis is to come."""
         self._tonight.set_target(arcmin)
         self._step_taken()
+
+    def clear_target(self) -> None:
+        """Back to what tonight's budget allows, or the usual figure."""
+        self._tonight.set_target(None)
+        self._step_taken()
+
+    def follow_budget(self, allowed: Allowed | None) -> None:
+        """What tonight's budget allows; the goal unless the person has set one."""
+        if allowed != self._tonight.allowed:
+            self._tonight.follow_budget(allowed)
+            self._step_taken()
 
     def begin_leg(self, star_name: str, ra_deg: float, dec_deg: float) -> str:
         """Watch a star (ICRS place tonight) from now on; ends the leg under way. Its label."""
@@ -261,7 +273,7 @@ class Session(QObject):
             site,
             air,
             tonight.aim,
-            tonight.target_arcmin,
+            tonight.goal.arcmin,
             watching,
             None if is_doubtful else self._procedure.before(),
             guide.last_turn,

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from core.alignment.driftlog import Leg
+from core.alignment.goal import Goal
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # these bring scipy along, which the first window must not wait for
@@ -31,7 +32,7 @@ class Snapshot:
     site: Site | None
     air: Air | None
     aim: Aim
-    target_arcmin: float
+    goal: Goal
     axis_state: int
     legs: tuple[Leg, ...]
     watching: str | None
@@ -41,3 +42,8 @@ class Snapshot:
     solution_is_stale: bool
     problem: str | None
     guide: GuideView
+
+    @property
+    def target_arcmin(self) -> float:
+        """How near the axis is to come, on the sky."""
+        return self.goal.arcmin

@@ -14,10 +14,10 @@ from app.storage.records import Night, StoredLeg
 from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
 from core.alignment.fieldnorth import reversed_leg
+from core.alignment.goal import Allowed, Goal, goal_of
 from core.language import marked, say
 from core.sky.site import Air, Site
 
-DEFAULT_TARGET_ARCMIN = 1.0
 # A leg under way that is shorter has no drift to show yet, and no fault to be told about either.
 FEWEST_READINGS = 4
 SHORTEST_S = 20.0
@@ -53,7 +53,9 @@ class Tonight:
         self.site: Site | None = None
         self.air: Air | None = None
         self.aim = Aim.TRUE_POLE
-        self.target_arcmin = DEFAULT_TARGET_ARCMIN
+        self.typed_target_arcmin: float | None = None
+        self.allowed: Allowed | None = None  # what tonight's budget says
+        self._goal_key = ""
         self.axis_state = 1
         self.legs: dict[str, OwnedLeg] = {}
         self.watching: str | None = None
@@ -65,8 +67,7 @@ class Tonight:
         """Go on where the log of nights stands, with the leg that was under way."""
         self.site, self.air = night.site, night.air
         self.aim = Aim.__members__.get(night.aim_name or "", self.aim)
-        if night.target_arcmin is not None:
-            self.target_arcmin = night.target_arcmin
+        self._resume_goal(night)
         *earlier, present = night.axis_states
         if earlier:
             self.previous_legs = tuple(leg.leg for leg in earlier[-1].legs if not leg.discarded)
@@ -86,10 +87,39 @@ class Tonight:
         self.aim = aim
         self._keeper.put_aim(aim)
 
-    def set_target(self, arcmin: float) -> None:
-        """Choose how small the error bars should become."""
-        self.target_arcmin = arcmin
-        self._keeper.put_target(arcmin)
+    @property
+    def goal(self) -> Goal:
+        """How near the axis is to come, and why."""
+        return goal_of(self.typed_target_arcmin, self.allowed)
+
+    def set_target(self, arcmin: float | None) -> None:
+        """The person's own goal; None goes back to that of the budget, or the usual one."""
+        self.typed_target_arcmin = arcmin
+        self._keep_goal()
+
+    def follow_budget(self, allowed: Allowed | None) -> None:
+        """What the budget allows; it is the goal unless the person has one."""
+        self.allowed = allowed
+        self._keep_goal()
+
+    def _keep_goal(self) -> None:
+        if self._goal_key:
+            allowed = None if self.allowed is None else [self.allowed.arcmin, self.allowed.sentence]
+            kept = {"version": 1, "typed": self.typed_target_arcmin, "allowed": allowed}
+            self._keeper.put_setting(self._goal_key, kept)
+        self._keeper.put_target(self.goal.arcmin)
+
+    def _resume_goal(self, night: Night) -> None:
+        """A night from before there was a choice has a figure that the person typed."""
+        self._goal_key = f"goal {night.night_id}"
+        kept = self._keeper.get_setting(self._goal_key)
+        if not isinstance(kept, dict) or kept.get("version") != 1:
+            self.typed_target_arcmin = night.target_arcmin
+            return
+        typed, allowed = kept.get("typed"), kept.get("allowed")
+        self.typed_target_arcmin = float(typed) if isinstance(typed, int | float) else None
+        if isinstance(allowed, list) and len(allowed) == 2:
+            self.allowed = Allowed(float(allowed[0]), str(allowed[1]))
 
     def begin_leg(self, star_name: str, ra_deg: float, dec_deg: float) -> str:
         """Watch a star (ICRS place tonight); ends the leg under way. Returns its label."""

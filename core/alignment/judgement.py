@@ -9,11 +9,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.adjustment import TurnAccuracy
+from core.alignment.goal import Reached, reached
 from core.alignment.knowledge import AxisKnowledge
 
 Floats = NDArray[np.float64]
 
-_SURE = 0.97
 _HAND_SHARE = 0.35  # of the target: what the hand may add in the last turn
 _FINEST_SHARE = 0.55  # of the target: what the last measurement must reach
 _WORTHWHILE = 0.03  # gain in chance that is worth a turn of the bolts
@@ -35,6 +35,11 @@ class Judgement:
 
     next: Next
     chance_within_target: float
+
+    @property
+    def reached(self) -> Reached:
+        """The verdict on the axis against its goal."""
+        return reached(self.chance_within_target)
 
 
 def chance_within(known: AxisKnowledge, aim_arcmin: Floats, target_arcmin: float) -> float:
@@ -73,7 +78,7 @@ def judge(
     enough to bring the second within what the hand may add, and a fine one.
     """
     chance = chance_within(known, aim_arcmin, target_arcmin)
-    if chance >= _SURE:
+    if reached(chance) is Reached.WITHIN:
         return Judgement(Next.GOOD_ENOUGH, chance)
     error = known.sky_arcmin - aim_arcmin
     variance = np.diag(known.covariance_arcmin2)

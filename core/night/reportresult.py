@@ -9,6 +9,7 @@ from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
 from core.alignment.aim import Aim
+from core.alignment.goal import Goal, reached
 from core.night.reportnight import Kind
 
 if TYPE_CHECKING:  # brings scipy along, which browsing must not wait for
@@ -39,6 +40,17 @@ def result_content(solution: Solution, aim: Aim, axis_state: int) -> dict[str, A
         "error_arcmin": error,
         "half_width_arcmin": half_width,
         "legs": [leg.label for leg in solution.legs],
+    }
+
+
+def goal_content(goal: Goal, chance_within: float | None) -> dict[str, Any]:
+    """What a result entry says besides: the goal it was judged by, and the verdict."""
+    chance = _number(chance_within)
+    return {
+        "goal_arcmin": goal.arcmin,
+        "goal_is": goal.origin.value,
+        "chance_within_goal": chance,
+        "verdict": None if chance is None else reached(chance).value,
     }
 
 

@@ -88,6 +88,7 @@ def _summary(night: NightRecord, say_time: SayTime) -> Section:
     if found.error_arcmin is not None:
         reached = f"{figure(found.error_arcmin, 3)}′ ± {figure(found.half_width_arcmin, 2)}′ (95 %)"
         facts.append(["axis error reached", reached])
+        facts += _verdict(night)
     if found.minutes is not None:
         facts.append(["time spent on the alignment", f"{found.minutes:.0f} min"])
     for name, values in (
@@ -98,6 +99,16 @@ def _summary(night: NightRecord, say_time: SayTime) -> Section:
         if values:
             facts.append([name, ", ".join(figure(value, 3) for value in values)])
     return Section("The night", tables=(_facts(facts),))
+
+
+def _verdict(night: NightRecord) -> list[list[str]]:
+    """The goal of the last result and whether it was reached; nothing in older logs."""
+    said_last = night.of_kind(Kind.RESULT)[-1].content
+    goal, origin = said_last.get("goal_arcmin"), said_last.get("goal_is")
+    verdict = said_last.get("verdict")
+    if not isinstance(goal, int | float) or not isinstance(verdict, str):
+        return []
+    return [["goal", f"{figure(goal, 3)}′, {said(origin)}: {said(verdict)}"]]
 
 
 def _listed(night: NightRecord, say_time: SayTime) -> Iterator[Section]:

@@ -6,6 +6,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from enum import Enum
 
+from core.alignment.goal import Reached, reached
 from core.night.checklist import Checklist
 from core.night.checklistmarks import Mark, open_steps
 from core.night.checkliststeps import Fact
@@ -25,10 +26,18 @@ class AlignmentState(Enum):
     BEYOND = "beyond the budget"
 
 
+_OF_VERDICT = {
+    Reached.WITHIN: AlignmentState.WITHIN,
+    Reached.NOT_CLEAR: AlignmentState.NOT_CLEAR,
+    Reached.BEYOND: AlignmentState.BEYOND,
+}
+
+
 @dataclass(frozen=True)
 class AxisNow:
     """What is known of the axis, arcminutes on the sky: its error from the pole aimed at, the
     half-width of the error's 95 % interval, the largest error allowed; None for not known.
+    `chance_within`: that it is within the largest error allowed.
 
     `is_needed`: False for mounts without a polar axis.
     """
@@ -37,6 +46,7 @@ class AxisNow:
     half_width_arcmin: float | None = None
     budget_arcmin: float | None = None
     is_needed: bool = True
+    chance_within: float | None = None
 
 
 @dataclass(frozen=True)
@@ -90,13 +100,17 @@ def night_now(
 
 
 def alignment_state(axis: AxisNow) -> AlignmentState:
-    """Within only when the whole 95 % interval is within, beyond only when all of it is beyond."""
+    """By the chance, as everywhere in the program; without one, within only when the whole 95 %
+    interval is within, beyond only when all of it is beyond.
+    """
     if not axis.is_needed:
         return AlignmentState.NOT_NEEDED
     if axis.error_arcmin is None or axis.half_width_arcmin is None:
         return AlignmentState.NOT_MEASURED
     if axis.budget_arcmin is None:
         return AlignmentState.NO_BUDGET
+    if axis.chance_within is not None:
+        return _OF_VERDICT[reached(axis.chance_within)]
     if axis.error_arcmin + axis.half_width_arcmin <= axis.budget_arcmin:
         return AlignmentState.WITHIN
     if axis.error_arcmin - axis.half_width_arcmin > axis.budget_arcmin:

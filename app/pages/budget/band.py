@@ -11,6 +11,7 @@ from app.widgets.key import Key
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from core.alignment.budget import Tolerance
+from core.alignment.budget.goal import rounded_down
 from core.alignment.budget.words import arc
 
 
@@ -80,11 +81,3 @@ class BudgetBand(Panel):
             part.hide()
         self.sentence.say("")
         self.said.say("")
-
-
-def rounded_down(arcmin: float) -> float:
-    """Two figures: what is aligned to must not be stretched."""
-    if not math.isfinite(arcmin) or arcmin <= 0.0:
-        return arcmin
-    step = 10.0 ** (math.floor(math.log10(arcmin)) - 1)
-    return float(f"{math.floor(arcmin / step + 1e-9) * step:.6g}")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
@@ -82,11 +83,17 @@ class BudgetPage(QWidget):
         self._errand.done.connect(self._show)
         self.form.changed.connect(self._budget.want)
         self.work.axis.changed.connect(self._soon.mark)
-        self.work.band.goal_wanted.connect(self._session.set_target)
+        self.work.band.goal_wanted.connect(self._align_to)
         self.work.aim.aim_chosen.connect(self._session.set_aim)
         self.site_key.clicked.connect(self.site_wanted)
         example = self.tr("Invented target")
         self.example_key.clicked.connect(lambda: self._budget.take_example(example))
+
+    def _align_to(self, arcmin: float) -> None:
+        """Whatever the person typed gives way; the budget is followed, where it is tonight's."""
+        self._session.clear_target()
+        if not math.isclose(self._session.snapshot().target_arcmin, arcmin):
+            self._session.set_target(arcmin)
 
     def _explanation(self) -> str:
         return self.tr(

@@ -79,6 +79,7 @@ class DriftPage(QWidget):
         self._work.copy_wanted.connect(self._copy)
         goal = self._work.goal()
         goal.aim_chosen.connect(lambda aim: self._shown.session.set_aim(aim))
+        goal.target_cleared.connect(lambda: self._shown.session.clear_target())
         goal.target_chosen.connect(lambda arcmin: self._shown.session.set_target(arcmin))
 
     def take_way(self, way: str) -> None:

@@ -271,14 +271,10 @@ class TonightPage(QWidget):
 
 def axis_now(snapshot: Snapshot, is_needed: bool) -> AxisNow:
     """The axis against the target of tonight; nothing is known while a new answer is worked out."""
-    from core.night.reportresult import result_content
-
-    if snapshot.solution is None or snapshot.solution_is_stale:
+    off, judged = snapshot.guide.off_arcmin, snapshot.guide.judgement
+    if snapshot.solution_is_stale or off is None or judged is None:
         return AxisNow(budget_arcmin=snapshot.target_arcmin, is_needed=is_needed)
-    found = result_content(snapshot.solution, snapshot.aim, snapshot.axis_state)
-    return AxisNow(
-        found["error_arcmin"], found["half_width_arcmin"], snapshot.target_arcmin, is_needed
-    )
+    return AxisNow(*off, snapshot.target_arcmin, is_needed, judged.chance_within_target)
 
 
 def _is_within(axis: AxisNow) -> bool:

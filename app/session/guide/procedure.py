@@ -13,13 +13,14 @@ from app.session.guide.view import (
     GuideView,
     aim_on_sky,
     information_of,
+    off_by,
     wanted_turn,
 )
 from app.session.keeper import Keeper
 from app.session.tonight import Tonight
 from app.sources.source import Reading
 from core.alignment.adjustment import Base, Turn
-from core.alignment.judgement import Judgement, judge
+from core.alignment.judgement import Judgement, chance_within, judge
 from core.alignment.knowledge import AxisKnowledge
 from core.alignment.procedure import Event, Stage
 from core.alignment.solution import Solution
@@ -189,12 +190,13 @@ class Procedure:
         tonight = self._tonight
         before = self.before()
         known = before if solution is None else solution.knowledge
-        wanted = None
+        wanted = off = None
         if known is not None and tonight.site is not None and tonight.air is not None:
             aim = aim_on_sky(tonight.aim, tonight.site, tonight.air)
             wanted = wanted_turn(known, aim, tonight.site)
+            off = off_by(known, aim)
             if judgement is None:  # the turn alone may have been enough
-                judgement = judge(known, None, aim, tonight.target_arcmin, ADVISED_TURN)
+                judgement = judge(known, None, aim, tonight.goal.arcmin, ADVISED_TURN)
         seen, unseen = self._seen()
         return GuideView(
             self.guide.stage,
@@ -213,6 +215,7 @@ class Procedure:
             BoltView(self._book.scale(AZIMUTH), self._book.last_turns(AZIMUTH)),
             BoltView(self._book.scale(ALTITUDE), self._book.last_turns(ALTITUDE)),
             self._book.sentence(),
+            off,
         )
 
     def _will_move(self, wanted: Turn | None) -> tuple[float, float] | None:
@@ -233,9 +236,17 @@ class Procedure:
         if solution is None:
             return
         tonight, made = self._tonight, self.guide.last_turn
-        self._keeper.put_result(solution, tonight.aim)
+        self._keeper.put_result(solution, tonight.aim, tonight.goal, self._chance(solution))
         if made is not None and made.how in ACCURACY and tonight.site is not None:
             self._book.note(f"{self._key} {self.guide.axis_state}", made, solution, tonight.site)
+
+    def _chance(self, solution: Solution) -> float | None:
+        """Chance that the axis is within the goal."""
+        tonight = self._tonight
+        if tonight.site is None or tonight.air is None:
+            return None
+        aim = aim_on_sky(tonight.aim, tonight.site, tonight.air)
+        return chance_within(solution.knowledge, aim, tonight.goal.arcmin)
 
     def _last_utc_s(self) -> float:
         times = [leg.buffer.last_utc_s for leg in self._tonight.legs.values()]

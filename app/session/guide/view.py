@@ -39,6 +39,7 @@ class GuideView:
     `star_moves_arcsec`: how far north and east that star moves by the wanted turn. `known`: all
     that is known of the axis, earlier states included; `information` (2, 2) of it, arcmin⁻².
     `star_at_arcsec`: how far it has moved so far. `bolt_book`: whose bolts these are.
+    `off_arcmin`: distance of the axis from its aim, and its 95 % half-width along that way.
     """
 
     stage: Stage
@@ -57,11 +58,20 @@ class GuideView:
     azimuth_bolt: BoltView
     altitude_bolt: BoltView
     bolt_book: str
+    off_arcmin: tuple[float, float] | None
 
 
 def aim_on_sky(aim: Aim, site: Site, air: Air) -> Floats:
     """Where the axis is wanted (2,), arcmin on the sky from the true pole."""
     return np.array([0.0, aim.share * pole_refraction_arcmin(site, air)])
+
+
+def off_by(known: AxisKnowledge, aim_arcmin: Floats) -> tuple[float, float]:
+    """Distance from the aim on the sky and its 95 % half-width, arcmin."""
+    apart = known.sky_arcmin - aim_arcmin
+    distance = float(np.linalg.norm(apart))
+    way = apart / distance if distance else np.array([0.0, 1.0])
+    return distance, 1.96 * float(np.sqrt(way @ known.covariance_arcmin2 @ way))
 
 
 def wanted_turn(known: AxisKnowledge, aim_arcmin: Floats, site: Site) -> Turn:

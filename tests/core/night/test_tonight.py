@@ -71,6 +71,9 @@ def test_who_comes_late_is_told_by_how_much() -> None:
         (AxisNow(2.0, 0.5, 3.0), AlignmentState.WITHIN, "2.0′ ± 0.5′ off: good enough"),
         (AxisNow(2.0, 1.5, 3.0), AlignmentState.NOT_CLEAR, "watch longer"),
         (AxisNow(5.0, 0.5, 3.0), AlignmentState.BEYOND, "turn the bolts"),
+        (AxisNow(2.0, 1.5, 3.0, True, 0.97), AlignmentState.WITHIN, "good enough"),
+        (AxisNow(2.0, 0.5, 3.0, True, 0.90), AlignmentState.NOT_CLEAR, "watch longer"),
+        (AxisNow(2.0, 0.5, 3.0, True, 0.02), AlignmentState.BEYOND, "turn the bolts"),
     ],
 )
 def test_alignment_against_the_budget(axis: AxisNow, state: AlignmentState, words: str) -> None:

@@ -38,6 +38,7 @@ class FakeSession(QObject):
             aim=Aim.TRUE_POLE,
             axis_state=1,
             target_arcmin=1.0,
+            guide=SimpleNamespace(off_arcmin=None, judgement=None),
         )
 
     def snapshot(self) -> SimpleNamespace:

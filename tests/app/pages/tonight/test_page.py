@@ -99,8 +99,13 @@ def test_the_alignment_stands_against_the_target(
 
 
 def test_nothing_is_claimed_while_a_new_solution_is_worked_out() -> None:
-    stale = SimpleNamespace(solution=object(), solution_is_stale=True, target_arcmin=2.0)
+    guide = SimpleNamespace(
+        off_arcmin=(0.5, 0.2), judgement=SimpleNamespace(chance_within_target=0.99)
+    )
+    stale = SimpleNamespace(guide=guide, solution_is_stale=True, target_arcmin=2.0)
     assert page_module.axis_now(stale, True) == AxisNow(None, None, 2.0)
+    fresh = SimpleNamespace(guide=guide, solution_is_stale=False, target_arcmin=2.0)
+    assert page_module.axis_now(fresh, True) == AxisNow(0.5, 0.2, 2.0, True, 0.99)
 
 
 def test_a_step_is_skipped_with_a_reason_and_its_caution_stays(make_page, qtbot) -> None:

@@ -1,0 +1,67 @@
+"""What the axis is to reach tonight, where that figure is from, and when it counts as reached."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+from core.language import say
+
+USUAL_ARCMIN = 1.0
+SURE = 0.97  # chance from which on the axis counts as within
+HARDLY = 0.025  # chance below which it counts as beyond
+
+
+class Origin(Enum):
+    """Who has set the figure; the first that is there holds."""
+
+    TYPED = "set by you"
+    BUDGET = "from tonight's budget"
+    USUAL = "the usual figure"
+
+
+class Reached(Enum):
+    """The one verdict of the whole program on the axis against its goal."""
+
+    WITHIN = "within"
+    NOT_CLEAR = "not clear yet"
+    BEYOND = "beyond"
+
+
+@dataclass(frozen=True)
+class Goal:
+    """`arcmin` on the sky from the place aimed at; `sentence` tells where the figure is from."""
+
+    arcmin: float
+    origin: Origin
+    sentence: str
+
+
+@dataclass(frozen=True)
+class Allowed:
+    """The budget's verdict: the largest error it allows, and for what, in a sentence."""
+
+    arcmin: float
+    sentence: str
+
+
+def goal_of(typed_arcmin: float | None, allowed: Allowed | None) -> Goal:
+    """The person's own figure until it is cleared, else the budget's, else the usual one."""
+    if typed_arcmin is not None:
+        words = say("{goal:g}′, as you set it.", goal=typed_arcmin)
+        return Goal(typed_arcmin, Origin.TYPED, words)
+    if allowed is not None:
+        return Goal(allowed.arcmin, Origin.BUDGET, allowed.sentence)
+    words = say(
+        "{goal:g}′, the usual figure (common practice, no source): the Budget page tells what "
+        "tonight’s exposures need.",
+        goal=USUAL_ARCMIN,
+    )
+    return Goal(USUAL_ARCMIN, Origin.USUAL, words)
+
+
+def reached(chance_within: float) -> Reached:
+    """From the chance that the axis lies within the goal."""
+    if chance_within >= SURE:
+        return Reached.WITHIN
+    return Reached.BEYOND if chance_within <= HARDLY else Reached.NOT_CLEAR
