@@ -11,6 +11,8 @@ from types import TracebackType
 
 from PySide6.QtCore import QObject, QtMsgType, Signal, qInstallMessageHandler
 
+from core.language import say
+
 log = logging.getLogger("poleward")
 
 FILE_NAME = "faults.txt"
@@ -76,11 +78,13 @@ class Faults(QObject):
             sys.__excepthook__(kind, error or kind(), trace)
             return
         log.error("not caught", exc_info=(kind, error or kind(), trace))
-        where = f" Details are in {self._folder / FILE_NAME}." if self._file else ""
-        self.said.emit(
-            f"Something in the program went wrong ({kind.__name__}); "
-            f"what you measured is kept.{where}"
+        said = say(
+            "Something in the program went wrong ({fault}); what you measured is kept.",
+            fault=kind.__name__,
         )
+        if self._file is not None:
+            said = f"{said} {say('Details are in {path}.', path=self._folder / FILE_NAME)}"
+        self.said.emit(said)
 
     def _qt_said(self, kind: QtMsgType, _context: object, text: str) -> None:
         level = LEVELS.get(kind)

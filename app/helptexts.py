@@ -10,6 +10,8 @@ from typing import Any
 
 from PySide6.QtCore import QCoreApplication
 
+from core.language import say
+
 TABLE = Path(__file__).parents[1] / "resources" / "help.json"
 CONTEXT = "Help"
 
@@ -73,6 +75,10 @@ def _table() -> dict[str, Any]:
         table: dict[str, Any] = json.loads(TABLE.read_text(encoding="utf-8"))
     except (OSError, ValueError) as error:
         raise RuntimeError(
-            f"The texts of the help {TABLE} cannot be read ({error}). Install Poleward again."
+            say(
+                "The texts of the help {file} cannot be read ({reason}). Install Poleward again.",
+                file=TABLE,
+                reason=error,
+            )
         ) from error
     return table

@@ -7,6 +7,7 @@ from pathlib import Path
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QObject, QTranslator
 
 from core import language
+from core.language import say
 
 FOLDER = Path(__file__).parents[1] / "resources" / "language"
 CONTEXT = "Poleward"  # one for all: a sentence means the same wherever it is said
@@ -50,8 +51,12 @@ def speak(code: str, parent: QObject) -> None:
     catalogue = Catalogue(parent)
     if not catalogue.load(f"poleward_{code}", str(FOLDER)):
         raise RuntimeError(
-            f"The words for “{NAMES.get(code, code)}” cannot be read from {FOLDER}: "
-            "the program speaks English. Install Poleward again."
+            say(
+                "The words for “{language}” cannot be read from {folder}: the program "
+                "speaks English. Install Poleward again.",
+                language=NAMES.get(code, code),
+                folder=FOLDER,
+            )
         )
     QCoreApplication.installTranslator(catalogue)
     _spoken = code

@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from enum import Enum
 
+from core.language import marked
+
 
 class Cue(Enum):
     """The value is what is spoken where speech is there."""
 
-    STAR_ENOUGH = "This star has told enough."
-    GOOD_ENOUGH = "Good enough."
-    TURN_NOW = "Turn the bolts now."
-    STAR_LEAVING = "The star is leaving."
+    STAR_ENOUGH = marked("This star has told enough.")
+    GOOD_ENOUGH = marked("Good enough.")
+    TURN_NOW = marked("Turn the bolts now.")
+    STAR_LEAVING = marked("The star is leaving.")
     KEEP_TURNING = ""
-    STOP = "Stop."
+    STOP = marked("Stop.")
 
 
 # Pairs of a frequency in Hz and a length in seconds; 0 Hz is a pause. Rising: good; falling: mind.

@@ -12,11 +12,12 @@ from pathlib import Path
 from PySide6.QtWidgets import QApplication
 
 from app.signals.cue import Cue
+from core.language import marked
 
 # Programs that play a file and end; the first that is there is taken. macOS has the first, Linux
 # desktops one or more of the others.
 PLAYERS = (("afplay",), ("pw-play",), ("paplay",), ("aplay", "-q"))
-BEEP_NOTE = "This computer offers no player of sounds: a plain beep is used, if it has one."
+BEEP_NOTE = marked("This computer offers no player of sounds: a plain beep is used, if it has one.")
 
 
 def _sound(cue: Cue) -> bytes:

@@ -9,6 +9,7 @@ from PySide6.QtCore import QObject, QSettings, Signal
 
 from app.signals.cue import Cue
 from app.signals.means import Means, find_means
+from core.language import say
 
 KEY = "sounds"
 
@@ -40,7 +41,8 @@ class Sounds(QObject):
 
     def note(self) -> str:
         """What the person should know of the means, empty when all is well."""
-        return "" if not self.is_on else self._prepared().note
+        note = self._prepared().note if self.is_on else ""
+        return say(note) if note else ""
 
     def give(self, cue: Cue) -> None:
         """Sound it, if wanted; a means that fails is left alone from then on."""
@@ -52,7 +54,7 @@ class Sounds(QObject):
             self.is_on = False
             self.changed.emit()
         if cue.value and self._speech is not None:
-            self._speech.say(cue.value)
+            self._speech.say(say(cue.value))
 
     def close(self) -> None:
         if self._means is not None:

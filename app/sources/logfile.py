@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, QThread, Signal
 
 from app.sources.source import Source
 from core.alignment.driftlog import DriftLog, ReadingCancelled, UnusableLog, read_file
+from core.language import say
 
 log = logging.getLogger(__name__)
 
@@ -37,8 +38,13 @@ class _Reader(QThread):
         except Exception as error:
             log.exception("reading a drift log failed")
             self.failed.emit(
-                f"{self._path.name} could not be read because of a fault in the program "
-                f"({type(error).__name__}: {error}): nothing was taken from it. Report it."
+                say(
+                    "{file} could not be read because of a fault in the program ({fault}: "
+                    "{reason}): nothing was taken from it. Report it.",
+                    file=self._path.name,
+                    fault=type(error).__name__,
+                    reason=error,
+                )
             )
 
     def _keep_going(self, share_read: float) -> bool:
@@ -87,7 +93,7 @@ class LogFileSource(Source):
         if self.sender() is self._reader:
             self.stop()
             self.log_read.emit(drift_log)
-            self.ended.emit(f"{self.name} has been read.")
+            self.ended.emit(say("{file} has been read.", file=self.name))
 
     def _fail(self, sentence: str) -> None:
         if self.sender() is self._reader:

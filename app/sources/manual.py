@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QObject
 
 from app.sources.source import Reading, Source
+from core.language import marked, say
 
 
 @dataclass(frozen=True)
@@ -19,14 +20,18 @@ class Unit:
     Raises ValueError, a sentence, for a size that is not a positive number.
     """
 
-    name: str = "arcseconds"
+    name: str = marked("arcseconds")
     arcsec_per_unit: float = 1.0
 
     def __post_init__(self) -> None:
         if not (math.isfinite(self.arcsec_per_unit) and self.arcsec_per_unit > 0.0):
             raise ValueError(
-                f"One of your {self.name} must cover more than zero arcseconds: measure how long a "
-                "star near the equator takes to drift across it; a second of time is 15 arcseconds."
+                say(
+                    "One of your {unit} must cover more than zero arcseconds: measure how "
+                    "long a star near the equator takes to drift across it; a second of time "
+                    "is 15 arcseconds.",
+                    unit=say(self.name),
+                )
             )
 
 
@@ -37,7 +42,7 @@ class ManualSource(Source):
     looking and `take` once the number is typed: the reading carries the time of the mark.
     """
 
-    name = "Readings by hand"
+    name = marked("Readings by hand")
 
     def __init__(
         self, clock: Callable[[], float] = time.time, parent: QObject | None = None
@@ -70,7 +75,7 @@ class ManualSource(Source):
         Raises ValueError, a sentence, when `offset` is not a finite number.
         """
         if not math.isfinite(offset):
-            raise ValueError("The offset must be a number: read it again and type its digits.")
+            raise ValueError(say("The offset must be a number: read it again and type its digits."))
         if not self._is_running:
             return
         utc_s = self._clock() if self._marked_utc_s is None else self._marked_utc_s

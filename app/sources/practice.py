@@ -12,6 +12,7 @@ from app.sources.source import Reading, Source
 from core.alignment.adjustment import Base, Turn, star_shift_arcsec
 from core.alignment.geometry import ARCMIN_PER_RAD, axis_north_end, observed_direction
 from core.alignment.suggestions import Suggestion, suggestions
+from core.language import marked
 from core.practice.simulation import READING_INTERVAL_S, PracticeMount, PracticeSky
 from core.sky.catalogue import load
 from core.sky.place import hour_angle_and_declination
@@ -28,7 +29,7 @@ class PracticeSource(Source):
     and after `stop`. A computer that falls behind slows the night; it leaves nothing out.
     """
 
-    name = "Practice sky"
+    name = marked("Practice sky")
 
     def __init__(
         self,

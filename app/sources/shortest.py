@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from core.alignment.driftlog import Leg
+from core.language import say
 
 SHORTEST_MIN, LONGEST_MIN = 0.5, 120.0
 
@@ -27,16 +28,25 @@ class SingleDrift:
 
     def __post_init__(self) -> None:
         if not (math.isfinite(self.north_arcsec) and math.isfinite(self.ending_utc_s)):
-            raise ValueError("How far the star moved and when must be numbers: type them again.")
+            raise ValueError(
+                say("How far the star moved and when must be numbers: type them again.")
+            )
         if not SHORTEST_MIN <= self.minutes <= LONGEST_MIN:
             raise ValueError(
-                f"A drift can be judged over {SHORTEST_MIN:g} to {LONGEST_MIN:g} minutes, not over "
-                f"{self.minutes:g}: give the minutes between the two looks."
+                say(
+                    "A drift can be judged over {shortest:g} to {longest:g} minutes, not "
+                    "over {given:g}: give the minutes between the two looks.",
+                    shortest=SHORTEST_MIN,
+                    longest=LONGEST_MIN,
+                    given=self.minutes,
+                )
             )
         if not (math.isfinite(self.sigma_arcsec) and self.sigma_arcsec > 0.0):
             raise ValueError(
-                "Say how well you can read an offset, in arcseconds above zero: without it nobody "
-                "can tell how sure the result is."
+                say(
+                    "Say how well you can read an offset, in arcseconds above zero: without "
+                    "it nobody can tell how sure the result is."
+                )
             )
 
     def leg(self, ra_deg: float, dec_deg: float) -> Leg:

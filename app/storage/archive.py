@@ -19,6 +19,7 @@ from app.storage.records import Found, Night, NightSummary, UnusableFile
 from app.storage.salvage import Salvage
 from app.storage.schema import NO_VERSION, VERSION
 from app.storage.writer import Writer
+from core.language import say
 from core.night.reportnight import NightRecord
 
 WAIT_S = 600.0  # for a slow disk to take a large file
@@ -65,7 +66,7 @@ class Archive:
             if nights is None and not self._writer.mend():  # the log itself was damaged
                 nights = self._copied(unfinished)
             if nights is None:
-                raise sqlite3.DatabaseError("reading it back found a fault")
+                raise sqlite3.DatabaseError(say("reading it back found a fault"))
             _to_disk(unfinished)
             unfinished.replace(path)
         except (sqlite3.Error, OSError) as error:

@@ -15,6 +15,7 @@ from app.storage.rows import COLUMNS
 from app.storage.salvage import Salvage
 from app.storage.schema import FORGET_EMPTY_NIGHTS, NewerVersionError, migrate
 from app.storage.writes import Write, write_all
+from core.language import say
 
 MOST_FILES = 9  # this many copies of the program may run at once
 LOCK_WAIT_S = 0.25  # a backup or virus scanner may hold the file for a moment
@@ -60,7 +61,9 @@ def open_log(path: Path, connect: Connect = connect) -> Opened:
             joined = _join_what_other_copies_wrote(path, connection) if candidate == path else ()
             said = (*(reason(candidate) for reason in reasons[:1]), *notices, *joined)
             return Opened(connection, candidate, said)
-    raise sqlite3.OperationalError(f"all of {len(candidates)} files are of a newer version")
+    raise sqlite3.OperationalError(
+        say("all of {count} files are of a newer version", count=len(candidates))
+    )
 
 
 def rescue(

@@ -14,6 +14,7 @@ from typing import TypeVar
 from app.storage import failures, sentences
 from app.storage.opening import Opened, is_sound, rescue, set_aside
 from app.storage.writes import Write, write_all
+from core.language import say
 
 GATHER_S = 0.1  # rows are gathered this long, then committed together
 RETRY_S = 2.0
@@ -100,7 +101,7 @@ class Writer:
 
         with self._database_lock:
             if self._opened is None:
-                raise sqlite3.OperationalError("the log of nights is not open")
+                raise sqlite3.OperationalError(say("the log of nights is not open"))
             self._opened.connection.backup(copy, pages=PAGES_AT_ONCE, progress=let_others_write)
 
     def mend(self) -> bool:
@@ -109,7 +110,7 @@ class Writer:
         """
         with self._database_lock:
             if self._opened is None:
-                raise sqlite3.OperationalError("the log of nights is not open")
+                raise sqlite3.OperationalError(say("the log of nights is not open"))
             if is_sound(self._opened.connection):
                 return True
             self._replace_damaged(self._opened)

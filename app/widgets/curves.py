@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.widgets.decimate import decimate
+from core.language import say
 
 Floats = NDArray[np.float64]
 
@@ -100,8 +101,10 @@ class Picture:
         for name, values in found.items():
             reach = min(off for off, _ in values) + NEAR * (high - low)
             near = sorted(value for off, value in values if off <= reach)
-            ends = [self.y_words(near[0]), self.y_words(near[-1])][: len(near)]
-            said.append(f"{name} {' to '.join(ends)}")
+            words = self.y_words(near[0])
+            if len(near) > 1:
+                words = say("{low} to {high}", low=words, high=self.y_words(near[-1]))
+            said.append(f"{name} {words}")
         return f"{self.x_words(x)}: {', '.join(said)}" if said else ""
 
     def table(self) -> str:

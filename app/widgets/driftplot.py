@@ -18,11 +18,12 @@ from app.widgets.plotreading import PlotReading, nearest
 from app.widgets.plotwalk import PlotWalk
 from app.widgets.redraw import Redraw
 from app.widgets.text import Text
+from core.language import marked
 
 LEAST_ARCSEC = 2.0
 LEAST_MINUTES = 0.5
 GAP_PX = 24
-HINT = "Point at a reading, or walk with , and . (arrows move, + and − zoom, L: next leg)."
+HINT = marked("Point at a reading, or walk with , and . (arrows move, + and − zoom, L: next leg).")
 MOST_LEGS = 6  # more could not be told apart, and would take too long to draw
 
 

@@ -7,15 +7,16 @@ import re
 from PySide6.QtWidgets import QWidget
 
 from app.widgets.field import Field
-from core.mount.quantities import Quantity
+from core.language import marked, say
+from core.mount.quantities import Quantity, said_unit
 
 # Signs too small to be read by themselves.
 UNITS = {
-    "″": "arcseconds",
-    "′": "arcminutes",
-    "°": "degrees",
-    "°/s": "degrees a second",
-    "′/turn": "arcminutes a turn",
+    "″": marked("arcseconds"),
+    "′": marked("arcminutes"),
+    "°": marked("degrees"),
+    "°/s": marked("degrees a second"),
+    "′/turn": marked("arcminutes a turn"),
 }
 _NUMBER = re.compile(r"[+-]?([0-9]{1,9}(\.[0-9]{0,9})?|\.[0-9]{1,9})")
 
@@ -26,20 +27,27 @@ class UnusableFigure(ValueError):
 
 def figure_of(text: str, quantity: Quantity, is_whole: bool = False) -> float | None:
     """The figure typed, unit allowed, comma or point; None when empty. Raises `UnusableFigure`."""
-    plain = text.strip().removesuffix(quantity.unit.strip()).strip()
+    plain = text.strip()
+    for unit in (quantity.unit, said_unit(quantity)):
+        plain = plain.removesuffix(unit.strip()).strip()
     plain = plain.replace("−", "-").replace(",", ".")
     if not plain:
         return None
     if not _NUMBER.fullmatch(plain):
-        raise UnusableFigure(_not_a_number(text.strip(), quantity.unit))
+        raise UnusableFigure(_not_a_number(text.strip(), said_unit(quantity)))
     value = float(plain)
     if is_whole and value != int(value):
-        raise UnusableFigure(f"{plain} is not a whole number.")
+        raise UnusableFigure(say("{typed} is not a whole number.", typed=plain))
     if quantity.low > 0.0 >= value:
-        raise UnusableFigure(f"It is above zero; {value:g} cannot be.")
+        raise UnusableFigure(say("It is above zero; {value:g} cannot be.", value=value))
     if not quantity.low <= value <= quantity.high:
         raise UnusableFigure(
-            f"It lies between {quantity.low:g} and {quantity.high:g}{quantity.unit}."
+            say(
+                "It lies between {low:g} and {high:g}{unit}.",
+                low=quantity.low,
+                high=quantity.high,
+                unit=said_unit(quantity),
+            )
         )
     return value
 
@@ -47,16 +55,23 @@ def figure_of(text: str, quantity: Quantity, is_whole: bool = False) -> float | 
 def _not_a_number(text: str, unit: str) -> str:
     shown = f"{text[:20]}…" if len(text) > 20 else text
     if text.count(",") + text.count(".") > 1:
-        return f"“{shown}” has two marks; write it without thousands."
-    return f"“{shown}” is not a number{f' of {unit.strip()}' if unit.strip() else ''}."
+        return say("“{shown}” has two marks; write it without thousands.", shown=shown)
+    if not unit.strip():
+        return say("“{shown}” is not a number.", shown=shown)
+    return say("“{shown}” is not a number of {unit}.", shown=shown, unit=unit.strip())
 
 
 def heading(quantity: Quantity) -> str:
     """``Mass, in kg``: what stands above the line."""
-    words = quantity.label.removeprefix("The ")
+    words = say(quantity.label)
+    for article in say("The ").split("|"):
+        words = words.removeprefix(article)
     words = words[:1].upper() + words[1:]
     unit = quantity.unit.strip()
-    return f"{words}, in {UNITS.get(unit, unit)}" if unit else words
+    if not unit:
+        return words
+    unit_words = say(UNITS[unit]) if unit in UNITS else said_unit(quantity).strip()
+    return say("{quantity}, in {unit}", quantity=words, unit=unit_words)
 
 
 class Figure(Field):

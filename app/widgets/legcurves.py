@@ -12,6 +12,7 @@ from app.theme.theme import Theme
 from app.widgets.decimate import decimate
 from app.widgets.driftseries import DriftSeries, Floats
 from app.widgets.legshapes import SET_ASIDE, shape_code, tint
+from core.language import say
 
 FEW = 300  # up to so many readings in the picture each is a dot, more are a line
 SMALL_PX = 14
@@ -114,7 +115,9 @@ class LegCurves:
         self._step_words = [self._step(minute, size, high) for minute, size in leg.steps]
 
     def _step(self, minute: float, size: float, high: float) -> pg.TextItem:
-        words = pg.TextItem(f"step {abs(size):.1f}″", color=self._theme.look.alarm, anchor=(0, 0))
+        words = pg.TextItem(
+            say("step {size:.1f}″", size=abs(size)), color=self._theme.look.alarm, anchor=(0, 0)
+        )
         words.setPos(minute, high)
         self._lay_under(words)
         words.setFont(self._font())

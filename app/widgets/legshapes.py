@@ -8,23 +8,24 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QWidget
 
 from app.theme.theme import Theme
+from core.language import marked, say
 
 # Name for the person, code of pyqtgraph. The cross is kept for readings that are set aside.
 SHAPES = (
-    ("circle", "o"),
-    ("square", "s"),
-    ("triangle", "t1"),
-    ("diamond", "d"),
-    ("star", "star"),
-    ("pentagon", "p"),
-    ("inverted triangle", "t"),
-    ("plus", "+"),
+    (marked("circle"), "o"),
+    (marked("square"), "s"),
+    (marked("triangle"), "t1"),
+    (marked("diamond"), "d"),
+    (marked("star"), "star"),
+    (marked("pentagon"), "p"),
+    (marked("inverted triangle"), "t"),
+    (marked("plus"), "+"),
 )
 SET_ASIDE = "x"
 
 
 def shape_name(index: int) -> str:
-    return SHAPES[index % len(SHAPES)][0]
+    return say(SHAPES[index % len(SHAPES)][0])
 
 
 def shape_code(index: int) -> str:

@@ -21,6 +21,7 @@ from app.widgets.nightpicture import (
     clock_words,
 )
 from app.widgets.tones import between
+from core.language import say
 
 STROKES = {
     Stroke.MAIN: (2.0, Qt.PenStyle.SolidLine),
@@ -54,7 +55,7 @@ class NightPainter:
             self._painter.setPen(QPen(QColor(self._look.line), 1))
             self._painter.drawRect(row.area)
         self._hours()
-        self._moment(self._picture.now_utc_s, self._look.quiet, 1, Qt.PenStyle.DotLine, "now")
+        self._moment(self._picture.now_utc_s, self._look.quiet, 1, Qt.PenStyle.DotLine, say("now"))
         self._moment(pointed, self._look.quiet, 1, Qt.PenStyle.SolidLine, "")
         width = 3 if is_focused else 2
         self._moment(chosen, self._look.accent, width, Qt.PenStyle.SolidLine, "◆")

@@ -9,6 +9,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from app.widgets.field import Field
+from core.language import say
 from core.night.plantarget import Target
 
 ROLE = Qt.ItemDataRole.UserRole
@@ -110,7 +111,7 @@ class TargetSearch(QWidget):
 def _line(target: Target) -> str:
     said = [target.name, target.kind]
     if target.magnitude is not None:
-        said.append(f"magnitude {target.magnitude:.1f}")
+        said.append(say("magnitude {magnitude:.1f}", magnitude=target.magnitude))
     if target.size_arcmin is not None:
-        said.append(f"{target.size_arcmin:g}′ across")
+        said.append(say("{size:g}′ across", size=target.size_arcmin))
     return "   ".join([said[0], ", ".join(said[1:])])

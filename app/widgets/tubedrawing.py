@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.theme.theme import Theme
+from core.language import say
 
 TUBE, STALK, WIDE = 0.52, 0.34, 0.2  # in parts of half the drawing
 GROUND = 0.96
@@ -63,9 +64,13 @@ class TubeDrawing(QWidget):
 def place_words(round_tube_deg: float) -> str:
     """Where the eyepiece sits, in one of eight places."""
     places = (
-        *("on top of the tube", "on top, towards the right", "on the right of the tube"),
-        *("under the tube, towards the right", "under the tube"),
-        *("under the tube, towards the left", "on the left of the tube"),
-        "on top, towards the left",
+        say("on top of the tube"),
+        say("on top, towards the right"),
+        say("on the right of the tube"),
+        say("under the tube, towards the right"),
+        say("under the tube"),
+        say("under the tube, towards the left"),
+        say("on the left of the tube"),
+        say("on top, towards the left"),
     )
     return places[round(round_tube_deg / 45.0) % len(places)]
