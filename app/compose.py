@@ -33,6 +33,7 @@ from app.signals.awake import Awake
 from app.signals.sounds import Sounds
 from app.theme.theme import Theme
 from app.warmup import Warm, WarmUp, spare_what_is_loaded
+from app.widgets.text import Text
 from app.window import Window
 
 if TYPE_CHECKING:
@@ -72,13 +73,16 @@ class Program(QObject):
         self.session: Session | None = None
         self._budget_goal: BudgetGoal | None = None
         self._is_closed = False
-        self._held_trouble: str | None = None
         self._idle = Idle(self)
         self._warm_up = WarmUp(log_path, now, self)
         self._warm_up.warm.connect(self._build)
         self._warm_up.storage_trouble.connect(self._storage_trouble)
         self._warm_up.notice.connect(self.window.say)
         self.window.closing.connect(self.close)
+        self._standing = Text("", "alarm")
+        self._standing.setContentsMargins(16, 8, 16, 8)
+        self._standing.hide()
+        self.window.show_above(self._standing)
         self._guide = FirstRun(settings)
         self._guide.site_wanted.connect(lambda: self.window.show_page(SITE))
         self.window.show_above(self._guide)
@@ -92,6 +96,10 @@ class Program(QObject):
     def guide(self) -> FirstRun:
         """The guide for the first start."""
         return self._guide
+
+    def standing(self) -> str:
+        """What is wrong with the log of nights, on every page as long as it is so."""
+        return self._standing.text()
 
     def start(self) -> None:
         self.window.show()
@@ -147,8 +155,9 @@ class Program(QObject):
         if self._is_closed or self._warm_up.made is None or self.session is None:
             return True
         snapshot = self.session.snapshot()
-        has_measured = snapshot.axis_state > 1 or bool(snapshot.legs)
-        return not has_measured or self._warm_up.made.log.flush(KEPT_WITHIN_S)
+        log = self._warm_up.made.log
+        has_measured = snapshot.axis_state > 1 or bool(snapshot.legs) or log.has_said
+        return not has_measured or log.flush(KEPT_WITHIN_S)
 
     def _readings(self) -> str:
         from app.session.copying import as_drift_log
@@ -162,7 +171,6 @@ class Program(QObject):
             return
         session = Session(log=warm.log, parent=self)
         session.resume(warm.night)
-        session.report_storage(self._held_trouble)
         session.changed.connect(self._show)
         self.session = session
         shared = self._shared(warm, session)
@@ -242,6 +250,5 @@ class Program(QObject):
         self._awake.keep(snapshot.guide.stage.name in AWAKE_STAGES)
 
     def _storage_trouble(self, sentence: str | None) -> None:
-        self._held_trouble = sentence
-        if self.session is not None:
-            self.session.report_storage(sentence)
+        """On every page, until it is so no more."""
+        self._standing.say(sentence or "")

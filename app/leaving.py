@@ -33,9 +33,9 @@ class Leaving(QObject):
             return True
         self._window.asking().ask(
             self.tr(
-                "What you measured tonight is not on disk, because the log of nights cannot be "
-                "written. If you close now, it is lost. Copied as a drift log, you can paste it "
-                "into a text file and import it again."
+                "What you measured or wrote tonight is not on disk, because the log of nights "
+                "cannot be written. If you close now, it is lost. Copied as a drift log, you can "
+                "paste your readings into a text file and import them again."
             ),
             self.tr("Copy the readings and stay"),
             self.tr("Close and lose them"),

@@ -95,7 +95,7 @@ class NightFiles:
             night = reportjson.read(_read(path, reportjson.MAX_BYTES))
         except reportjson.UnusableNight as reason:
             raise UnusableFile(str(reason)) from reason
-        self.archive.take_in_record(night)
+        self.archive.take_in_record(night, path)
         return say("The night of {when} is in the log.", when=self._say_time(night.started_utc_s))
 
     def _write(self, night: NightRecord, form: Form, path: Path) -> None:

@@ -22,6 +22,7 @@ from app.storage.writer import Writer
 from core.language import say
 from core.night.reportnight import NightRecord
 
+NO_PATH = Path()
 WAIT_S = 600.0  # for a slow disk to take a large file
 
 
@@ -63,7 +64,8 @@ class Archive:
         unfinished = path.with_name(path.name + ".unfinished")
         try:
             nights = self._copied(unfinished)
-            if nights is None and not self._writer.mend():  # the log itself was damaged
+            is_ours = not self._writer.is_read_only
+            if nights is None and is_ours and not self._writer.mend():  # the log itself was damaged
                 nights = self._copied(unfinished)
             if nights is None:
                 raise sqlite3.DatabaseError(say("reading it back found a fault"))
@@ -92,6 +94,7 @@ class Archive:
         that has lost nights. Nothing here is replaced. Returns a sentence; raises UnusableFile, a
         sentence.
         """
+        self._check_writable(path)
         if self._writer.is_at(path):
             return self._mended(path)
         _check_readable(path)
@@ -106,6 +109,10 @@ class Archive:
             raise UnusableFile(sentences.no_log(path))
         return sentences.took_in(path, salvage.taken, salvage.is_whole)
 
+    def _check_writable(self, path: Path) -> None:
+        if self._writer.is_read_only:
+            raise UnusableFile(sentences.read_only(path))
+
     def _mended(self, path: Path) -> str:
         """The log in use, looked through, and salvaged where it is damaged."""
         try:
@@ -114,8 +121,12 @@ class Archive:
             raise UnusableFile(sentences.cannot_write(path, error)) from error
         return sentences.is_whole(path) if was_sound else sentences.salvaged_in_use(path)
 
-    def take_in_record(self, night: NightRecord) -> None:
-        """Adds an exported night; what is here of it already stays as it is."""
+    def take_in_record(self, night: NightRecord, path: Path = NO_PATH) -> None:
+        """Adds an exported night, from `path`; what is here of it already stays as it is.
+
+        UnusableFile, a sentence, while another copy of the program writes the log.
+        """
+        self._check_writable(path)
         for write in writes_of(night):
             self._writer.put(write)
         self._writer.flush(WAIT_S)

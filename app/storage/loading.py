@@ -99,10 +99,14 @@ class Loaded:
 def load_last_night(
     connection: sqlite3.Connection, now_utc_s: float, within_s: float
 ) -> tuple[Loaded, Night] | None:
-    """The night active last, if within a span of now on either side: clocks may have been set."""
+    """The night active last, if within a span of now on either side: clocks may have been set.
+
+    One with a leg comes before one without: a second copy of the program leaves one of those.
+    """
     row = connection.execute(
         "SELECT id FROM nights WHERE abs(active_utc_s - ?) < ? "
-        "ORDER BY active_utc_s DESC, started_utc_s DESC LIMIT 1",
+        "ORDER BY EXISTS (SELECT 1 FROM axis_states JOIN legs ON axis_state = axis_states.id "
+        "WHERE night = nights.id) DESC, active_utc_s DESC, started_utc_s DESC LIMIT 1",
         (now_utc_s, within_s),
     ).fetchone()
     loaded = None if row is None else load_night(connection, row[0])

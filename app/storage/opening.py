@@ -11,25 +11,33 @@ from pathlib import Path
 
 from app.storage import failures, sentences
 from app.storage.failures import NotOurTables
+from app.storage.holding import LOCK_WAIT_S, hold
 from app.storage.rows import COLUMNS
 from app.storage.salvage import Salvage
 from app.storage.schema import FORGET_EMPTY_NIGHTS, NewerVersionError, migrate
 from app.storage.writes import Write, write_all
 from core.language import say
 
-MOST_FILES = 9  # this many copies of the program may run at once
-LOCK_WAIT_S = 0.25  # a backup or virus scanner may hold the file for a moment
+MOST_FILES = 9  # numbered beside one another, where newer versions keep theirs
 
 Connect = Callable[[Path], sqlite3.Connection]
 
 
 @dataclass(frozen=True)
 class Opened:
-    """An open file. `notices`: sentences on why it is not simply the one asked for."""
+    """An open file and the hold on it. `notices`: sentences on why it is not simply the one asked
+    for.
+    """
 
     connection: sqlite3.Connection
+    held: sqlite3.Connection
     path: Path
     notices: tuple[str, ...]
+
+    def close(self) -> None:
+        """The file first, so that the next copy finds it whole."""
+        self.connection.close()
+        self.held.close()
 
 
 def connect(path: Path) -> sqlite3.Connection:
@@ -38,29 +46,30 @@ def connect(path: Path) -> sqlite3.Connection:
 
 
 def open_log(path: Path, connect: Connect = connect) -> Opened:
-    """Opens `path`, or a file numbered beside it when that one is held or beyond this version.
+    """Opens `path`, or a file numbered beside it when that one is beyond this version.
 
-    A damaged file is set aside under another name and what is readable of it brought over. What
-    other copies of the program wrote beside `path`, and hold no more, joins it. The file is locked
-    until the connection closes or the process dies. Raises sqlite3.Error or OSError when nothing
-    can be written.
+    A damaged file is set aside under another name and what is readable of it brought over. What was
+    written into files numbered beside `path`, and nobody holds any more, joins it. The file is held
+    until it is closed or the process dies. Raises HeldElsewhere while another copy of the program
+    writes it, sqlite3.Error or OSError when nothing can be written.
     """
     path.parent.mkdir(parents=True, exist_ok=True)
     candidates = [path, *(_numbered(path, number) for number in range(2, MOST_FILES + 1))]
-    reasons: list[Callable[[Path], str]] = []
+    newer: list[Path] = []
     for candidate in candidates:
+        held = hold(candidate)
         try:
             connection, notices = _open_or_replace(candidate, connect)
         except NewerVersionError:
-            reasons.append(lambda instead: sentences.from_newer_version(path, instead))
-        except sqlite3.Error as error:
-            if not failures.is_locked(error) or candidate == candidates[-1]:
-                raise
-            reasons.append(lambda instead: sentences.held_by_another_copy(path, instead))
+            held.close()
+            newer.append(candidate)
+        except BaseException:
+            held.close()
+            raise
         else:
-            joined = _join_what_other_copies_wrote(path, connection) if candidate == path else ()
-            said = (*(reason(candidate) for reason in reasons[:1]), *notices, *joined)
-            return Opened(connection, candidate, said)
+            joined = _join_what_lies_beside(path, connection) if candidate == path else ()
+            why = (sentences.from_newer_version(path, candidate),) if newer else ()
+            return Opened(connection, held, candidate, (*why, *notices, *joined))
     raise sqlite3.OperationalError(
         say("all of {count} files are of a newer version", count=len(candidates))
     )
@@ -120,7 +129,7 @@ def _open_or_replace(path: Path, connect: Connect) -> tuple[sqlite3.Connection, 
     return connection, (sentences.set_aside(path, aside, rescue(aside, connection)),)
 
 
-def _join_what_other_copies_wrote(path: Path, receiving: sqlite3.Connection) -> Iterator[str]:
+def _join_what_lies_beside(path: Path, receiving: sqlite3.Connection) -> Iterator[str]:
     """Files numbered beside `path` that nobody holds any more are emptied into it."""
     for beside in (_numbered(path, number) for number in range(2, MOST_FILES + 1)):
         if beside.exists():
@@ -134,7 +143,7 @@ def _join_what_other_copies_wrote(path: Path, receiving: sqlite3.Connection) -> 
 
 def _joined(beside: Path, receiving: sqlite3.Connection) -> Counter[str]:
     """Rows by table. The file stays, empty: another copy may be about to open it."""
-    with closing(_open(beside, connect)) as connection:
+    with closing(hold(beside)), closing(_open(beside, connect)) as connection:
         connection.executescript(FORGET_EMPTY_NIGHTS)
         salvage = Salvage(beside, connection)
         salvage.into(receiving)
@@ -156,9 +165,7 @@ def _open(path: Path, connect: Connect) -> sqlite3.Connection:
 
 
 def _prepare(connection: sqlite3.Connection) -> None:
-    """Locks the file, brings its tables up to date and sees that each can be asked for."""
-    # One process at a time; the lock dies with the process, so none is ever left behind.
-    connection.execute("PRAGMA locking_mode = EXCLUSIVE")
+    """Brings the tables of a file up to date and sees that each can be asked for."""
     connection.execute("PRAGMA journal_mode = WAL")
     connection.execute("PRAGMA synchronous = FULL")  # also a cut battery loses nothing
     connection.execute("BEGIN IMMEDIATE")

@@ -186,3 +186,13 @@ def delete_entry(entry_id: int) -> Write:
 def write_setting(key: str, value: Any) -> Write:
     """Puts a setting, anything JSON can hold, in `settings`."""
     return Write(put("settings"), [(key, json.dumps(value, allow_nan=False))])
+
+
+def write_setting_over(key: str, value: Any, before: Any) -> Write:
+    """Likewise, unless it is no longer what it was `before`; None: unless there is one."""
+    known = None if before is None else json.dumps(before, allow_nan=False)
+    statement = (
+        f"INSERT INTO {_into('settings')} "
+        "ON CONFLICT (key) DO UPDATE SET value = excluded.value WHERE value = ?"
+    )
+    return Write(statement, [(key, json.dumps(value, allow_nan=False), known)])

@@ -16,6 +16,7 @@ from itertools import islice
 from pathlib import Path
 
 from app.storage.pages import FoundRow, rows_in
+from app.storage.reading import open_to_read
 from app.storage.rows import COLUMNS, take_in
 from app.storage.soundness import Row, sound
 from app.storage.writes import Write, write_all
@@ -89,7 +90,7 @@ class Salvage:
         if self.connection is not None:
             yield from self._read(self.connection, table)
             return
-        with closing(_open_to_read(self.path)) as connection:
+        with closing(open_to_read(self.path)) as connection:
             connection.text_factory = lambda data: data.decode("utf-8", "replace")
             yield from self._read(connection, table)
 
@@ -123,21 +124,6 @@ class Salvage:
     def _counted(self, table: str, rows: list[Row]) -> Write:
         self.rows[table] += len(rows)
         return Write(take_in(table), rows, partial(self._take, table))
-
-
-def _open_to_read(path: Path) -> sqlite3.Connection:
-    """Changes nothing in the file, nor beside it when its folder may not be written."""
-    address = path.resolve().as_uri()
-    connection = sqlite3.connect(f"{address}?mode=ro", uri=True, check_same_thread=False)
-    try:
-        connection.execute("PRAGMA schema_version")
-    except sqlite3.OperationalError:
-        connection.close()
-        return sqlite3.connect(f"{address}?immutable=1", uri=True, check_same_thread=False)
-    except BaseException:
-        connection.close()
-        raise
-    return connection
 
 
 def _placed(found: Iterator[FoundRow]) -> Iterator[tuple[str, Row]]:

@@ -7,11 +7,14 @@ from collections import Counter
 from pathlib import Path
 
 from app.storage.failures import is_damage, is_locked, primary_code
+from app.storage.holding import HeldElsewhere
 from core.language import say
 
 
 def cannot_write(path: Path, error: Exception) -> str:
     """Why nothing goes to disk, and what to do."""
+    if isinstance(error, HeldElsewhere):
+        return held_by_another_copy(path)
     kept = say(
         "What you measure is kept in memory and writing is tried again every few seconds; "
         "export it as a drift log before you close the program."
@@ -52,21 +55,36 @@ def _cause(path: Path, error: Exception) -> str:
     return say("The log of nights {path} cannot be written ({reason}).", path=path, reason=error)
 
 
-def held_by_another_copy(path: Path, instead: Path) -> str:
-    """A second copy of the program is running."""
+def held_by_another_copy(path: Path) -> str:
+    """A second copy of the program is running: this one."""
     return say(
-        "Another copy of this program is running and writes the log of nights {file}. What this "
-        "copy measures goes into {instead} and joins the other nights when the program is next "
-        "opened alone; earlier nights are shown by the other copy.",
+        "Another copy of this program writes the log of nights {file}: this one only reads it. "
+        "What you measure here is kept in memory. Close the other copy, and within seconds it is "
+        "written.",
         file=path.name,
-        instead=instead,
+    )
+
+
+def took_over(path: Path) -> str:
+    """The other copy is closed."""
+    return say(
+        "The other copy is closed: this one writes the log of nights {file} now.", file=path.name
+    )
+
+
+def read_only(path: Path) -> str:
+    """Something was to be written into a log that another copy writes."""
+    return say(
+        "Another copy of this program writes the log of nights, so nothing can be added here. "
+        "Close the other copy, then take {file} in.",
+        file=path.name,
     )
 
 
 def joined(path: Path, rows: Counter[str]) -> str:
     """What another copy measured is now with the rest."""
     return say(
-        "What another copy of the program recorded has joined {file}: {counted}.",
+        "What was recorded beside {file} by another copy of the program has joined it: {counted}.",
         file=path.name,
         counted=_counted(rows),
     )

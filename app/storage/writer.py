@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import TypeVar
 
 from app.storage import failures, sentences
+from app.storage.holding import HeldElsewhere
 from app.storage.opening import Opened, is_sound, rescue, set_aside
 from app.storage.writes import Write, write_all
 from core.language import say
@@ -28,12 +29,14 @@ T = TypeVar("T")
 class Outside:
     """What the writer asks and tells; all of it is called from the writing thread as well.
 
-    `reopen` opens the file and is asked again while it fails. `rebuild` gives the rows a fresh file
+    `reopen` opens the file and is asked again while it fails; `open_to_read` opens it while another
+    copy of the program writes it. `rebuild` gives the rows a fresh file
     needs when a damaged one had to be set aside. `on_trouble` gets the error when writing fails and
     None when it works again; `on_notice` a sentence.
     """
 
     reopen: Callable[[], Opened]
+    open_to_read: Callable[[], sqlite3.Connection]
     rebuild: Callable[[], list[Write]]
     on_trouble: Callable[[Exception | None], None]
     on_notice: Callable[[str], None]
@@ -46,6 +49,8 @@ class Writer:
         self._outside = outside
         self._retry_s = retry_s
         self._opened: Opened | None = None
+        self._glance: sqlite3.Connection | None = None  # to read while another copy writes
+        self._is_held_elsewhere = False
         self._aside: Path | None = None  # a damaged file not yet salvaged
         self._in_trouble = False
         self._database_lock = threading.Lock()
@@ -66,6 +71,11 @@ class Writer:
         with self._state:
             return self._unwritten
 
+    @property
+    def is_read_only(self) -> bool:
+        """Whether another copy of the program writes the file, as far as the last attempt saw."""
+        return self._is_held_elsewhere
+
     def put(self, write: Write) -> None:
         """Takes a statement for the next commit; returns at once."""
         with self._state:
@@ -77,7 +87,9 @@ class Writer:
         """The answer to a question put to the file, None when no file can answer it."""
         try:
             with self._database_lock:
-                return None if self._opened is None else self._ask(self._opened, question)
+                if self._opened is not None:
+                    return self._ask(self._opened, question)
+                return question(self._glanced()) if self._is_held_elsewhere else None
         except Exception as error:
             self._in_trouble = True
             self._outside.on_trouble(error)
@@ -91,6 +103,11 @@ class Writer:
                 raise
         return question(self._replace_damaged(opened).connection)
 
+    def _glanced(self) -> sqlite3.Connection:
+        if self._glance is None:
+            self._glance = self._outside.open_to_read()
+        return self._glance
+
     def copy_into(self, copy: sqlite3.Connection) -> None:
         """Copies the whole file, writing what comes in between the steps. Raises sqlite3.Error."""
 
@@ -100,6 +117,9 @@ class Writer:
             self._database_lock.acquire()
 
         with self._database_lock:
+            if self._is_held_elsewhere:  # at one go, or what the other copy writes begins it anew
+                self._glanced().backup(copy)
+                return
             if self._opened is None:
                 raise sqlite3.OperationalError(say("the log of nights is not open"))
             self._opened.connection.backup(copy, pages=PAGES_AT_ONCE, progress=let_others_write)
@@ -122,11 +142,12 @@ class Writer:
         return opened is not None and path.exists() and path.samefile(opened.path)
 
     def flush(self, timeout_s: float) -> bool:
-        """Waits until all that was put is on disk; whether it is."""
+        """Waits until all that was put is on disk; whether it is. Waits for no other copy."""
         with self._state:
             self._hurry = True
             self._state.notify_all()
-            return self._state.wait_for(lambda: self._unwritten == 0, timeout_s)
+            self._state.wait_for(lambda: self._unwritten == 0 or self._is_held_elsewhere, timeout_s)
+            return self._unwritten == 0
 
     def close(self, timeout_s: float) -> bool:
         """Writes what is left, ends the thread and closes the file; whether all is on disk."""
@@ -149,8 +170,9 @@ class Writer:
                 self._wait_to_retry()
         with self._database_lock:
             if self._opened is not None:
-                self._opened.connection.close()
+                self._opened.close()
                 self._opened = None
+            self._stop_glancing()
 
     def _wait_for_work(self, has_pending: bool) -> bool:
         """False when there is nothing left to do, ever."""
@@ -171,6 +193,7 @@ class Writer:
                 self._write(pending)
         except Exception as error:  # a thread that dies would lose the night in silence
             self._in_trouble = True
+            self._is_held_elsewhere = isinstance(error, HeldElsewhere)
             self._outside.on_trouble(error)
             return False
         if self._in_trouble:
@@ -190,7 +213,7 @@ class Writer:
 
     def _replace_damaged(self, damaged: Opened) -> Opened:
         self._opened = None
-        damaged.connection.close()
+        damaged.close()
         self._aside = set_aside(damaged.path)
         return self._reopened()
 
@@ -202,7 +225,16 @@ class Writer:
             self._outside.on_notice(sentences.set_aside(opened.path, self._aside, rows))
             self._aside = None
         self._opened = opened
+        if self._is_held_elsewhere:
+            self._is_held_elsewhere = False
+            self._stop_glancing()
+            self._outside.on_notice(sentences.took_over(opened.path))
         return opened
+
+    def _stop_glancing(self) -> None:
+        if self._glance is not None:
+            self._glance.close()
+            self._glance = None
 
     def _done(self, pending: list[Write]) -> None:
         with self._state:

@@ -166,8 +166,8 @@ def test_a_place_that_cannot_be_written_is_said_and_the_night_goes_on(
     program = Program(qapp, settings, blocked / "nights.sqlite", lambda: NOW_S)
     with qtbot.waitSignal(program.ready, timeout=20_000):
         program.start()
-    qtbot.waitUntil(lambda: bool(program.session.snapshot().problem))
-    assert str(blocked) in program.session.snapshot().problem
+    qtbot.waitUntil(lambda: bool(program.standing()))
+    assert str(blocked) in program.standing()
     program.session.set_site(HILL, Air(952.0))
     program.session.begin_leg("Vega", 279.2, 38.8)
     program.session.add_reading(Reading(NOW_S, 1.5))

@@ -27,6 +27,9 @@ class EntryLog(Protocol):
 
     def remove_entry(self, entry_id: int) -> None: ...
 
+    @property
+    def is_read_only(self) -> bool: ...
+
     def flush(self, timeout_s: float = ...) -> bool: ...
 
 

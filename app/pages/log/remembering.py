@@ -38,22 +38,23 @@ class Remembering(QObject):
             self._parts.book.note(text)
         elif night is not None:
             self._parts.log.put_entry(Kind.NOTE, {"text": text}, night_id=night)
-        self.changed.emit()
+        self._told()
 
     def change_note(self, entry: Entry, text: str) -> None:
         """The time stays that of the first writing."""
         self._put(entry, text=text)
-        self.changed.emit()
+        self._told()
 
     def describe(self, entry: Entry, caption: str) -> None:
         """The caption of a picture; the night is not read anew for that."""
         self._put(entry, caption=caption)
         self._bar.say(self.tr("The caption is kept."))
+        self._say_if_waiting()
 
     def remove(self, entry: Entry) -> None:
         self._parts.log.remove_entry(entry.key)
         self._tell_book()
-        self.changed.emit()
+        self._told()
 
     def put_back(self, entry: Entry) -> None:
         """As it was before it was removed, its picture included."""
@@ -61,7 +62,7 @@ class Remembering(QObject):
             entry.kind, entry.content, entry.attachment, entry.key, entry.utc_s, self._opened()
         )
         self._tell_book()
-        self.changed.emit()
+        self._told()
 
     def take_picture(self, path: Path) -> None:
         if self._opened() is None:
@@ -75,12 +76,26 @@ class Remembering(QObject):
         self._parts.log.put_entry(Kind.PICTURE, content, picture.data, night_id=self._opened())
         sentence = self.tr("{name} is kept with the night.").format(name=picture.name)
         self._bar.say(sentence)
-        self.changed.emit()
-        return sentence
+        self._told()
+        return self._bar.said()
 
     def choose_picture(self) -> None:
         patterns = [f"*{end}" for end in MEDIA_TYPES]
         self._bar.choose(self.tr("Choose a picture"), patterns, self.take_picture)
+
+    def _told(self) -> None:
+        self._say_if_waiting()
+        self.changed.emit()
+
+    def _say_if_waiting(self) -> None:
+        """It cannot be seen on the page before it is in the log."""
+        if self._parts.log.is_read_only:
+            self._bar.say(
+                self.tr(
+                    "This waits in memory: another copy of the program writes the log. It is "
+                    "written when that copy is closed."
+                )
+            )
 
     def _put(self, entry: Entry, **changed: str) -> None:
         content = {**entry.content, **changed}

@@ -131,36 +131,21 @@ def test_any_damage_leaves_a_log_that_works(
         assert "after" in {one.site.name for one in log.archive.overview() if one.site is not None}
 
 
-def test_what_a_second_copy_measured_joins_when_it_is_gone(path: Path) -> None:
-    first, second = Run(), Run()
-    with first.log(path) as one:
-        begun = keep_a_night(one, NOW_UTC_S, name="first")
-        with second.log(path) as other:
-            assert "joins the other nights" in second.notices[0]
-            added = keep_a_night(other, NOW_UTC_S, name="second")
-    later = Run()
-    with later.log(path) as log:
+def test_what_lies_numbered_beside_the_log_joins_it(path: Path) -> None:
+    """Files of copies that wrote each its own, as earlier versions did."""
+    with Run().log(path.with_name("nights-2.sqlite3")) as other:
+        added = keep_a_night(other, NOW_UTC_S, name="second")
+    run = Run()
+    with run.log(path) as log:
+        begun = keep_a_night(log, NOW_UTC_S + 1e6, name="first")
+        assert log.flush()
         assert {night.night_id for night in log.archive.overview()} == {begun, added}
-        assert "has joined" in later.notices[0]
-        assert "nights: 1, legs: 2, readings: 100" in later.notices[0]
+        assert "has joined" in run.notices[0]
+        assert "nights: 1, legs: 2, readings: 100" in run.notices[0]
     again = Run()
     with again.log(path) as log:
         assert len(log.archive.overview()) == 2
     assert again.notices == []
-
-
-def test_a_second_copy_that_measured_nothing_leaves_no_trace(path: Path) -> None:
-    first, second, third = Run(), Run(), Run()
-    with first.log(path) as log:
-        begun = keep_a_night(log, NOW_UTC_S)
-        with second.log(path) as other:
-            second.now_utc_s += 600.0
-            other.resume_or_begin_night(second.now_utc_s)
-            other.set_target(3.0)
-    third.now_utc_s += 1200.0
-    with third.log(path) as log:
-        assert log.resume_or_begin_night(third.now_utc_s).night_id == begun
-        assert third.notices == []
 
 
 @pytest.mark.parametrize(

@@ -110,24 +110,6 @@ def test_closing_says_when_something_is_not_on_disk(tmp_path: Path, told: Told) 
     assert log.unwritten == 2
 
 
-def test_a_second_copy_writes_a_file_of_its_own(tmp_path: Path, told: Told) -> None:
-    path = tmp_path / "nights.sqlite3"
-    first, second_told, third_told = told.open(path), Told(), Told()
-    first.resume_or_begin_night(NOW_UTC_S)
-    second = second_told.open(path)
-    third = third_told.open(path)
-    for log, count in ((second, 2), (third, 3), (first, 1)):
-        log.resume_or_begin_night(NOW_UTC_S)
-        measure(log, count)
-    assert "Another copy" in second_told.notices[0]
-    assert "nights-2.sqlite3" in second_told.notices[0]
-    assert "nights-3.sqlite3" in third_told.notices[0]
-    assert all(log.close() for log in (first, second, third))
-    assert told.notices == []
-    assert [readings_in(tmp_path / f"nights{n}.sqlite3") for n in ("", "-2", "-3")] == [1, 2, 3]
-    assert told.troubles + second_told.troubles + third_told.troubles == []
-
-
 def test_a_file_of_a_newer_version_is_left_alone(tmp_path: Path, told: Told) -> None:
     path = tmp_path / "nights.sqlite3"
     night_of(path, 4)
