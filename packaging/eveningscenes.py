@@ -10,6 +10,7 @@ from PySide6.QtCore import QEventLoop, QTimer
 from app.compose import PLAN, ROTATION, SITE, Program
 from app.pages.plan import page as plan
 from app.pages.plan.page import PlanPage
+from app.pages.plan.tonightsection import TonightSection
 from app.pages.rotation import page as rotation
 from app.pages.rotation.page import RotationPage
 from app.pages.rotation.pictures import EXPOSURE, ZENITH
@@ -69,7 +70,7 @@ def _plan(program: Program, site: Site, target: Target, part: str, mount: str) -
     page.bar().search().chosen.emit(target)
     page.sections().show_section(plan.TONIGHT)
     tonight = page.sections().section(plan.TONIGHT)
-    assert isinstance(tonight, plan.TonightSection)
+    assert isinstance(tonight, TonightSection)
     tonight.mounts().button(mount).click()
     page.sections().show_section(part)
     _settle()
