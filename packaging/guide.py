@@ -1,7 +1,7 @@
 """Writes the parts of DEVELOPERS.md that the code itself knows: the tree and the procedure.
 
-python packaging/guide.py          writes them
-python packaging/guide.py --check  tells, by its exit code, whether they are as they should be
+    python packaging/guide.py          writes them
+    python packaging/guide.py --check  tells, by its exit code, whether they are as they should be
 """
 
 import ast

@@ -5,10 +5,11 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
-from app.theme.look import Colour, Look
+from app.theme.look import Look
 from app.widgets.chart import Chart, Shape, Spot, arc_words
+from app.widgets.wordroom import WordRoom
 
 RING_WORDS_DEG = 106.0  # clock angle along which the rings are numbered: seldom in the way
 HOURS = range(1, 13)
@@ -32,8 +33,7 @@ class ChartPainter:
         self._middle = middle
         self._radius = radius
         self._chart = chart
-        self._metrics = QFontMetricsF(painter.font())
-        self._taken: list[QRectF] = []  # where words or marks stand already
+        self._words = WordRoom(painter)
 
     def draw(self) -> None:
         self._field()
@@ -41,7 +41,7 @@ class ChartPainter:
         self._clock()
         inside = [spot for spot in self._chart.spots if self._is_inside(spot)]
         for spot in inside:
-            self._taken.append(self._box(spot))
+            self._words.take(self._box(spot))
         self._path()
         for spot in inside:
             self._spot(spot)
@@ -71,7 +71,7 @@ class ChartPainter:
             reach = ring / self._chart.radius_arcmin * self._radius
             self._painter.setPen(QPen(QColor(self._look.line), 1))
             self._painter.drawEllipse(self._middle, reach, reach)
-            self._words(self._out(RING_WORDS_DEG, reach), arc_words(ring), self._look.quiet)
+            self._words.write(self._out(RING_WORDS_DEG, reach), arc_words(ring), self._look.quiet)
 
     def _clock(self) -> None:
         for hour in HOURS:
@@ -80,16 +80,16 @@ class ChartPainter:
             self._painter.drawLine(
                 self._out(angle, self._radius - 6.0), self._out(angle, self._radius)
             )
-            outward = self._radius + 5.0 + self._metrics.height() / 2.0
-            self._words(self._out(angle, outward), str(hour), self._look.text, must=True)
+            outward = self._radius + 5.0 + self._words.metrics.height() / 2.0
+            self._words.write(self._out(angle, outward), str(hour), self._look.text, must=True)
 
     def _rim(self) -> None:
         for angle, words in self._chart.rim:
-            width = self._metrics.horizontalAdvance(words)
+            width = self._words.metrics.horizontalAdvance(words)
             sideways = abs(math.sin(math.radians(angle)))
-            inward = 12.0 + max(self._metrics.height() / 2.0, sideways * width / 2.0)
+            inward = 12.0 + max(self._words.metrics.height() / 2.0, sideways * width / 2.0)
             where = self._out(angle, self._radius - inward)
-            self._words(where, words, self._look.quiet, must=True)
+            self._words.write(where, words, self._look.quiet, must=True)
 
     def _path(self) -> None:
         line = QPolygonF([self._at(*place) for place in self._chart.path])
@@ -123,29 +123,10 @@ class ChartPainter:
         return QRectF(place.x() - side / 2.0, place.y() - side / 2.0, side, side)
 
     def _words_beside(self, spot: Spot) -> None:
-        """To the right, the left, above or below: wherever nothing stands yet, else nowhere."""
-        if not spot.words:
-            return
         box = self._box(spot)
-        width, height = self._metrics.horizontalAdvance(spot.words), self._metrics.height()
-        aside, upright = box.width() / 2.0 + 5.0 + width / 2.0, box.height() / 2.0 + height / 2.0
-        for way in ((aside, 0.0), (-aside, 0.0), (0.0, -upright), (0.0, upright)):
-            centre = box.center() + QPointF(*way)
-            frame = QRectF(centre.x() - width / 2.0, centre.y() - height / 2.0, width, height)
-            if not any(frame.intersects(other) for other in self._taken):
-                colour = self._look.accent if spot.is_main else self._look.text
-                self._words(centre, spot.words, colour)
-                return
-
-    def _words(self, centre: QPointF, words: str, colour: Colour, must: bool = False) -> None:
-        width, height = self._metrics.horizontalAdvance(words), self._metrics.height()
-        frame = QRectF(centre.x() - width / 2.0, centre.y() - height / 2.0, width, height)
-        if not must and any(frame.intersects(other) for other in self._taken):
-            return
-        self._taken.append(frame)
-        self._painter.setPen(QColor(colour))
-        below = (self._metrics.ascent() - self._metrics.descent()) / 2.0
-        self._painter.drawText(QPointF(frame.left(), centre.y() + below), words)
+        gap = QPointF(box.width() / 2.0 + 5.0, box.height() / 2.0)
+        colour = self._look.accent if spot.is_main else self._look.text
+        self._words.beside(box.center(), gap, spot.words, colour)
 
 
 def _arms(size: float, turned_deg: float) -> list[QPointF]:

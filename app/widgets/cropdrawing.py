@@ -9,8 +9,11 @@ from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.theme.theme import Theme
+from app.widgets.decimate import thinned
 
 Floats = NDArray[np.float64]
+
+LEAST_PX = 0.5
 
 
 class CropDrawing(QWidget):
@@ -52,7 +55,10 @@ class CropDrawing(QWidget):
 
     def _polygon(self, points: Floats) -> QPolygonF:
         scale, middle = self._scale(), QRectF(self.rect()).center()
-        return QPolygonF([middle + QPointF(x, -y) * scale for x, y in points.tolist()])
+        right, down = thinned(scale * points[:, 0], -scale * points[:, 1], LEAST_PX)
+        return QPolygonF(
+            [middle + QPointF(x, y) for x, y in zip(right.tolist(), down.tolist(), strict=True)]
+        )
 
     def _frame(self, turned_deg: float) -> QPolygonF:
         half = np.array(self._size) / 2.0

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QPointF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QFont,
-    QFontMetricsF,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -16,11 +15,12 @@ from PySide6.QtGui import (
     QPen,
     QPixmap,
 )
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.theme.theme import Theme
 from app.widgets.domepainter import DomePainter
 from app.widgets.domepicture import DomePicture
+from app.widgets.rounddrawing import RoundDrawing
 from app.widgets.skyview import SkyView
 
 SMALL_PX = 13
@@ -28,7 +28,7 @@ EDGE = 1e-6  # the rim itself belongs to the map
 STEP, FINE = 0.05, 0.01  # of the arrow keys, in parts of the radius; with Shift the finer
 
 
-class Dome(QWidget):
+class Dome(RoundDrawing):
     """`told` carries a sentence on the direction under the pointer or the cursor of the arrow keys.
 
     `value_at` writes what the map says of an azimuth and altitude in degrees.
@@ -37,25 +37,13 @@ class Dome(QWidget):
     told = Signal(str)
 
     def __init__(self, name: str, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._theme = theme
+        super().__init__(theme, name, (270, 60), parent)
         self._picture = DomePicture()
         self._value_at: Callable[[float, float], str] | None = None
         self._cursor = QPointF(0.0, 0.0)
         self._pixmap: QPixmap | None = None
         self._made_for: object = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMouseTracking(True)
-        self.setAccessibleName(name)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        theme.changed.connect(self._restyle)
-
-    def sizeHint(self) -> QSize:
-        return QSize(420, 440)
-
-    def minimumSizeHint(self) -> QSize:
-        side = round(270 + 60 * self._theme.scale)
-        return QSize(side, side)
 
     def show_picture(
         self, picture: DomePicture, value_at: Callable[[float, float], str] | None = None
@@ -67,30 +55,11 @@ class Dome(QWidget):
     def picture(self) -> DomePicture:
         return self._picture
 
-    def _restyle(self) -> None:
-        self.updateGeometry()
-        self.update()
-
-    def _small(self) -> QFont:
-        font = QFont(self.font())
-        font.setPixelSize(round(SMALL_PX * self._theme.scale))
-        return font
-
-    def _middle(self) -> QPointF:
-        """At the top where there is more height than a disc can use."""
-        return QPointF(self.width() / 2.0, min(self.height(), self.width()) / 2.0)
-
-    def _radius(self) -> float:
-        """The letters of the winds stand outside the rim."""
-        metrics = QFontMetricsF(self._small())
-        aside = max(metrics.height(), metrics.horizontalAdvance(self.tr("W"))) + 6.0
-        return max(min(self.width(), self.height()) / 2.0 - aside, 20.0)
-
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        self._point_at((event.position() - self._middle()) / self._radius())
+        self._point_at(self.share_of(event.position()))
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        self._cursor = (event.position() - self._middle()) / self._radius()
+        self._cursor = self.share_of(event.position())
         self._point_at(self._cursor)
         self.update()
 
@@ -99,12 +68,7 @@ class Dome(QWidget):
         super().leaveEvent(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        way = {
-            Qt.Key.Key_Left: QPointF(-1, 0),
-            Qt.Key.Key_Right: QPointF(1, 0),
-            Qt.Key.Key_Up: QPointF(0, -1),
-            Qt.Key.Key_Down: QPointF(0, 1),
-        }.get(Qt.Key(event.key()))
+        way = self.arrow_of(event)
         if way is None:
             super().keyPressEvent(event)
             return
@@ -138,8 +102,7 @@ class Dome(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.drawPixmap(0, 0, self._drawn())
-        if self.hasFocus():
-            self._draw_focus(painter)
+        self.draw_focus(painter)
         painter.end()
 
     def _drawn(self) -> QPixmap:
@@ -154,20 +117,26 @@ class Dome(QWidget):
             self._draw_on(self._pixmap)
         return self._pixmap
 
+    def _small(self) -> QFont:
+        font = QFont(self.font())
+        font.setPixelSize(round(SMALL_PX * self._theme.scale))
+        return font
+
     def _draw_on(self, pixmap: QPixmap) -> None:
         painter = QPainter(pixmap)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setFont(self._small())
         winds = (self.tr("N"), self.tr("E"), self.tr("S"), self.tr("W"))
-        where = self._middle(), self._radius()
+        where = self.middle(), self.radius()
         DomePainter(painter, self._theme.look, self._picture, *where, winds).draw()
         painter.end()
 
-    def _draw_focus(self, painter: QPainter) -> None:
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.setPen(QPen(QColor(self._theme.look.accent), 3))
-        painter.drawEllipse(self._middle(), self._radius(), self._radius())
-        place = self._middle() + self._cursor * self._radius()
+    def draw_focus(self, painter: QPainter) -> None:
+        """With a cross where the arrow keys read."""
+        super().draw_focus(painter)
+        if not self.hasFocus():
+            return
+        place = self.middle() + self._cursor * self.radius()
         painter.setPen(QPen(QColor(self._theme.look.accent), 2))
         for arm in (QPointF(9, 0), QPointF(0, 9)):
             painter.drawLine(place - arm, place - arm * 0.3)

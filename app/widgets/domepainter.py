@@ -9,21 +9,23 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import (
     QBrush,
     QColor,
-    QFontMetricsF,
-    QImage,
     QPainter,
     QPainterPath,
     QPen,
     QPolygonF,
 )
 
-from app.theme.look import Colour, Look
+from app.theme.look import Look
 from app.widgets.contours import Contour
-from app.widgets.domepicture import DomePicture, Sign, SkyMark
+from app.widgets.decimate import thinned
+from app.widgets.domemarks import DomeMarks
+from app.widgets.domepicture import DomePicture
+from app.widgets.skyimage import tinted
 from app.widgets.skyview import Floats, SkyView
+from app.widgets.wordroom import WordRoom
 from core.sky.horizon import Booleans
 
-TONES = 256
+LEAST_PX = 3.0
 ARROW_PX = 9.0
 
 
@@ -49,10 +51,9 @@ class DomePainter:
         self._radius = radius
         self._winds = winds
         self._view = SkyView(picture.rim_deg)
-        self._metrics = QFontMetricsF(painter.font())
-        self._taken: list[QRectF] = []  # where words stand already
+        self._words = WordRoom(painter)
         self._lines = [
-            (contour, self._points(contour.azimuth_deg, contour.altitude_deg))
+            (contour, self._line(contour.azimuth_deg, contour.altitude_deg))
             for contour in picture.contours
         ]
 
@@ -69,7 +70,7 @@ class DomePainter:
         self._path()
         self._painter.restore()
         self._rim()
-        self._marks()
+        DomeMarks(self._painter, self._look, self._words, self.at).draw(self._picture)
         self._contour_words()
 
     def at(self, azimuth_deg: float, altitude_deg: float) -> QPointF:
@@ -80,6 +81,14 @@ class DomePainter:
         return [
             self._middle + QPointF(x, y) * self._radius
             for x, y in zip(right.tolist(), down.tolist(), strict=True)
+        ]
+
+    def _line(self, azimuth_deg: Floats, altitude_deg: Floats) -> list[QPointF]:
+        """A line through places, no denser than can be seen."""
+        right, down = self._view.place(azimuth_deg, altitude_deg)
+        right, down = thinned(right * self._radius, down * self._radius, LEAST_PX)
+        return [
+            self._middle + QPointF(x, y) for x, y in zip(right.tolist(), down.tolist(), strict=True)
         ]
 
     def _sky(self) -> None:
@@ -108,19 +117,16 @@ class DomePainter:
         self._painter.setBrush(Qt.BrushStyle.NoBrush)
         self._painter.setPen(QPen(QColor(self._look.edge), 1.5))
         self._painter.drawEllipse(self._middle, self._radius, self._radius)
-        gap = 3.0 + self._metrics.height() / 2.0
+        gap = 3.0 + self._words.metrics.height() / 2.0
         for number, words in enumerate(self._winds):
             angle = math.radians(90.0 * number)
             reach = self._radius + gap + (2.0 if number % 2 else 0.0)
-            self._write(
-                self._middle + QPointF(math.sin(angle), -math.cos(angle)) * reach,
-                words,
-                self._look.text,
-            )
+            place = self._middle + QPointF(math.sin(angle), -math.cos(angle)) * reach
+            self._words.write(place, words, self._look.text, must=True)
         for altitude in self._picture.rings_deg:
             if 90.0 - altitude < self._picture.rim_deg - 1e-9:
                 place = self.at(247.5, altitude)
-                self._write(place, f"{altitude:g}°", self._look.quiet, is_backed=True)
+                self._words.write(place, f"{altitude:g}°", self._look.quiet, self._look.well)
 
     def _obstructions(self) -> None:
         horizon = self._picture.horizon
@@ -190,7 +196,7 @@ class DomePainter:
 
     def _contour_words(self) -> None:
         for contour, points in self._lines:
-            if _reach(points) > 2.5 * self._metrics.horizontalAdvance(contour.words):
+            if _reach(points) > 2.5 * self._words.metrics.horizontalAdvance(contour.words):
                 self._label(contour, points)
 
     def _label(self, contour: Contour, points: list[QPointF]) -> None:
@@ -198,84 +204,18 @@ class DomePainter:
         middle = len(points) // 2
         for step in range(0, middle, max(1, middle // 12)):
             for place in (points[middle + step - 1], points[middle - step]):
-                if self._is_inside(place) and self._write(
-                    place, contour.words, self._look.text, is_backed=True
+                if self._is_inside(place) and self._words.write(
+                    place, contour.words, self._look.text, self._look.well
                 ):
                     return
 
     def _is_inside(self, place: QPointF) -> bool:
         way = place - self._middle
-        if math.hypot(way.x(), way.y()) > self._radius - 1.2 * self._metrics.height():
+        if math.hypot(way.x(), way.y()) > self._radius - 1.2 * self._words.metrics.height():
             return False
         right, down = way.x() / self._radius, way.y() / self._radius
         azimuth, altitude = self._view.direction(right, down)
         return bool(self._picture.horizon.is_clear(azimuth, altitude))
-
-    def _marks(self) -> None:
-        for mark in sorted(self._picture.marks, key=lambda mark: not mark.is_loud):
-            if 90.0 - mark.altitude_deg <= self._picture.rim_deg:
-                place = self.at(mark.azimuth_deg, mark.altitude_deg)
-                self._sign(mark, place)
-                self._beside(mark, place)
-
-    def _sign(self, mark: SkyMark, place: QPointF) -> None:
-        colour = QColor(self._look.accent if mark.is_loud else self._look.text)
-        self._painter.setPen(QPen(colour, 2))
-        self._painter.setBrush(colour)
-        if mark.sign is Sign.DOT:
-            self._painter.drawEllipse(place, 2.5, 2.5)
-        elif mark.sign is Sign.RING:
-            self._painter.setBrush(QColor(self._look.well))
-            self._painter.drawEllipse(place, 5.5, 5.5)
-        else:
-            self._painter.setPen(QPen(QColor(self._look.well), 1.5))
-            self._painter.drawPolygon(_shape(mark.sign, place, 8.0))
-
-    def _beside(self, mark: SkyMark, place: QPointF) -> None:
-        """To the right, the left, above or below, wherever nothing stands yet."""
-        if not mark.words:
-            return
-        colour = self._look.accent if mark.is_loud else self._look.text
-        aside = self._metrics.horizontalAdvance(mark.words) / 2.0 + 12.0
-        upright = self._metrics.height() / 2.0 + 8.0
-        ways = ((aside, 0.0), (-aside, 0.0), (0.0, -upright), (0.0, upright))
-        for across, along in (*ways, (aside, -upright), (-aside, upright)):
-            if self._write(place + QPointF(across, along), mark.words, colour, is_backed=True):
-                return
-
-    def _write(self, centre: QPointF, words: str, colour: str, is_backed: bool = False) -> bool:
-        """True where the words found room."""
-        width, height = self._metrics.horizontalAdvance(words) + 4.0, self._metrics.height()
-        frame = QRectF(centre.x() - width / 2.0, centre.y() - height / 2.0, width, height)
-        if any(frame.intersects(other) for other in self._taken):
-            return False
-        self._taken.append(frame)
-        if is_backed:
-            under = QColor(self._look.well)
-            under.setAlpha(205)
-            self._painter.fillRect(frame.adjusted(0, 1, 0, -1), under)
-        self._painter.setPen(QColor(colour))
-        self._painter.drawText(frame, Qt.AlignmentFlag.AlignCenter, words)
-        return True
-
-
-def tinted(shares: Floats, look: Look) -> QImage:
-    """Shares 0 to 1 as tones from the well to what is chosen; NaN is the well."""
-    low, high = _blue_green_red(look.well), _blue_green_red(look.chosen)
-    steps = np.linspace(0.0, 1.0, TONES)[:, np.newaxis]
-    table = np.full((TONES, 4), 255, dtype=np.uint8)
-    table[:, :3] = np.round(low + steps * (high - low))
-    tones = np.clip(np.nan_to_num(shares) * (TONES - 1), 0, TONES - 1).astype(np.uint8)
-    pixels = table[tones]
-    height, width = shares.shape
-    image = QImage(pixels.data, width, height, 4 * width, QImage.Format.Format_RGB32)
-    return image.copy()
-
-
-def _blue_green_red(colour: Colour) -> Floats:
-    """In the order of the bytes of a pixel."""
-    named = QColor(colour)
-    return np.array([named.blue(), named.green(), named.red()], dtype=np.float64)
 
 
 def _pieces(points: list[QPointF], chosen: Booleans) -> list[list[QPointF]]:
@@ -294,13 +234,3 @@ def _reach(points: list[QPointF]) -> float:
     """How far a line spreads, both ways together."""
     frame = QPolygonF(points).boundingRect()
     return frame.width() + frame.height()
-
-
-def _shape(sign: Sign, place: QPointF, size: float) -> QPolygonF:
-    corners = 10 if sign is Sign.STAR else 4
-    corner = []
-    for number in range(corners):
-        reach = size * (0.42 if sign is Sign.STAR and number % 2 else 1.0)
-        angle = 2.0 * math.pi * number / corners
-        corner.append(place + QPointF(math.sin(angle), -math.cos(angle)) * reach)
-    return QPolygonF(corner)

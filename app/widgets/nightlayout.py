@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import overload
 
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QFontMetricsF
 
-from app.widgets.nightpicture import Block, Graph, Lane, NightPicture, Pin
+from app.widgets.nightpicture import Block, Floats, Graph, Lane, NightPicture, Pin
 
 GAP_PX = 6.0
 PIN_PX = 5.0
@@ -61,7 +62,11 @@ class NightLayout:
         self.rows = self._stacked(lanes, free / max(sum(shares), 1e-9))
         self.bottom = self.rows[-1].area.bottom() if self.rows else 0.0
 
-    def x(self, utc_s: float) -> float:
+    @overload
+    def x(self, utc_s: float) -> float: ...
+    @overload
+    def x(self, utc_s: Floats) -> Floats: ...
+    def x(self, utc_s: float | Floats) -> float | Floats:
         begin, end = self._picture.begin_utc_s, self._picture.end_utc_s
         return self.left + (utc_s - begin) / (end - begin) * (self.right - self.left)
 

@@ -55,7 +55,7 @@ class NightPainter:
             self._painter.setPen(QPen(QColor(self._look.line), 1))
             self._painter.drawRect(row.area)
         self._hours()
-        self._moment(self._picture.now_utc_s, self._look.quiet, 1, Qt.PenStyle.DotLine, say("now"))
+        self._now()
         self._moment(pointed, self._look.quiet, 1, Qt.PenStyle.SolidLine, "")
         width = 3 if is_focused else 2
         self._moment(chosen, self._look.accent, width, Qt.PenStyle.SolidLine, "◆")
@@ -98,8 +98,8 @@ class NightPainter:
         return next((step for step in (1, 2, 3, 6) if step * per_hour >= needed), 12)
 
     def _graph(self, row: Row, graph: Graph) -> None:
-        for tick in graph.ticks:
-            y = height_of(graph, row.area, tick)
+        heights = height_of(graph, row.area, np.array(graph.ticks)).tolist()
+        for tick, y in zip(graph.ticks, heights, strict=True):
             self._painter.setPen(QPen(QColor(self._look.line), 1))
             self._painter.drawLine(QPointF(row.area.left(), y), QPointF(row.area.right(), y))
             words = graph.words(tick)
@@ -130,17 +130,18 @@ class NightPainter:
             self._painter.drawPolyline(QPolygonF(points))
 
     def _pieces(self, area: QRectF, graph: Graph, trace: Trace) -> list[list[QPointF]]:
-        """The line where it has values, no denser than pixels."""
+        """The line where it has values, no denser than pixels; any gap breaks it."""
         every = max(1, len(trace.utc_s) // max(int(area.width()), 1))
-        times, values = trace.utc_s[::every], trace.values[::every]
-        pieces: list[list[QPointF]] = [[]]
-        for utc_s, value in zip(times.tolist(), values.tolist(), strict=True):
-            if math.isfinite(value):
-                y = height_of(graph, area, value)
-                pieces[-1].append(QPointF(self._layout.x(utc_s), y))
-            elif pieces[-1]:
-                pieces.append([])
-        return [piece for piece in pieces if len(piece) > 1]
+        across = self._layout.x(trace.utc_s[::every])
+        high = height_of(graph, area, trace.values[::every])
+        known = np.isfinite(trace.values)
+        whole = np.logical_and.reduceat(known, np.arange(0, len(known), every))
+        edges = np.flatnonzero(np.diff(np.concatenate([[0], whole.astype(np.int8), [0]])))
+        return [
+            [QPointF(x, y) for x, y in zip(across[a:b].tolist(), high[a:b].tolist(), strict=True)]
+            for a, b in zip(edges[::2], edges[1::2], strict=True)
+            if b - a > 1
+        ]
 
     def _legend(self, row: Row, graph: Graph) -> None:
         """Samples of the strokes with their names, at the right of the title."""
@@ -199,17 +200,28 @@ class NightPainter:
             half = self._metrics.horizontalAdvance(words) / 2.0
             self._words(x - half, self._layout.rows[0].area.top(), words, colour)
 
+    def _now(self) -> None:
+        """Dotted; its word stands beside it, where no moment picked strikes it through."""
+        now = self._picture.now_utc_s
+        self._moment(now, self._look.quiet, 1, Qt.PenStyle.DotLine, "")
+        if self._layout.rows and self._picture.begin_utc_s <= now <= self._picture.end_utc_s:
+            words, x = say("now"), self._layout.x(now)
+            width = self._metrics.horizontalAdvance(words)
+            left = x + 8.0 if x + 8.0 + width < self._layout.right else x - 8.0 - width
+            self._words(left, self._layout.rows[0].area.top(), words, self._look.quiet)
+
 
 def _lightness(colour: Colour) -> float:
     return QColor(colour).lightnessF()
 
 
-def height_of(graph: Graph, area: QRectF, value: float) -> float:
-    """Where a value lies in the area of a graph."""
+def height_of(graph: Graph, area: QRectF, values: Floats) -> Floats:
+    """Where values lie in the area of a graph."""
     low, high = graph.low, graph.high
     if graph.is_by_factors:
-        low, high, value = (math.log(max(one, 1e-9)) for one in (low, high, value))
-    return area.bottom() - (value - low) / (high - low) * area.height()
+        low, high = (math.log(max(one, 1e-9)) for one in (low, high))
+        values = np.log(np.maximum(values, 1e-9))
+    return np.asarray(area.bottom() - (values - low) / (high - low) * area.height())
 
 
 def _full_hours(picture: NightPicture, begin: float, end: float) -> Floats:

@@ -157,7 +157,13 @@ def steps(low: float, high: float, most: int, is_angle: bool = False) -> tuple[f
     """Round values that mark a scale from `low` to `high`, about `most` of them."""
     room = max(high - low, 1e-9)
     sizes = _round_sizes(room, is_angle)
-    size = next((one for one in sizes if room / one <= most), sizes[-1])
+    first = next((n for n, one in enumerate(sizes) if room / one <= most), len(sizes) - 1)
+    marks = _multiples(low, high, sizes[first])
+    # One mark alone is no scale: then rather one step finer.
+    return marks if len(marks) > 1 or first == 0 else _multiples(low, high, sizes[first - 1])
+
+
+def _multiples(low: float, high: float, size: float) -> tuple[float, ...]:
     first, last = np.ceil(low / size - 1e-9), np.floor(high / size + 1e-9)
     return tuple((np.arange(first, last + 1) * size).tolist())
 

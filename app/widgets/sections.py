@@ -6,7 +6,8 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import partial
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QPoint, Signal
+from PySide6.QtGui import QPixmap, QRegion
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.widgets.choice import Choice
@@ -22,7 +23,11 @@ class Section:
 
 
 class Sections(QWidget):
-    """Keys along the top, the section chosen below. `shown` carries its name, each time."""
+    """Keys along the top, the section chosen below.
+
+    `shown` carries its name, each time and just before it comes into view: what fills it then costs
+    one layout instead of two.
+    """
 
     shown = Signal(str)
 
@@ -40,8 +45,18 @@ class Sections(QWidget):
         self._column.addWidget(self._keys)
 
     def unbuilt(self) -> list[Callable[[], None]]:
-        """A step for each section, to be taken when there is time: then showing it is quick."""
-        return [partial(self._build, name) for name in self._sections]
+        """Two steps for each section, to be taken when there is time: then showing it is quick."""
+        steps = (
+            (partial(self._build, name), partial(self._lay_out, name)) for name in self._sections
+        )
+        return [step for pair in steps for step in pair]
+
+    def _lay_out(self, name: str) -> None:
+        """Rendering one pixel has Qt lay out all that the hidden section holds."""
+        widget = self._built[name]
+        if widget.isHidden():
+            widget.resize(self.size())
+            widget.render(QPixmap(1, 1), QPoint(), QRegion(0, 0, 1, 1))
 
     def _build(self, name: str) -> None:
         if name in self._built:
@@ -56,10 +71,12 @@ class Sections(QWidget):
 
     def show_section(self, name: str) -> None:
         self._build(name)
-        for other, widget in self._built.items():
-            widget.setVisible(other == name)
         self._keys.show_choice(name)
+        for other, widget in self._built.items():
+            if other != name:
+                widget.hide()
         self.shown.emit(name)
+        self._built[name].show()
 
     def current(self) -> str:
         return self._keys.choice()

@@ -6,7 +6,7 @@ import math
 
 import numpy as np
 from numpy.typing import NDArray
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QFontMetricsF,
@@ -17,9 +17,10 @@ from PySide6.QtGui import (
     QPaintEvent,
     QPen,
 )
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.theme.theme import Theme
+from app.widgets.rounddrawing import RoundDrawing
 from app.widgets.skyimage import picture
 
 Floats = NDArray[np.float64]
@@ -28,7 +29,7 @@ STEP_DEG = 5.0
 RINGS_DEG = (30.0, 60.0)
 
 
-class SkyDisc(QWidget):
+class SkyDisc(RoundDrawing):
     """North on top, east on the right, the zenith in the middle, like a map of the ground.
 
     `pointed` carries azimuth and altitude, degrees, of the place being read.
@@ -37,18 +38,14 @@ class SkyDisc(QWidget):
     pointed = Signal(float, float)
 
     def __init__(self, theme: Theme, name: str, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._theme = theme
+        super().__init__(theme, name, (220, 80), parent)
         self._values: Floats | None = None
         self._limit = 1.0
         self._lowest_deg = 15.0
         self._track: list[tuple[float, float]] = []
         self._cursor: tuple[float, float] | None = None
         self._image: QImage | None = None
-        self.setAccessibleName(name)
-        self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         theme.changed.connect(self._paint_afresh)
 
     def show_sky(
@@ -66,31 +63,17 @@ class SkyDisc(QWidget):
 
     def place_of(self, azimuth_deg: float, altitude_deg: float) -> QPointF:
         """Where in the widget a place in the sky is."""
-        reach = (90.0 - altitude_deg) / (90.0 - self._lowest_deg) * self._radius()
+        reach = (90.0 - altitude_deg) / (90.0 - self._lowest_deg) * self.radius()
         angle = math.radians(azimuth_deg)
-        return self._middle() + QPointF(reach * math.sin(angle), -reach * math.cos(angle))
+        return self.middle() + QPointF(reach * math.sin(angle), -reach * math.cos(angle))
 
     def cursor_place(self) -> tuple[float, float] | None:
         """Azimuth and altitude of the place being read."""
         return self._cursor
 
-    def sizeHint(self) -> QSize:
-        return QSize(400, 400)
-
-    def minimumSizeHint(self) -> QSize:
-        side = round(220 + 80 * self._theme.scale)
-        return QSize(side, side)
-
     def _paint_afresh(self) -> None:
         self._image = None
         self.update()
-
-    def _middle(self) -> QPointF:
-        return QPointF(self.width() / 2.0, self.height() / 2.0)
-
-    def _radius(self) -> float:
-        room = QFontMetricsF(self.font()).height() + 6.0
-        return max(min(self.width(), self.height()) / 2.0 - room, 20.0)
 
     def _read(self, azimuth_deg: float, altitude_deg: float) -> None:
         self._cursor = azimuth_deg % 360.0, min(max(altitude_deg, self._lowest_deg), 90.0)
@@ -98,29 +81,24 @@ class SkyDisc(QWidget):
         self.update()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        way = event.position() - self._middle()
-        share = math.hypot(way.x(), way.y()) / self._radius()
+        way = self.share_of(event.position())
+        share = math.hypot(way.x(), way.y())
         if share <= 1.0:
             azimuth = math.degrees(math.atan2(way.x(), -way.y())) % 360.0
             self._read(azimuth, 90.0 - share * (90.0 - self._lowest_deg))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        step = {
-            Qt.Key.Key_Left: (-STEP_DEG, 0.0),
-            Qt.Key.Key_Right: (STEP_DEG, 0.0),
-            Qt.Key.Key_Up: (0.0, STEP_DEG),
-            Qt.Key.Key_Down: (0.0, -STEP_DEG),
-        }.get(Qt.Key(event.key()))
-        if step is None:
+        way = self.arrow_of(event)
+        if way is None:
             super().keyPressEvent(event)
             return
         azimuth, altitude = self._cursor or (180.0, 45.0)
-        self._read(azimuth + step[0], altitude + step[1])
+        self._read(azimuth + STEP_DEG * way.x(), altitude - STEP_DEG * way.y())
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        middle, radius = self._middle(), self._radius()
+        middle, radius = self.middle(), self.radius()
         if self._values is not None:
             if self._image is None:
                 self._image = picture(self._values, self._limit, self._theme.look)
@@ -136,18 +114,18 @@ class SkyDisc(QWidget):
         look = self._theme.look
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for altitude in RINGS_DEG:
-            reach = (90.0 - altitude) / (90.0 - self._lowest_deg) * self._radius()
+            reach = (90.0 - altitude) / (90.0 - self._lowest_deg) * self.radius()
             painter.setPen(QPen(QColor(look.edge), 1, Qt.PenStyle.DotLine))
-            painter.drawEllipse(self._middle(), reach, reach)
-        ring = QColor(look.accent if self.hasFocus() else look.edge)
-        painter.setPen(QPen(ring, 3 if self.hasFocus() else 1))
-        painter.drawEllipse(self._middle(), self._radius(), self._radius())
+            painter.drawEllipse(self.middle(), reach, reach)
+        painter.setPen(QPen(QColor(look.edge), 1))
+        painter.drawEllipse(self.middle(), self.radius(), self.radius())
+        self.draw_focus(painter)
         painter.setPen(QColor(look.text))
         metrics = QFontMetricsF(self.font())
         for azimuth, words in self._winds():
             angle = math.radians(azimuth)
-            reach = self._radius() + metrics.height() / 2.0 + 2.0
-            place = self._middle() + QPointF(reach * math.sin(angle), -reach * math.cos(angle))
+            reach = self.radius() + metrics.height() / 2.0 + 2.0
+            place = self.middle() + QPointF(reach * math.sin(angle), -reach * math.cos(angle))
             half = QPointF(metrics.horizontalAdvance(words), -metrics.capHeight()) / 2.0
             painter.drawText(place - half, words)
 

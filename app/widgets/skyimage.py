@@ -12,6 +12,7 @@ Floats = NDArray[np.float64]
 
 STEPS = 6  # shades up to twice the limit; steps can be told apart, a smooth ramp cannot
 HATCH_PX = 9
+TONES = 256
 LINE, CLEAR = STEPS, STEPS + 1
 
 
@@ -29,6 +30,16 @@ def picture(values: Floats, limit: float, look: Look) -> QImage:
     shades = steps.astype(np.uint8)
     shades[_hatched(beyond) | _border(beyond, known)] = LINE
     return _image(_table(look)[shades])
+
+
+def tinted(shares: Floats, look: Look) -> QImage:
+    """Shares 0 to 1 as tones from the well to what is chosen; NaN is the well. Rows run down."""
+    low, high = _rgb(look.well), _rgb(look.chosen)
+    parts = np.linspace(0.0, 1.0, TONES)[:, np.newaxis]
+    table = np.full((TONES, 4), 255, dtype=np.uint8)
+    table[:, :3] = np.round(low + parts * (high - low))
+    tones = np.clip(np.nan_to_num(shares) * (TONES - 1), 0, TONES - 1).astype(np.uint8)
+    return _image(table[tones])
 
 
 def _table(look: Look) -> NDArray[np.uint8]:

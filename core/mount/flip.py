@@ -45,7 +45,11 @@ _NO_FLIP = {
         )
     ),
     MountKind.ALT_AZIMUTH: _UPRIGHT,
-    MountKind.DOBSONIAN: _UPRIGHT,
+    MountKind.DOBSONIAN: marked(
+        "A Dobsonian turns about the vertical and passes the meridian like any other direction: "
+        "no flip. On an equatorial platform neither; but a platform carries it for about an hour "
+        "at a time: wind it back before it reaches its end, and hold the tube while you do."
+    ),
 }
 
 

@@ -62,8 +62,12 @@ def alignment_moments(
 
 
 def best_moments(moments: list[AlignmentMoment], count: int = 2) -> list[AlignmentMoment]:
-    """Those with the brightest pairs, in order of time."""
-    chosen = sorted(moments, key=lambda moment: (moment.faintest, moment.utc_s))[:count]
+    """Those with the brightest pairs, no pair twice, in order of time."""
+    brightest = sorted(moments, key=lambda moment: (moment.faintest, moment.utc_s))
+    pairs: dict[tuple[str, str], AlignmentMoment] = {}
+    for moment in brightest:
+        pairs.setdefault((moment.meridian.star.name, moment.aside.star.name), moment)
+    chosen = list(pairs.values())[:count]
     return sorted(chosen, key=lambda moment: moment.utc_s)
 
 

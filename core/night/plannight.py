@@ -13,7 +13,7 @@ from core.sky.site import Site
 
 Span = tuple[float, float]
 
-_DAY_S = 86400.0
+_DAY_S, _MINUTE_S = 86400.0, 60.0
 _DARK_TO_DIM = (Light.NIGHT, Light.ASTRONOMICAL, Light.NAUTICAL)
 
 
@@ -43,6 +43,10 @@ class Night:
     @property
     def sunrise_utc_s(self) -> float | None:
         return self.sun.rises[-1].utc_s if self.sun.rises else None
+
+    def is_whole(self, span: Span) -> bool:
+        """Whether a span lasts from noon to noon: what is so all the time has no times."""
+        return span[0] <= self.begin_utc_s + _MINUTE_S and span[1] >= self.end_utc_s - _MINUTE_S
 
     def spans_of(self, light: Light) -> tuple[Span, ...]:
         """When it is that dark or darker."""

@@ -16,14 +16,8 @@ def venv_need() -> list[Need]:
     if all(importlib.util.find_spec(name) for name in ("venv", "ensurepip")):
         return []
     version = f"{sys.version_info.major}.{sys.version_info.minor}"
-    return [
-        Need(
-            f"the venv module of Python {version}",
-            f"python{version}-venv",
-            "python3-libs python3-pip",
-            "python python-pip",
-        )
-    ]
+    return [Need(f"the venv module of Python {version}", f"python{version}-venv",
+                 "python3-libs python3-pip", "python python-pip")]
 
 
 def of_system(environment: Mapping[str, str], with_venv: bool,
@@ -41,9 +35,8 @@ def of_system(environment: Mapping[str, str], with_venv: bool,
 def sentence(needs: Sequence[Need], line: str | None) -> str:
     listed = ", ".join(need.what for need in needs)
     if line is None:
-        return (
-            f"This system lacks: {listed}. Install them with its package manager, then start again."
-        )
+        return (f"This system lacks: {listed}. Install them with its package manager, then start"
+                " again.")
     return f"This system lacks: {listed}. Install them with\n\n    {line}\n\nthen start again."
 
 
@@ -67,9 +60,7 @@ def install(environment: Mapping[str, str], with_venv: bool,
     quiet = {**os.environ, "DEBIAN_FRONTEND": "noninteractive"}
     for step in (["update"], ["install", "-y", "--no-install-recommends", *names]):
         if subprocess.call(["apt-get", "-q", *step], env=quiet) != 0:
-            raise Trouble(
-                f"apt-get {step[0]} failed (above). "
-                + sentence(needs, distribution.command(needs, "debian"))
-            )
+            raise Trouble(f"apt-get {step[0]} failed (above). "
+                          + sentence(needs, distribution.command(needs, "debian")))
     importlib.invalidate_caches()
     return require(environment, with_venv, more)

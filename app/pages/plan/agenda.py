@@ -6,7 +6,8 @@ from app.pages.plan.pictures import plainly
 from app.pages.plan.study import Study
 from app.widgets.nightframe import shown_span
 from app.widgets.nightpicture import clock_words
-from core.night.plantimeline import About
+from core.language import say
+from core.night.plantimeline import About, Bar
 from core.sky.zones import Zone
 
 
@@ -21,8 +22,7 @@ def agenda(study: Study, zone: Zone) -> list[str]:
     lines += [
         (
             bar.begin_utc_s,
-            f"{_at(zone, bar.begin_utc_s)} to {_at(zone, bar.end_utc_s)}  "
-            f"{_whose(study, bar.about, bar.text)}",
+            f"{_span(study, zone, bar)}  {_whose(study, bar.about, bar.text)}",
         )
         for bar in study.line.bars
     ]
@@ -32,6 +32,13 @@ def agenda(study: Study, zone: Zone) -> list[str]:
         if one.begin_utc_s is not None and begin <= one.begin_utc_s <= end
     ]
     return [words for _, words in sorted(lines, key=lambda line: line[0])]
+
+
+def _span(study: Study, zone: Zone, bar: Bar) -> str:
+    if study.night.is_whole((bar.begin_utc_s, bar.end_utc_s)):
+        return say("Noon to noon")
+    begin, end = _at(zone, bar.begin_utc_s), _at(zone, bar.end_utc_s)
+    return say("{begin} to {end}", begin=begin, end=end)
 
 
 def _at(zone: Zone, utc_s: float) -> str:

@@ -50,7 +50,7 @@ class BestSection(QWidget):
 
     def _list_panel(self) -> Panel:
         panel = Panel()
-        panel.column.addWidget(self._nothing)
+        panel.column.addWidget(self._nothing, 0, Qt.AlignmentFlag.AlignTop)
         panel.column.addWidget(self._list, 1)
         panel.column.addWidget(self._take, 0, Qt.AlignmentFlag.AlignLeft)
         return panel

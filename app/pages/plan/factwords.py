@@ -2,14 +2,24 @@
 
 from __future__ import annotations
 
-from app.pages.plan.study import Study
+import math
+from datetime import datetime
+
+from app.pages.plan.study import Aim, Study
 from app.widgets.facts import Fact
 from app.widgets.nightpicture import clock_words
 from app.widgets.spans import span_words
+from core.language import marked, say
 from core.mount.equipment import MountKind
 from core.night.plannight import Span
 from core.sky.almanac import Light
 from core.sky.zones import Zone
+
+_MONTHS = (
+    *(marked("January"), marked("February"), marked("March"), marked("April"), marked("May")),
+    *(marked("June"), marked("July"), marked("August"), marked("September"), marked("October")),
+    *(marked("November"), marked("December")),
+)
 
 
 def facts(study: Study | None, zone: Zone) -> tuple[Fact, Fact, Fact]:
@@ -20,19 +30,33 @@ def facts(study: Study | None, zone: Zone) -> tuple[Fact, Fact, Fact]:
 
 
 def date_words(study: Study, zone: Zone) -> str:
-    """Which night it is."""
+    """Which night it is, with whatever month and year change in it."""
     begin, end = zone.civil(study.night.begin_utc_s), zone.civil(study.night.end_utc_s)
-    return f"Night from {begin.day} to {end.day} {end:%B} {end.year}."
+    first = f"{begin.day}" if begin.month == end.month else _day_words(begin)
+    if begin.year != end.year:
+        first = say("{day} {year}", day=first, year=begin.year)
+    last = say("{day} {year}", day=_day_words(end), year=end.year)
+    return say("Night from {begin} to {end}.", begin=first, end=last)
+
+
+def _day_words(date: datetime) -> str:
+    return say("{day} {month}", day=date.day, month=say(_MONTHS[date.month - 1]))
 
 
 def _darkness(study: Study, zone: Zone) -> Fact:
     spans, light = study.night.usable_spans, study.night.usable_light
     if not spans:
-        return Fact("none", "it stays too light for stars")
+        return Fact(say("none"), say("it stays too light for stars"))
     longest = max(spans, key=_length)
-    until = f"until {clock_words(zone, longest[1])}, {span_words(_length(longest))}"
+    if study.night.is_whole(longest):
+        return Fact(say("all day"), say("from noon to noon"))
+    until = say(
+        "until {time}, {span}",
+        time=clock_words(zone, longest[1]),
+        span=span_words(_length(longest)),
+    )
     if light is not None and light is not Light.NIGHT:
-        until += f" of {light.value}"
+        until = say("{until} of {light}", until=until, light=say(light.value))
     return Fact(clock_words(zone, longest[0]), until)
 
 
@@ -42,13 +66,25 @@ def _length(span: Span) -> float:
 
 def _highest(study: Study, zone: Zone) -> Fact:
     if study.aim is None:
-        return Fact("–", "choose a target")
+        return Fact("–", say("choose a target"))
     found = study.aim.curve.highest(study.night.usable_spans)
     if found is None:
-        return Fact("never", "clear and high enough in the dark")
+        return Fact(say("never"), _why_never(study, study.aim))
     utc_s, altitude = found
     hours = sum(_length(s) for s in study.aim.curve.clear_spans(study.night.usable_spans))
-    return Fact(f"{altitude:.0f}°", f"at {clock_words(zone, utc_s)}; clear for {span_words(hours)}")
+    words = say(
+        "at {time}; clear for {span}", time=clock_words(zone, utc_s), span=span_words(hours)
+    )
+    return Fact(f"{altitude:.0f}°", words)
+
+
+def _why_never(study: Study, aim: Aim) -> str:
+    best = float(aim.curve.altitude_deg.max())
+    if best <= 0.0:
+        return say("up: it stays {depth:.0f}° or more below the horizon", depth=math.floor(-best))
+    if not study.night.usable_spans:
+        return say("in the dark: there is no darkness")
+    return say("clear and high enough in the dark")
 
 
 def _flip(study: Study, zone: Zone) -> Fact:
@@ -56,11 +92,11 @@ def _flip(study: Study, zone: Zone) -> Fact:
         return Fact("–", "")
     plan = study.aim.flip
     if study.question.kind is not MountKind.GERMAN_EQUATORIAL:
-        return Fact("none", f"{study.question.kind.value} mounts do not flip")
+        return Fact(say("none"), say("this kind of mount does not flip"))
     if not plan.needed:
-        return Fact("none", "needed in this session")
+        return Fact(say("none"), say("needed in this session"))
     first = plan.interruptions[0]
-    words = f"{span_words(first.lost_s)} without light"
+    words = say("{span} without light", span=span_words(first.lost_s))
     if len(plan.interruptions) > 1:
-        words = f"the first of {len(plan.interruptions)}"
+        words = say("the first of {count}", count=len(plan.interruptions))
     return Fact(clock_words(zone, first.turns_utc_s), words)

@@ -25,6 +25,7 @@ from app.widgets.nightview import NightView
 from app.widgets.reflow import Reflow
 from app.widgets.spans import span_words
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.mount.equipment import MountKind
 from core.mount.flip import FlipPlan, Interruption
 from core.mount.meridian import Crossing
@@ -207,8 +208,8 @@ class FlipSection(QWidget):
             turns=clock_words(zone, one.turns_utc_s),
             resumes=clock_words(zone, one.resumes_utc_s),
             lost=span_words(one.lost_s),
-            before=one.crossing.before.value,
-            after=one.crossing.after.value,
+            before=say(one.crossing.before.value),
+            after=say(one.crossing.after.value),
         )
 
     def _session_typed(self) -> None:

@@ -81,7 +81,7 @@ class StarsSection(QWidget):
             ),
             520,
         )
-        panel.column.addWidget(both, 1)
+        panel.column.addWidget(both)
         panel.column.addWidget(self._told)
         panel.column.addWidget(
             Text(
@@ -92,6 +92,7 @@ class StarsSection(QWidget):
                 "small",
             )
         )
+        panel.column.addStretch()
         return panel
 
     def _one(self, title: Text, dome: Dome) -> QWidget:

@@ -9,6 +9,7 @@ from app.pages.planamounts import PlanAmounts
 from app.pages.rotation import pictures
 from app.pages.rotation.figures import FIGURES
 from app.pages.rotation.study import Study
+from app.pages.rotation.verdictwords import never_seen
 from app.session.plans import Plans
 from app.theme.theme import Theme
 from app.widgets.nightpicture import clock_words
@@ -66,6 +67,7 @@ class DriveSection(QWidget):
         panel.column.addWidget(self._verdict)
         panel.column.addWidget(self._rewinds)
         panel.column.addWidget(self._night, 1)
+        panel.column.addStretch()
         return panel
 
     def drive(self) -> PlanAmounts:
@@ -108,11 +110,12 @@ class DriveSection(QWidget):
     def _losses_words(self, study: Study, zone: Zone) -> str:
         if study.way is None:
             return self.tr("Choose a target above to see whether it passes there.")
+        if unseen := never_seen(study, study.way):
+            return unseen
         if not study.way.losses:
-            highest = float(study.way.track.altitude_deg.max())
             return self.tr(
                 "{target} comes within {distance:.1f}° of the zenith tonight and is never lost."
-            ).format(target=self._name(study), distance=90.0 - highest)
+            ).format(target=self._name(study), distance=90.0 - study.way.highest_deg)
         return " ".join(self._loss_words(study, loss, zone) for loss in study.way.losses)
 
     def _loss_words(self, study: Study, loss: Loss, zone: Zone) -> str:

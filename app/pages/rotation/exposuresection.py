@@ -10,6 +10,7 @@ from app.pages.rotation import pictures
 from app.pages.rotation.figures import FIGURES
 from app.pages.rotation.stacked import Stacked
 from app.pages.rotation.study import Study
+from app.pages.rotation.verdictwords import never_seen
 from app.session.plans import Plans
 from app.theme.theme import Theme
 from app.widgets.cropdrawing import CropDrawing
@@ -57,6 +58,7 @@ class ExposureSection(QWidget):
         panel = Panel(self.tr("Camera and series"))
         panel.column.addWidget(self._amounts)
         panel.column.addWidget(self._night, 1)
+        panel.column.addStretch()
         return panel
 
     def _right_side(self) -> Panel:
@@ -65,6 +67,7 @@ class ExposureSection(QWidget):
             panel.column.addWidget(part)
         panel.column.addWidget(self._drawing, 1)
         panel.column.addWidget(self._legend)
+        panel.column.addStretch()
         return panel
 
     def amounts(self) -> PlanAmounts:
@@ -78,13 +81,16 @@ class ExposureSection(QWidget):
 
     def show_study(self, study: Study, zone: Zone) -> None:
         self._amounts.show_plans()
-        self._night.setVisible(study.way is not None)
+        self._night.setVisible(study.way is not None and bool(study.way.is_seen.any()))
         self._night.show_picture(pictures.exposures(study, zone))
         self._night.show_moment(study.moment_utc_s)
         if study.way is None:
             self._show_nothing(self.tr("Choose a target above to plan a series on it."))
             return
         plan = study.way.stacked
+        if plan.hidden_utc_s is not None and plan.hidden_utc_s <= plan.begin_utc_s:
+            self._show_nothing(never_seen(study, study.way) or self._hidden_words(plan, zone))
+            return
         if plan.problem or plan.field is None:
             self._show_nothing(plan.problem)
             return
@@ -94,6 +100,8 @@ class ExposureSection(QWidget):
         self._doubt.say(self._doubt_words(study, plan, zone))
         field = plan.field
         turned = study.way.track.rotation_deg(plan.begin_utc_s, plan.end_utc_s)
+        for part in (self._drawing, self._legend):
+            part.show()
         outlines = field.common_outline_px, field.crop_outline_px
         self._drawing.show_stack((frame.width_px, frame.height_px), turned, *outlines)
         self._drawing.setAccessibleDescription(self._left.text())
@@ -102,7 +110,13 @@ class ExposureSection(QWidget):
         self._series.say(sentence)
         self._left.say("")
         self._doubt.say("")
-        self._drawing.show_stack((1.0, 1.0), 0.0, None, None)
+        for part in (self._drawing, self._legend):
+            part.hide()
+
+    def _hidden_words(self, plan: Stacked, zone: Zone) -> str:
+        return self.tr(
+            "At {time} the target is not seen: pick a moment in the picture when it is."
+        ).format(time=clock_words(zone, plan.begin_utc_s))
 
     def _series_words(self, plan: Stacked, zone: Zone) -> str:
         return self.tr(

@@ -9,6 +9,7 @@ from app.pages.rotation import pictures
 from app.pages.rotation.pictures import EXPOSURE, RATE, ZENITH
 from app.pages.rotation.skymaps import rate_words
 from app.pages.rotation.study import Study
+from app.pages.rotation.verdictwords import never_seen
 from app.theme.theme import Theme
 from app.widgets.choice import Choice
 from app.widgets.dome import Dome
@@ -60,14 +61,10 @@ class SkySection(QWidget):
 
     def _night_panel(self) -> Panel:
         panel = Panel()
-        self._empty = Text(
-            self.tr(
-                "Choose a target above: its path, and how the field turns along it, show here."
-            ),
-            "quiet",
-        )
+        self._empty = Text("", "side")
         panel.column.addWidget(self._empty)
         panel.column.addWidget(self._night, 1)
+        panel.column.addStretch()
         return panel
 
     def dome(self) -> Dome:
@@ -86,9 +83,16 @@ class SkySection(QWidget):
         self._study, self._zone = study, zone
         self._night.show_picture(pictures.turning(study, zone))
         self._night.show_moment(study.moment_utc_s)
-        self._empty.setVisible(study.way is None)
-        self._night.setVisible(study.way is not None)
+        self._empty.say(self._why_empty(study))
+        self._night.setVisible(not self._empty.text())
         self._show_map()
+
+    def _why_empty(self, study: Study) -> str:
+        if study.way is None:
+            return self.tr(
+                "Choose a target above: its path, and how the field turns along it, show here."
+            )
+        return never_seen(study, study.way)
 
     def _show_map(self) -> None:
         if self._study is None or self._zone is None:

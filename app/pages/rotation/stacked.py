@@ -8,6 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.pages.rotation.question import Question
+from core.language import say
 from core.mount.rotationexposure import exposure_count, longest_s, rotation_span_deg, smear_px
 from core.mount.rotationfield import CommonField, stacked_field
 from core.mount.rotationtrack import Track, track
@@ -52,8 +53,12 @@ def stacked(asked: Question, target: Target, begin_utc_s: float, allowed_deg: fl
     count = exposure_count(total_s, exposure)
     if count > MOST:
         return Stacked(
-            problem=f"That would be {count:,} exposures: the field turns too fast there, or the "
-            "exposure is too short. Pick another moment or target."
+            problem=say(
+                "That would be {count:,} exposures: the field turns too fast on the way, or the "
+                "exposure is too short. Pick another moment, take less exposure in all, or give "
+                "the length of one exposure.",
+                count=count,
+            )
         )
     steps = np.arange(count, dtype=np.float64)
     begins: Floats = begin_utc_s + (exposure + plan.between_s) * steps

@@ -51,6 +51,11 @@ class Way:
         return float(np.interp(utc_s, self.track.utc_s, values))
 
     @property
+    def highest_deg(self) -> float:
+        """The greatest altitude of the night."""
+        return float(self.track.altitude_deg.max())
+
+    @property
     def seen_spans(self) -> tuple[Span, ...]:
         edges = np.flatnonzero(np.diff(np.concatenate([[0], self.is_seen.astype(np.int8), [0]])))
         times = self.track.utc_s

@@ -11,6 +11,7 @@ from app.pages.rotation import pictures
 from app.pages.rotation.figures import FIGURES
 from app.pages.rotation.question import PLATFORM, WEDGE
 from app.pages.rotation.study import Study, Way
+from app.pages.rotation.verdictwords import never_seen
 from app.session.plans import Plans
 from app.theme.theme import Theme
 from app.widgets.choice import Choice
@@ -67,6 +68,7 @@ class TiltedSection(QWidget):
     def _result(self) -> Panel:
         panel = Panel(self.tr("What is left of the rotation"))
         panel.column.addWidget(self._night, 1)
+        panel.column.addStretch()
         return panel
 
     def kinds(self) -> Choice:
@@ -84,10 +86,11 @@ class TiltedSection(QWidget):
     def show_study(self, study: Study, zone: Zone) -> None:
         self._amounts.show_plans()
         self._kinds.show_choice(study.question.tilted.kind)
-        self._night.setVisible(study.way is not None)
+        unseen = "" if study.way is None else never_seen(study, study.way)
+        self._night.setVisible(study.way is not None and not unseen)
         self._assumed.say(self._assumed_words(study))
-        if study.way is None:
-            self._left.say(self.tr("Choose a target above to see what is left on it."))
+        if study.way is None or unseen:
+            self._left.say(unseen or self.tr("Choose a target above to see what is left on it."))
             self._beside.say("")
             return
         self._left.say(self._left_words(study, study.way))

@@ -6,6 +6,7 @@ from app.pages.rotation.study import Study, Way
 from app.widgets.facts import Fact
 from app.widgets.nightpicture import clock_words
 from app.widgets.spans import limit_words
+from core.language import say
 from core.sky.compass import direction_words
 from core.sky.zones import Zone
 
@@ -15,33 +16,55 @@ def facts(study: Study | None, zone: Zone) -> tuple[Fact, Fact, Fact]:
     if study is None or study.way is None:
         return Fact("–"), Fact("–"), Fact("–")
     way, moment = study.way, study.moment_utc_s
+    if way.at(way.track.altitude_deg, moment) <= 0.0:
+        return Fact("–"), Fact("–"), _below(way, moment, zone)
     return _turning(way, moment), _exposure(study, way, moment), _place(way, moment, zone)
+
+
+def never_seen(study: Study, way: Way) -> str:
+    """Why a target is not seen in the whole night; empty when it is."""
+    name = "" if study.question.target is None else study.question.target.name
+    if way.highest_deg <= 0.0:
+        return say(
+            "{target} does not rise tonight: it stays at least {depth:.1f}° below the horizon.",
+            target=name,
+            depth=-way.highest_deg,
+        )
+    if not way.is_seen.any():
+        return say("{target} stays behind your obstructions all night.", target=name)
+    return ""
 
 
 def _turning(way: Way, moment: float) -> Fact:
     rate = way.at(way.track.rate_deg_per_hour, moment)
-    angle = way.at(way.track.field_angle_deg, moment)
-    angle = (angle + 180.0) % 360.0 - 180.0
-    trend = "growing" if rate > 0.0 else "falling"
-    words = f"an hour; parallactic angle {angle:.0f}°, {trend}".replace("-", "−")
+    turned = (way.at(way.track.field_angle_deg, moment) + 180.0) % 360.0 - 180.0
+    angle = f"{turned:.0f}".replace("-", "−")
+    if rate > 0.0:
+        words = say("an hour; parallactic angle {angle}°, growing", angle=angle)
+    else:
+        words = say("an hour; parallactic angle {angle}°, falling", angle=angle)
     size = abs(rate)
     return Fact(f"{size:.2g}°" if size < 9.95 else f"{size:,.0f}°", words)
 
 
 def _exposure(study: Study, way: Way, moment: float) -> Fact:
-    longest = way.at(way.longest_s, moment)
-    words = f"before the corner smears by {study.question.smear_px:g} px"
-    return Fact(limit_words(longest), words)
+    words = say("before the corner smears by {smear:g} px", smear=study.question.smear_px)
+    return Fact(limit_words(way.at(way.longest_s, moment)), words)
+
+
+def _below(way: Way, moment: float, zone: Zone) -> Fact:
+    if way.highest_deg <= 0.0:
+        return Fact(say("never"), say("up: it stays below the horizon all night"))
+    return Fact(say("below"), say("the horizon at {time}", time=clock_words(zone, moment)))
 
 
 def _place(way: Way, moment: float, zone: Zone) -> Fact:
-    altitude = way.at(way.track.altitude_deg, moment)
     index = int(abs(way.track.utc_s - moment).argmin())
-    azimuth = float(way.track.azimuth_deg[index])
-    time = clock_words(zone, moment)
-    if altitude <= 0.0:
-        return Fact("below", f"the horizon at {time}")
-    words = f"high in the {direction_words(azimuth)} at {time}"
+    words = say(
+        "high in the {direction} at {time}",
+        direction=direction_words(float(way.track.azimuth_deg[index])),
+        time=clock_words(zone, moment),
+    )
     if not way.is_seen[index]:
-        words += ", behind an obstruction"
-    return Fact(f"{altitude:.0f}°", words)
+        words = say("{place}, behind an obstruction", place=words)
+    return Fact(f"{way.at(way.track.altitude_deg, moment):.0f}°", words)

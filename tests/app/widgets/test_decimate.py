@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.widgets.decimate import decimate
+from app.widgets.decimate import decimate, thinned
 
 
 def _noisy(count: int) -> tuple[np.ndarray, np.ndarray]:
@@ -48,3 +48,12 @@ def test_only_the_part_in_view_with_a_neighbour_on_either_side() -> None:
 def test_hardly_anything_is_no_trouble(count: int) -> None:
     x = np.zeros(count)
     assert len(decimate(x, x, 0.0, 1.0, 100)[0]) == count
+
+
+def test_a_dense_circle_keeps_its_ends_and_its_shape() -> None:
+    turn = np.linspace(0.0, 2.0 * np.pi, 5000)
+    x, y = thinned(100.0 * np.cos(turn), 100.0 * np.sin(turn), 3.0)
+    assert 180 < len(x) < 230  # its length over 3
+    assert (x[0], x[-1]) == pytest.approx((100.0, 100.0))
+    assert np.max(np.hypot(np.diff(x), np.diff(y))) < 6.1
+    assert np.hypot(x, y) == pytest.approx(100.0)

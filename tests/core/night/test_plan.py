@@ -162,8 +162,12 @@ def test_alignment_moments(night: Night) -> None:
         assert 55.0 < abs(moment.aside.hour_angle_deg) < 120.0
     chosen = best_moments(moments, 3)
     assert [one.utc_s for one in chosen] == sorted(one.utc_s for one in chosen)
+    pairs = {(one.meridian.star.name, one.aside.star.name): one for one in chosen}
+    assert len(pairs) == len(chosen) == 3
     assert max(one.faintest for one in chosen) <= min(
-        one.faintest for one in moments if one not in chosen
+        one.faintest
+        for one in moments
+        if (one.meridian.star.name, one.aside.star.name) not in pairs
     )
     assert "near the meridian" in chosen[0].words
 

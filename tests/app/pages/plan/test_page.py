@@ -13,6 +13,7 @@ from app.session.evening import Evening
 from core.night.plantarget import Target
 from core.sky import deepsky
 from core.sky.horizon import Horizon
+from core.sky.site import Site
 from tests.app.pages.eveningpages import (
     ANDROMEDA,
     FJORD,
@@ -26,6 +27,8 @@ from tests.app.pages.eveningpages import (
     green_and_blue,
 )
 
+NEW_YEARS_EVE_S = 1_798_729_200.0  # 2026-12-31T15:00:00Z, by `date -u -d @1798729200`
+ICE = Site(89.0, 0.0, 5.0, "Ice")
 SECTIONS = (TONIGHT, BEST, FLIP, STARS, EYE)
 WORKED_OUT_MS = 20_000
 
@@ -257,3 +260,14 @@ def test_at_night_it_is_red_alone(shown, theme) -> None:
     for name in SECTIONS:
         _section(page, name)
         assert green_and_blue(page) == 0, name
+
+
+def test_a_night_across_two_years_names_both(shown) -> None:
+    page = shown(evening(HILL, ANDROMEDA, now_s=NEW_YEARS_EVE_S))
+    assert page.facts().below() == "Night from 31 December 2026 to 1 January 2027."
+
+
+def test_darkness_that_does_not_end_has_no_times(shown) -> None:
+    page = shown(evening(ICE, ANDROMEDA, now_s=NEW_YEARS_EVE_S))
+    assert page.facts().told()[0] == "all day from noon to noon"
+    assert any(line.startswith("Noon to noon  Night") for line in _section(page, TONIGHT).lines())

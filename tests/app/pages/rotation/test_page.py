@@ -17,8 +17,10 @@ from core.sky.site import Site
 from tests.app.pages.eveningpages import (
     AIR,
     ANDROMEDA,
+    FJORD,
     HILL,
     SOUTH,
+    SUMMER_S,
     TUCANAE,
     check_reach,
     evening,
@@ -211,3 +213,22 @@ def test_at_night_it_is_red_alone(shown, theme) -> None:
     for name in SECTIONS:
         _section(page, name)
         assert green_and_blue(page) == 0, name
+
+
+def test_a_target_that_never_rises_gets_no_figures(shown) -> None:
+    page = shown(evening(HILL, TUCANAE))
+    turning, longest, place = page.facts().told()
+    assert turning == longest == "–"
+    assert place.startswith("never")
+    said = {
+        EXPOSURES: lambda: _section(page, EXPOSURES).said(),
+        DRIVE: lambda: _section(page, DRIVE).said()[0],
+        TILTED: lambda: _section(page, TILTED).said(),
+    }
+    for words in said.values():
+        assert "does not rise tonight" in words()
+    assert not _section(page, SKY).night().isVisible()
+
+
+def test_a_night_without_darkness_is_said(shown) -> None:
+    assert "no night at all" in shown(evening(FJORD, ANDROMEDA, now_s=SUMMER_S)).special()
