@@ -190,9 +190,7 @@ class PageMaking(QObject):
         from app.eveningparts import plan_page
 
         shared = self._shared
-        return plan_page(
-            shared.evening, self._theme, shared.book, shared.flips, self._to_site
-        )
+        return plan_page(shared.evening, self._theme, shared.book, shared.flips, self._to_site)
 
     def _log(self) -> LogPage:
         from app.nightparts import log_parts

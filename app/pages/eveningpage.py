@@ -78,7 +78,7 @@ class EveningPage(QWidget):
         self._placeless, self._facts = placeless, facts
         self._placeless.site_wanted.connect(self.site_wanted)
         self._sections = Sections(self.tr("Part of the page"), sections)
-        self._sections.shown.connect(lambda _name: self._show_section())
+        self._sections.showing.connect(lambda _name: self._show_section())
         self._answer = Reflow((self._bar, self._facts), 900, (2, 5))
         self._lay_out(headline)
         self._evening.changed.connect(self._changed)

@@ -35,6 +35,9 @@ class NightView(QWidget):
         column.setSpacing(4)
         column.addWidget(self._chart, 1)
         column.addLayout(foot)
+        policy = self.sizePolicy()  # what stands above it stays where it is
+        policy.setRetainSizeWhenHidden(True)
+        self.setSizePolicy(policy)
 
     def chart(self) -> NightChart:
         return self._chart

@@ -25,10 +25,11 @@ class Section:
 class Sections(QWidget):
     """Keys along the top, the section chosen below.
 
-    `shown` carries its name, each time and just before it comes into view: what fills it then costs
-    one layout instead of two.
+    Both signals carry its name each time: `showing` just before it comes into view, when filling it
+    costs no layout of its own, `shown` after.
     """
 
+    showing = Signal(str)
     shown = Signal(str)
 
     def __init__(
@@ -75,8 +76,10 @@ class Sections(QWidget):
         for other, widget in self._built.items():
             if other != name:
                 widget.hide()
-        self.shown.emit(name)
+        self.showing.emit(name)
         self._built[name].show()
+        self._built[name].updateGeometry()  # the page has not counted what came in while hidden
+        self.shown.emit(name)
 
     def current(self) -> str:
         return self._keys.choice()

@@ -7,6 +7,7 @@ import re
 
 import numpy as np
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from app.pages.plan import pictures
@@ -57,6 +58,7 @@ class FlipSection(QWidget):
         """`book`: where it is kept what was done about the flip."""
         super().__init__(parent)
         self._book = book
+        self._planned_for = ""
         self.keys = None if book is None else FlipKeys(book)
         self._night: Night | None = None
         self._zone: Zone | None = None
@@ -129,6 +131,7 @@ class FlipSection(QWidget):
             self._reason.say(self.tr("Choose a target above to see when the mount must flip."))
             self._flips.say("")
             self._cautions.say("")
+            self._planned_for = ""
             if self.keys is not None:
                 self.keys.hide()
             return
@@ -145,8 +148,17 @@ class FlipSection(QWidget):
         target, planned = aim.fixed.name, 0 if aim.flip is None else len(aim.flip.interruptions)
         self.keys.setVisible(bool(planned or self._book.flips(target)))
         self.keys.show_target(target, planned, zone)
-        if planned and self.isVisible():
-            self._book.see(target)
+        self._planned_for = target if planned else ""
+        self._look()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._look()
+
+    def _look(self) -> None:
+        """A flip that is planned counts as looked up once it has been seen here."""
+        if self._book is not None and self._planned_for and self.isVisible():
+            self._book.see(self._planned_for)
 
     def _show_begin(self, begin_utc_s: float, zone: Zone) -> None:
         """As it is kept for this night, in the clock that is shown."""

@@ -67,7 +67,6 @@ class DriveSection(QWidget):
         panel.column.addWidget(self._verdict)
         panel.column.addWidget(self._rewinds)
         panel.column.addWidget(self._night, 1)
-        panel.column.addStretch()
         return panel
 
     def drive(self) -> PlanAmounts:

@@ -58,7 +58,6 @@ class ExposureSection(QWidget):
         panel = Panel(self.tr("Camera and series"))
         panel.column.addWidget(self._amounts)
         panel.column.addWidget(self._night, 1)
-        panel.column.addStretch()
         return panel
 
     def _right_side(self) -> Panel:
@@ -67,7 +66,6 @@ class ExposureSection(QWidget):
             panel.column.addWidget(part)
         panel.column.addWidget(self._drawing, 1)
         panel.column.addWidget(self._legend)
-        panel.column.addStretch()
         return panel
 
     def amounts(self) -> PlanAmounts:
@@ -100,8 +98,7 @@ class ExposureSection(QWidget):
         self._doubt.say(self._doubt_words(study, plan, zone))
         field = plan.field
         turned = study.way.track.rotation_deg(plan.begin_utc_s, plan.end_utc_s)
-        for part in (self._drawing, self._legend):
-            part.show()
+        self._legend.show()
         outlines = field.common_outline_px, field.crop_outline_px
         self._drawing.show_stack((frame.width_px, frame.height_px), turned, *outlines)
         self._drawing.setAccessibleDescription(self._left.text())
@@ -110,8 +107,8 @@ class ExposureSection(QWidget):
         self._series.say(sentence)
         self._left.say("")
         self._doubt.say("")
-        for part in (self._drawing, self._legend):
-            part.hide()
+        self._drawing.show_stack((1.0, 1.0), 0.0, None, None)
+        self._legend.hide()
 
     def _hidden_words(self, plan: Stacked, zone: Zone) -> str:
         return self.tr(

@@ -64,7 +64,6 @@ class SkySection(QWidget):
         self._empty = Text("", "side")
         panel.column.addWidget(self._empty)
         panel.column.addWidget(self._night, 1)
-        panel.column.addStretch()
         return panel
 
     def dome(self) -> Dome:

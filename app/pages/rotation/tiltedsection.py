@@ -68,7 +68,6 @@ class TiltedSection(QWidget):
     def _result(self) -> Panel:
         panel = Panel(self.tr("What is left of the rotation"))
         panel.column.addWidget(self._night, 1)
-        panel.column.addStretch()
         return panel
 
     def kinds(self) -> Choice:
