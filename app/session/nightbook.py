@@ -110,7 +110,7 @@ class NightBook(QObject):
     def confirm_clock(self) -> None:
         """The person compared the clock with one that can be trusted."""
         step = _step_of(Fact.CLOCK_CHECKED)
-        self.mark(Mark(step.key, State.SEEN, self._now(), text=step.text))
+        self.mark(Mark(step.key, State.SEEN, self._now(), text=step.words))
 
     def add_step(self, text: str, part: Part, behind: str, is_kept: bool) -> None:
         """Raises UnusableStep, a sentence."""

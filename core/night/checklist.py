@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
+from core.language import say
 from core.mount.equipment import MountKind, Purpose
 from core.night.checklistown import OwnStep
 from core.night.checkliststeps import Applies, Caution, Hemisphere, Part, Power, Step, load
@@ -120,11 +121,12 @@ def _order(part: Part) -> int:
 
 def _notice(times: Timetable, target_utc_s: float | None) -> str:
     if times.starts_utc_s is None:
-        return "The Sun gives no evening tonight to plan by: the steps stand without times."
+        return say("The Sun gives no evening tonight to plan by: the steps stand without times.")
     late_min = 0.0 if target_utc_s is None else (times.starts_utc_s - target_utc_s) / 60.0
     if late_min < 1.0:
         return ""
-    return (
-        f"What needs stars cannot all be done before the target's time: it can begin "
-        f"{late_min:.0f} minutes later. Skip a step with a reason, or begin the target later."
+    return say(
+        "What needs stars cannot all be done before the target's time: it can begin "
+        "{minutes:.0f} minutes later. Skip a step with a reason, or begin the target later.",
+        minutes=late_min,
     )

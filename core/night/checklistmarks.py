@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Any
 
+from core.language import marked, say
 from core.night.checklist import Checklist
 from core.night.checkliststeps import Fact, Step
 from core.night.checklisttimes import Planned
@@ -16,9 +17,9 @@ class State(Enum):
     """Of one step."""
 
     OPEN = "open"
-    DONE = "done"
-    SEEN = "seen by the program"
-    SKIPPED = "skipped"
+    DONE = marked("done")
+    SEEN = marked("seen by the program")
+    SKIPPED = marked("skipped")
 
 
 NO_REASONS: Mapping[Fact, str] = {}
@@ -58,19 +59,19 @@ class Mark:
 
 def done(step: Step, utc_s: float) -> Mark:
     """The person did it."""
-    return Mark(step.key, State.DONE, utc_s, text=step.text)
+    return Mark(step.key, State.DONE, utc_s, text=step.words)
 
 
 def skipped(step: Step, reason: str, utc_s: float) -> Mark:
     """The person leaves it out. Its cautions stay. Raises NoReason, a sentence."""
     if not reason.strip():
-        raise NoReason("Say in a few words why the step is skipped; it goes into the report.")
-    return Mark(step.key, State.SKIPPED, utc_s, " ".join(reason.split()), step.text)
+        raise NoReason(say("Say in a few words why the step is skipped; it goes into the report."))
+    return Mark(step.key, State.SKIPPED, utc_s, " ".join(reason.split()), step.words)
 
 
 def reopened(step: Step, utc_s: float) -> Mark:
     """Neither done nor skipped after all."""
-    return Mark(step.key, State.OPEN, utc_s, text=step.text)
+    return Mark(step.key, State.OPEN, utc_s, text=step.words)
 
 
 def newly_seen(
@@ -93,7 +94,7 @@ def newly_seen(
         last, reason = _last(step, marks), reasons.get(fact, "")
         is_stale = last is State.SEEN and marks[step.key].reason != reason
         if last is State.OPEN or is_stale:
-            found.append(Mark(step.key, State.SEEN, utc_s, reason, step.text))
+            found.append(Mark(step.key, State.SEEN, utc_s, reason, step.words))
     return found
 
 

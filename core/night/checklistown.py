@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, fields, replace
 from typing import Any
 
+from core.language import say
 from core.night.checkliststeps import Part, Step, When
 
 OWN = "own "  # begins the keys of own steps, so that no bundled step can ever share one
@@ -30,10 +31,14 @@ class OwnStep:
 
     def __post_init__(self) -> None:
         if not self.text.strip() or not self.key.strip():
-            raise UnusableStep("The step has no text; write what is to be done.")
+            raise UnusableStep(say("The step has no text; write what is to be done."))
         if not 0.0 <= self.minutes <= _LONGEST_MIN:
             raise UnusableStep(
-                f"The step takes {self.minutes:g} minutes; give 0 to {_LONGEST_MIN:.0f}."
+                say(
+                    "The step takes {minutes:g} minutes; give 0 to {longest:.0f}.",
+                    minutes=self.minutes,
+                    longest=_LONGEST_MIN,
+                )
             )
 
     def as_step(self, neighbour: Step | None) -> Step:

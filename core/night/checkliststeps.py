@@ -13,6 +13,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any, TypeVar
 
+from core.language import marked, say
 from core.mount.equipment import MountKind, Purpose
 
 TABLE = Path(__file__).parents[2] / "resources" / "checklist.json"
@@ -37,12 +38,12 @@ class Hemisphere(Enum):
 class Part(Enum):
     """The headings, in the order of the night."""
 
-    BEFORE_LEAVING = "before you leave"
-    DAYLIGHT = "by daylight"
-    DUSK = "at dusk"
-    DARK = "in the dark"
-    THROUGH_THE_NIGHT = "through the night"
-    CLOSING = "closing down"
+    BEFORE_LEAVING = marked("before you leave")
+    DAYLIGHT = marked("by daylight")
+    DUSK = marked("at dusk")
+    DARK = marked("in the dark")
+    THROUGH_THE_NIGHT = marked("through the night")
+    CLOSING = marked("closing down")
 
 
 class Moment(Enum):
@@ -129,6 +130,11 @@ class Step:
     applies: Applies = field(default_factory=Applies)
     is_own: bool = False
 
+    @property
+    def words(self) -> str:
+        """The text in the person's language; an own step as the person wrote it."""
+        return self.text if self.is_own else say(self.text)
+
 
 @cache
 def load() -> tuple[Step, ...]:
@@ -137,7 +143,11 @@ def load() -> tuple[Step, ...]:
         return read(json.loads(TABLE.read_text(encoding="utf-8")))
     except (OSError, ValueError, KeyError, TypeError) as error:
         raise RuntimeError(
-            f"The checklist's texts {TABLE} cannot be read ({error}). Install Poleward again."
+            say(
+                "The checklist's texts {file} cannot be read ({error}). Install Poleward again.",
+                file=TABLE,
+                error=error,
+            )
         ) from error
 
 

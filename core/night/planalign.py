@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from core.alignment.suggestions import PLACES
 from core.alignment.weakness import hour_angle_words
+from core.language import say
 from core.night.plannight import Night
 from core.sky.almanac import Light
 from core.sky.catalogue import Catalogue, StarNow
@@ -42,9 +43,13 @@ class AlignmentMoment:
     @property
     def words(self) -> str:
         aside = self.aside
-        return (
-            f"Align on {self.meridian.star.name} near the meridian and {aside.star.name} low "
-            f"({hour_angle_words(aside.hour_angle_deg)}, {aside.altitude_deg:.0f}° high)"
+        return say(
+            "Align on {meridian_star} near the meridian and {low_star} low ({hour_angle}, "
+            "{altitude:.0f}° high)",
+            meridian_star=self.meridian.star.name,
+            low_star=aside.star.name,
+            hour_angle=hour_angle_words(aside.hour_angle_deg),
+            altitude=aside.altitude_deg,
         )
 
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from core.language import say
 from core.sky.almanac import Light, LightCourse, Visits, light_at, light_course, visits
 from core.sky.bodies import Body, course
 from core.sky.separation import separation_rad
@@ -124,12 +125,12 @@ def _spans(night: Night, light: Light) -> tuple[Span, ...]:
 
 def _sun_sentence(night: Night) -> str:
     if night.sun.stays_up:
-        return (
-            "The Sun does not set: polar summer, no night at all. Stars cannot be used; keep every "
-            "optic away from the Sun."
+        return say(
+            "The Sun does not set: polar summer, no night at all. Stars cannot be used; "
+            "keep every optic away from the Sun."
         )
     if night.sun.stays_down:
-        return "The Sun does not rise: polar night. What is dark here may last past noon."
+        return say("The Sun does not rise: polar night. What is dark here may last past noon.")
     return ""
 
 
@@ -138,8 +139,9 @@ def _dark_sentence(night: Night) -> str:
     if night.sun.stays_up or darkest is Light.NIGHT:
         return ""
     if darkest in (Light.ASTRONOMICAL, Light.NAUTICAL):
-        return (
-            f"It gets no darker than {darkest.value}: bright stars and planets serve, faint "
-            "nebulae and galaxies hardly."
+        return say(
+            "It gets no darker than {darkest}: bright stars and planets serve, faint "
+            "nebulae and galaxies hardly.",
+            darkest=say(darkest.value),
         )
-    return "It gets no darker than civil twilight: only the brightest stars and planets show."
+    return say("It gets no darker than civil twilight: only the brightest stars and planets show.")

@@ -8,6 +8,7 @@ import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.language import say
 from core.sky import clock, place
 from core.sky.bodies import Body, course
 from core.sky.catalogue import Catalogue, Star
@@ -66,24 +67,25 @@ class Target:
 
 def of_star(star: Star, catalogue: Catalogue, utc_s: float) -> Target:
     """A star at its place tonight."""
-    return Target(star.name, "star", *catalogue.at_epoch(star, utc_s), star.magnitude)
+    return Target(star.name, say("star"), *catalogue.at_epoch(star, utc_s), star.magnitude)
 
 
 def of_deep_sky(found: DeepSkyObject) -> Target:
     place_deg = found.ra_deg, found.dec_deg
-    return Target(found.title, found.kind, *place_deg, found.magnitude, found.size_arcmin)
+    return Target(found.title, say(found.kind), *place_deg, found.magnitude, found.size_arcmin)
 
 
 def of_body(body: Body) -> Target:
-    kind = {Body.SUN: "Sun", Body.MOON: "Moon"}.get(body, "planet")
-    return Target(body.value, kind, np.nan, np.nan, body=body)
+    name = say(body.value)
+    kind = name if body in (Body.SUN, Body.MOON) else say("planet")
+    return Target(name, kind, np.nan, np.nan, body=body)
 
 
 def at_coordinates(right_ascension: str, declination: str, name: str = "") -> Target:
     """From what a person typed, ICRS. Raises UnusableCoordinates, a sentence."""
     ra_deg, dec_deg = parse_right_ascension(right_ascension), parse_declination(declination)
     shown = name.strip() or f"{right_ascension.strip()}, {declination.strip()}"
-    return Target(shown, "coordinates", ra_deg, dec_deg)
+    return Target(shown, say("coordinates"), ra_deg, dec_deg)
 
 
 def search(
@@ -96,9 +98,7 @@ def search(
     typed = text.strip().casefold()
     if not typed:
         return []
-    bodies = [
-        of_body(b) for b in Body if b is not Body.SUN and b.value.casefold().startswith(typed)
-    ]
+    bodies = [of_body(b) for b in Body if b is not Body.SUN and _begins(b, typed)]
     exact_star = stars.find(text)
     named = [exact_star] if exact_star is not None else []
     named += [star for star in stars.beginning_with(text) if star is not exact_star]
@@ -108,3 +108,8 @@ def search(
     if exact_object is not None and exact_star is None:
         return [*others[:1], *bodies, *found, *others[1:]][:limit]
     return [*bodies, *found, *others][:limit]
+
+
+def _begins(body: Body, typed: str) -> bool:
+    """Under its name in the person's language, or its English one."""
+    return any(name.casefold().startswith(typed) for name in (say(body.value), body.value))

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
 
+from core.language import say
 from core.mount.flip import FlipPlan
 from core.mount.rotationzenith import Loss
 from core.night.planalign import AlignmentMoment
@@ -27,21 +28,26 @@ class About(Enum):
 
 @dataclass(frozen=True)
 class Mark:
-    """Something at one moment; `text` without the time, which the screen writes in its own way."""
+    """Something at one moment; `text` without the time, which the screen writes in its own way.
+
+    `is_twilight`: a twilight or the night begins or ends.
+    """
 
     utc_s: float
     about: About
     text: str
+    is_twilight: bool = False
 
 
 @dataclass(frozen=True)
 class Bar:
-    """Something that lasts."""
+    """Something that lasts. `is_blind`: the mount cannot follow the target meanwhile."""
 
     begin_utc_s: float
     end_utc_s: float
     about: About
     text: str
+    is_blind: bool = False
 
 
 @dataclass(frozen=True)
@@ -83,7 +89,13 @@ def time_line(
     for name, plan in flips:
         bars += _flip_bars(name, plan)
     bars += [
-        Bar(loss.enters_utc_s, loss.leaves_utc_s, About.MOUNT, f"{name} too near the zenith")
+        Bar(
+            loss.enters_utc_s,
+            loss.leaves_utc_s,
+            About.MOUNT,
+            say("{name} too near the zenith", name=name),
+            is_blind=True,
+        )
         for name, loss in zenith
     ]
     marks += [Mark(moment.utc_s, About.ALIGNMENT, moment.words) for moment in alignment]
@@ -100,26 +112,34 @@ def _light_marks(night: Night) -> list[Mark]:
     marks, before = [], night.light.at_start
     for change in night.light.changes:
         darker = order.index(change.light) > order.index(before)
-        if Light.DAY in (change.light, before):
-            text = "Sunset" if darker else "Sunrise"
+        is_sun = Light.DAY in (change.light, before)
+        if is_sun:
+            text = say("Sunset") if darker else say("Sunrise")
         elif darker:
-            text = f"{change.light.value.capitalize()} begins"
+            text = say("{light} begins", light=_at_beginning(change.light))
         else:
-            text = f"{before.value.capitalize()} ends"
-        marks.append(Mark(change.utc_s, About.SUN, text))
+            text = say("{light} ends", light=_at_beginning(before))
+        marks.append(Mark(change.utc_s, About.SUN, text, is_twilight=not is_sun))
         before = change.light
     return marks
 
 
+def _at_beginning(light: Light) -> str:
+    words = say(light.value)
+    return words[:1].upper() + words[1:]
+
+
 def _moon_marks(night: Night) -> list[Mark]:
-    lit = f"{100.0 * night.moon_lit:.0f} % lit"
-    rises = [Mark(one.utc_s, About.MOON, f"Moonrise, {lit}") for one in night.moon.rises]
-    return rises + [Mark(one.utc_s, About.MOON, f"Moonset, {lit}") for one in night.moon.sets]
+    percent = 100.0 * night.moon_lit
+    rise = say("Moonrise, {percent:.0f} % lit", percent=percent)
+    setting = say("Moonset, {percent:.0f} % lit", percent=percent)
+    rises = [Mark(one.utc_s, About.MOON, rise) for one in night.moon.rises]
+    return rises + [Mark(one.utc_s, About.MOON, setting) for one in night.moon.sets]
 
 
 def _dark_bars(night: Night) -> list[Bar]:
     light = night.usable_light
-    name = "" if light is None else light.value
+    name = "" if light is None else say(light.value)
     return [Bar(begin, end, About.SUN, name) for begin, end in night.usable_spans]
 
 
@@ -132,11 +152,16 @@ def _target_marks(night: Night, curve: Curve) -> list[Mark]:
     if found.stays_down:
         return []
     marks = [
-        Mark(utc_s, About.TARGET, f"{target.name} on the meridian") for utc_s in found.transits
+        Mark(utc_s, About.TARGET, say("{target} on the meridian", target=target.name))
+        for utc_s in found.transits
     ]
     if found.stays_up:
         marks += [
-            Mark(utc_s, About.TARGET, f"{target.name} on the meridian below the pole")
+            Mark(
+                utc_s,
+                About.TARGET,
+                say("{target} on the meridian below the pole", target=target.name),
+            )
             for utc_s in found.lower_transits
         ]
     return marks
@@ -144,7 +169,7 @@ def _target_marks(night: Night, curve: Curve) -> list[Mark]:
 
 def _target_bars(night: Night, curve: Curve) -> list[Bar]:
     return [
-        Bar(begin, end, About.TARGET, f"{curve.target.name} clear")
+        Bar(begin, end, About.TARGET, say("{target} clear", target=curve.target.name))
         for begin, end in curve.clear_spans(night.usable_spans)
     ]
 
@@ -153,11 +178,19 @@ def _flip_bars(name: str, plan: FlipPlan) -> list[Bar]:
     bars = []
     for flip in plan.interruptions:
         earliest, latest = flip.crossing.earliest_utc_s, flip.crossing.latest_utc_s
-        window = "flip possible" if earliest <= latest else "mount must wait"
+        if earliest <= latest:
+            window = say("{name}: flip possible", name=name)
+        else:
+            window = say("{name}: mount must wait", name=name)
         begin, end = min(earliest, latest), max(earliest, latest)
         bars += [
-            Bar(begin, end, About.MOUNT, f"{name}: {window}"),
-            Bar(flip.stops_utc_s, flip.resumes_utc_s, About.MOUNT, f"{name}: flip, centre again"),
+            Bar(begin, end, About.MOUNT, window),
+            Bar(
+                flip.stops_utc_s,
+                flip.resumes_utc_s,
+                About.MOUNT,
+                say("{name}: flip, centre again", name=name),
+            ),
         ]
     return bars
 

@@ -8,6 +8,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import say
+
 Floats = NDArray[np.float64]
 
 MAX_KEY = 2**53
@@ -24,39 +26,39 @@ def array_or_none(given: Any) -> Floats | None:
 
 def list_of(given: Any) -> list[Any]:
     if not isinstance(given, list):
-        raise TypeError("a list is missing")
+        raise TypeError(say("a list is missing"))
     return given
 
 
 def text(given: Any) -> str:
     if not isinstance(given, str):
-        raise TypeError(f"{given!r:.40} stands where a text belongs")
+        raise TypeError(say("{given!r:.40} stands where a text belongs", given=given))
     given.encode("utf-8")  # half a surrogate cannot be kept
     return given
 
 
 def flag(given: Any) -> bool:
     if not isinstance(given, bool):
-        raise TypeError(f"{given!r:.40} stands where true or false belongs")
+        raise TypeError(say("{given!r:.40} stands where true or false belongs", given=given))
     return given
 
 
 def key(given: Any) -> int:
     if isinstance(given, bool) or not isinstance(given, int) or not 0 <= given <= MAX_KEY:
-        raise ValueError(f"{given!r:.40} is no key")
+        raise ValueError(say("{given!r:.40} is no key", given=given))
     return given
 
 
 def number(given: Any) -> float:
     if isinstance(given, bool) or not isinstance(given, (int, float)):
-        raise TypeError(f"{given!r:.40} stands where a number belongs")
+        raise TypeError(say("{given!r:.40} stands where a number belongs", given=given))
     return float(given)
 
 
 def finite(given: Any) -> float:
     value = number(given)
     if not math.isfinite(value):
-        raise ValueError(f"{given!r:.40} is no number that can be used")
+        raise ValueError(say("{given!r:.40} is no number that can be used", given=given))
     return value
 
 

@@ -10,6 +10,7 @@ import base64
 from collections.abc import Callable
 from html import escape
 
+from core.language import say
 from core.night.reportnight import NightRecord
 from core.night.reportplot import Plot
 from core.night.reportsections import Picture, Section, Table, sections
@@ -37,7 +38,10 @@ def inline_svg(plot: Plot) -> str:
 def html(night: NightRecord, say_time: SayTime = when, draw_plot: DrawPlot = inline_svg) -> str:
     """The file's text. `say_time` writes a Unix time for the reader."""
     place = night.site.name if night.site is not None and night.site.name else ""
-    title = f"Night of {say_time(night.started_utc_s)}" + (f", {place}" if place else "")
+    began = say_time(night.started_utc_s)
+    title = say("Night of {time}", time=began)
+    if place:
+        title = say("Night of {time}, {place}", time=began, place=place)
     body = [_section(one, draw_plot) for one in sections(night, say_time)]
     return "\n".join(
         [
@@ -72,8 +76,13 @@ def _table(table: Table) -> str:
 def _picture(picture: Picture) -> str:
     caption = escape(picture.caption or picture.name)
     if picture.media_type not in _SHOWN:
-        size = len(picture.data) / 1e3
-        return f"<p>{caption}: {escape(picture.name)}, {size:.0f} kB, not shown here.</p>"
+        words = say(
+            "{caption}: {name}, {size:.0f} kB, not shown here.",
+            caption=picture.caption or picture.name,
+            name=picture.name,
+            size=len(picture.data) / 1e3,
+        )
+        return f"<p>{escape(words)}</p>"
     data = base64.b64encode(picture.data).decode("ascii")
     source = f"data:{picture.media_type};base64,{data}"
     return f'<p><img src="{source}" alt="{caption}" width="640"></p>\n<p>{caption}</p>'

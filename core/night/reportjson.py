@@ -21,6 +21,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.driftlog import Leg
+from core.language import say
 from core.night import reportchecked as checked
 from core.night.reportnight import AxisState, Entry, NightRecord, WatchedLeg
 from core.sky.site import Air, Site
@@ -46,16 +47,27 @@ def read(data: bytes) -> NightRecord:
     """The night in a file's bytes. Raises UnusableNight, a sentence."""
     if len(data) > MAX_BYTES:
         raise UnusableNight(
-            f"The file has {len(data) / 1e6:.0f} MB; a night has less than {MAX_BYTES / 1e6:.0f}. "
-            "Choose the file that was exported here. Nothing was changed."
+            say(
+                "The file has {megabytes:.0f} MB; a night has less than {most_megabytes:.0f}. "
+                "Choose the file that was exported here. Nothing was changed.",
+                megabytes=len(data) / 1000000.0,
+                most_megabytes=MAX_BYTES / 1000000.0,
+            )
         )
     night = _envelope(_parsed(data))
     try:
         return _night(night)
     except (KeyError, TypeError, ValueError, OverflowError, AttributeError) as error:
-        what = f"“{error.args[0]}” is missing" if isinstance(error, KeyError) else str(error)
+        what = (
+            say("“{name}” is missing", name=error.args[0])
+            if isinstance(error, KeyError)
+            else str(error)
+        )
         raise UnusableNight(
-            f"The file is damaged or was changed by hand: {what[:200]}. Nothing was taken from it."
+            say(
+                "The file is damaged or was changed by hand: {what}. Nothing was taken from it.",
+                what=what[:200],
+            )
         ) from error
 
 
@@ -63,30 +75,40 @@ def _parsed(data: bytes) -> Any:
     try:
         return json.loads(data.decode("utf-8-sig"))
     except json.JSONDecodeError as error:
-        reason = f"line {error.lineno} is not JSON ({error.msg})"
+        reason = say("line {line} is not JSON ({fault})", line=error.lineno, fault=error.msg)
     except UnicodeDecodeError:
-        reason = "it is not text"
+        reason = say("it is not text")
     except RecursionError:
-        reason = "it is nested too deeply"
+        reason = say("it is nested too deeply")
     except ValueError:
-        reason = "it holds a number too long to read"
-    raise UnusableNight(f"The file cannot be read as a night: {reason}. Nothing was changed.")
+        reason = say("it holds a number too long to read")
+    raise UnusableNight(
+        say("The file cannot be read as a night: {reason}. Nothing was changed.", reason=reason)
+    )
 
 
 def _envelope(whole: Any) -> Object:
     if not isinstance(whole, dict) or whole.get("format") != FORMAT:
         raise UnusableNight(
-            f"The file is not a night exported by this program (“format”: “{FORMAT}”). Choose one "
-            "that is. Nothing was changed."
+            say(
+                "The file is not a night exported by this program (“format”: “{form}”). Choose "
+                "one that is. Nothing was changed.",
+                form=FORMAT,
+            )
         )
     version, night = whole.get("version"), whole.get("night")
     if isinstance(version, int) and version > VERSION:
         raise UnusableNight(
-            f"The night was exported by a newer version of this program (form {version}; this one "
-            f"reads {VERSION}). Update the program, then take it in. Nothing was changed."
+            say(
+                "The night was exported by a newer version of this program (form {version}; "
+                "this one reads {known_version}). Update the program, then take it in. Nothing "
+                "was changed.",
+                version=version,
+                known_version=VERSION,
+            )
         )
     if version != VERSION or not isinstance(night, dict):
-        raise UnusableNight("The file does not say which form it has. Nothing was changed.")
+        raise UnusableNight(say("The file does not say which form it has. Nothing was changed."))
     return night
 
 
@@ -170,7 +192,7 @@ def _site(given: Object) -> Site:
         name=checked.text(given["name"]),
     )
     if not (abs(site.latitude_deg) <= 90.0 and abs(site.longitude_deg) <= 360.0):
-        raise ValueError("its site lies outside the Earth")
+        raise ValueError(say("its site lies outside the Earth"))
     return site
 
 
@@ -209,9 +231,11 @@ def _leg(given: Object) -> Leg:
     )
     label = checked.text(given["label"])
     if not (np.isfinite(utc_s).all() and np.isfinite(north).all()):
-        raise ValueError(f"leg “{label}” has a reading without a time or an offset")
+        raise ValueError(
+            say("leg “{label}” has a reading without a time or an offset", label=label)
+        )
     if any(column is not None and column.size != utc_s.size for column in (north, east, sigma)):
-        raise ValueError(f"the columns of leg “{label}” are not equally long")
+        raise ValueError(say("the columns of leg “{label}” are not equally long", label=label))
     place_deg = checked.finite(given["ra_deg"]), checked.finite(given["dec_deg"])
     return Leg(label, *place_deg, utc_s, north, east, sigma)
 
@@ -219,11 +243,11 @@ def _leg(given: Object) -> Leg:
 def _entry(given: Object) -> Entry:
     attached, content = given["attachment"], given["content"]
     if not isinstance(content, dict):
-        raise TypeError("an entry has no content")
+        raise TypeError(say("an entry has no content"))
     try:
         data = None if attached is None else base64.b64decode(checked.text(attached), validate=True)
     except binascii.Error as error:
-        raise ValueError("an attachment is not base 64") from error
+        raise ValueError(say("an attachment is not base 64")) from error
     json.dumps(content, allow_nan=False, ensure_ascii=False).encode("utf-8")
     return Entry(
         checked.key(given["key"]),

@@ -7,7 +7,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from core.alignment.aim import Aim
 from core.alignment.driftlog import Leg
+from core.language import say
 from core.night.checklistmarks import Mark, State, newest
 from core.night.reportnight import AxisState, Entry, Kind, NightRecord, Purpose, WatchedLeg
 from core.night.reportplot import Plot, Series
@@ -79,26 +81,28 @@ def drift_arcsec_per_min(leg: Leg) -> float | None:
 def _summary(night: NightRecord, say_time: SayTime) -> Section:
     found = figures_of(night)
     facts = [
-        ["begun", say_time(night.started_utc_s)],
-        ["last entry", say_time(night.active_utc_s)],
+        [say("begun"), say_time(night.started_utc_s)],
+        [say("last entry"), say_time(night.active_utc_s)],
         *site_rows(night.site, night.air),
     ]
     if night.aim_name is not None:
-        facts.append(["aimed at", night.aim_name.replace("_", " ").lower()])
+        facts.append([say("aimed at"), _aim_words(night.aim_name)])
     if found.error_arcmin is not None:
         reached = f"{figure(found.error_arcmin, 3)}′ ± {figure(found.half_width_arcmin, 2)}′ (95 %)"
-        facts.append(["axis error reached", reached])
+        facts.append([say("axis error reached"), reached])
         facts += _verdict(night)
     if found.minutes is not None:
-        facts.append(["time spent on the alignment", f"{found.minutes:.0f} min"])
+        facts.append(
+            [say("time spent on the alignment"), say("{minutes:.0f} min", minutes=found.minutes)]
+        )
     for name, values in (
-        ("azimuth bolt, moved over meant", found.azimuth_bolt_scales),
-        ("altitude bolt, moved over meant", found.altitude_bolt_scales),
-        ("periodic error, peak to peak (″)", found.periodic_error_arcsec),
+        (say("azimuth bolt, moved over meant"), found.azimuth_bolt_scales),
+        (say("altitude bolt, moved over meant"), found.altitude_bolt_scales),
+        (say("periodic error, peak to peak (″)"), found.periodic_error_arcsec),
     ):
         if values:
             facts.append([name, ", ".join(figure(value, 3) for value in values)])
-    return Section("The night", tables=(_facts(facts),))
+    return Section(say("The night"), tables=(_facts(facts),))
 
 
 def _verdict(night: NightRecord) -> list[list[str]]:
@@ -108,21 +112,21 @@ def _verdict(night: NightRecord) -> list[list[str]]:
     verdict = said_last.get("verdict")
     if not isinstance(goal, int | float) or not isinstance(verdict, str):
         return []
-    return [["goal", f"{figure(goal, 3)}′, {said(origin)}: {said(verdict)}"]]
+    return [[say("goal"), f"{figure(goal, 3)}′, {said(origin)}: {said(verdict)}"]]
 
 
 def _listed(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
     """Equipment and plan as they last stood; weather and notes in order of time."""
-    for kind, title in ((Kind.EQUIPMENT, "Equipment"), (Kind.PLAN, "Plan")):
+    for kind, title in ((Kind.EQUIPMENT, say("Equipment")), (Kind.PLAN, say("Plan"))):
         entries = night.of_kind(kind)
         if entries:
             yield _section_of(title, entries[-1], say_time)
     yield from _flips(night, say_time)
-    for kind, title in ((Kind.WEATHER, "Weather"), (Kind.NOTE, "Notes")):
+    for kind, title in ((Kind.WEATHER, say("Weather")), (Kind.NOTE, say("Notes"))):
         entries = night.of_kind(kind)
         if entries:
             told = tuple((say_time(one.utc_s), _told(one)) for one in entries)
-            yield Section(title, tables=(Table(("time", "what"), told),))
+            yield Section(title, tables=(Table((say("time"), say("what")), told),))
 
 
 def _flips(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
@@ -140,8 +144,8 @@ def _flips(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
         if isinstance(one, dict)
     )
     if lines:
-        header = ("target", "flipped", "centred and focused again")
-        yield Section("Meridian flip", tables=(Table(header, lines),))
+        header = (say("target"), say("flipped"), say("centred and focused again"))
+        yield Section(say("Meridian flip"), tables=(Table(header, lines),))
 
 
 def _section_of(title: str, entry: Entry, say_time: SayTime) -> Section:
@@ -160,12 +164,12 @@ def _checklist(night: NightRecord, say_time: SayTime) -> Section | None:
     read = [Mark.from_object(one.content, one.utc_s) for one in night.of_kind(Kind.TICK)]
     marks = newest([mark for mark in read if mark is not None])
     lines = tuple(
-        (say_time(mark.utc_s), mark.text or mark.key, mark.state.value, mark.reason)
+        (say_time(mark.utc_s), mark.text or mark.key, say(mark.state.value), mark.reason)
         for mark in sorted(marks.values(), key=lambda one: one.utc_s)
         if mark.state is not State.OPEN
     )
-    header = ("time", "step", "state", "reason")
-    return Section("Checklist", tables=(Table(header, lines),)) if lines else None
+    header = (say("time"), say("step"), say("state"), say("reason"))
+    return Section(say("Checklist"), tables=(Table(header, lines),)) if lines else None
 
 
 def _alignment(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
@@ -176,14 +180,14 @@ def _alignment(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
         if not (legs or results or turns):
             continue
         kept = [
-            *(("found", one) for one in results[-1:]),
-            *(("bolts turned", one) for one in turns),
+            *((say("found"), one) for one in results[-1:]),
+            *((say("bolts turned"), one) for one in turns),
         ]
         tables = [_legs_table(legs, say_time)] if legs else []
         tables += [_facts_of(one, title) for title, one in kept]
         told = [text for _, one in kept for text in _sentences(one)]
         yield Section(
-            f"Alignment {number}",
+            say("Alignment {number}", number=number),
             tuple(told),
             tuple(table for table in tables if table.rows),
             tuple(_north_plot(leg) for leg in legs if leg.leg.utc_s.size > 1),
@@ -195,7 +199,15 @@ def _entries_of(night: NightRecord, kind: Kind, state: AxisState) -> list[Entry]
 
 
 def _legs_table(legs: list[WatchedLeg], say_time: SayTime) -> Table:
-    header = ("leg", "star", "begun", "minutes", "readings", "drift ″/min", "used")
+    header = (
+        say("leg"),
+        say("star"),
+        say("begun"),
+        say("minutes"),
+        say("readings"),
+        say("drift ″/min"),
+        say("used"),
+    )
     lines = []
     for one in legs:
         leg = one.leg
@@ -208,7 +220,7 @@ def _legs_table(legs: list[WatchedLeg], say_time: SayTime) -> Table:
                 f"{minutes:.1f}",
                 str(leg.utc_s.size),
                 figure(drift_arcsec_per_min(leg), 3),
-                "left out" if one.is_discarded else "yes",
+                say("left out") if one.is_discarded else say("yes"),
             )
         )
     return Table(header, tuple(lines))
@@ -217,16 +229,16 @@ def _legs_table(legs: list[WatchedLeg], say_time: SayTime) -> Table:
 def _north_plot(watched: WatchedLeg) -> Plot:
     leg = watched.leg
     minutes = (leg.utc_s - leg.utc_s[0]) / 60.0
-    series = [Series(minutes, leg.north_arcsec, "readings")]
+    series = [Series(minutes, leg.north_arcsec, say("readings"))]
     if np.ptp(minutes) > 0.0:
         line = np.polynomial.Polynomial.fit(minutes, leg.north_arcsec, 1)
         ends = np.array([minutes.min(), minutes.max()])
-        series.append(Series(ends, line(ends), "straight line through them", is_line=True))
+        series.append(Series(ends, line(ends), say("straight line through them"), is_line=True))
     return Plot(
         f"leg-{watched.key}",
-        f"{leg.label}: declination drift",
-        "minutes",
-        "north offset (″)",
+        say("{leg}: declination drift", leg=leg.label),
+        say("minutes"),
+        say("north offset (″)"),
         tuple(series),
     )
 
@@ -237,10 +249,10 @@ def _tracking(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
     if not (legs or found):
         return
     tables = (_legs_table(legs, say_time),) if legs else ()
-    facts = tuple(_facts_of(one, "found") for one in found)
+    facts = tuple(_facts_of(one, say("found")) for one in found)
     told = tuple(text for one in found for text in _sentences(one))
     plots = tuple(_east_plot(leg) for leg in legs if _has_east(leg.leg))
-    yield Section("Tracking", told, (*tables, *(one for one in facts if one.rows)), plots)
+    yield Section(say("Tracking"), told, (*tables, *(one for one in facts if one.rows)), plots)
 
 
 def _has_east(leg: Leg) -> bool:
@@ -250,9 +262,9 @@ def _has_east(leg: Leg) -> bool:
 def _east_plot(watched: WatchedLeg) -> Plot:
     leg = watched.leg
     assert leg.east_arcsec is not None
-    readings = Series((leg.utc_s - leg.utc_s[0]) / 60.0, leg.east_arcsec, "readings")
-    title = f"{leg.label}: tracking in right ascension"
-    return Plot(f"run-{watched.key}", title, "minutes", "east offset (″)", (readings,))
+    readings = Series((leg.utc_s - leg.utc_s[0]) / 60.0, leg.east_arcsec, say("readings"))
+    title = say("{leg}: tracking in right ascension", leg=leg.label)
+    return Plot(f"run-{watched.key}", title, say("minutes"), say("east offset (″)"), (readings,))
 
 
 def _pictures(night: NightRecord) -> Section | None:
@@ -266,7 +278,7 @@ def _pictures(night: NightRecord) -> Section | None:
         )
         for one in entries
     )
-    return Section("Pictures", pictures=pictures) if pictures else None
+    return Section(say("Pictures"), pictures=pictures) if pictures else None
 
 
 def _sentences(entry: Entry) -> tuple[str, ...]:
@@ -281,3 +293,9 @@ def _facts_of(entry: Entry, title: str) -> Table:
 
 def _facts(facts: list[list[str]], title: str = "") -> Table:
     return Table((), tuple((what, how) for what, how in facts), title)
+
+
+def _aim_words(name: str) -> str:
+    """Of an aim by its name; a name of a later version as it stands."""
+    words = {aim.name: aim.value for aim in Aim}.get(name)
+    return name.replace("_", " ").lower() if words is None else say(words)

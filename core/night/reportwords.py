@@ -7,27 +7,66 @@ from collections.abc import Callable, Mapping
 from datetime import UTC, datetime
 from typing import Any
 
+from core.language import marked, say
 from core.sky.site import Air, Site
 
+_PER_TURN = marked("′/turn")
 # Longest endings first, so that a rate is not taken for its numerator.
 _UNITS = (
     ("_arcsec_per_min", "″/min"),
-    ("_arcmin_per_turn", "′/turn"),
+    ("_arcmin_per_turn", _PER_TURN),
     ("_arcsec", "″"),
     ("_arcmin", "′"),
     ("_deg", "°"),
     ("_hpa", "hPa"),
     ("_min", "min"),
+    ("_percent", "%"),
+    ("_m_per_s", "m/s"),
     ("_mm", "mm"),
     ("_um", "µm"),
-    ("_px", "pixels"),
+    ("_px", marked("pixels")),
     ("_kg", "kg"),
     ("_m", "m"),
     ("_c", "°C"),
     ("_s", "s"),
 )
-_CLOSE = ("", "″", "″/min", "′", "′/turn", "°")  # written without a gap
+_CLOSE = ("", "″", "″/min", "′", _PER_TURN, "°")  # written without a gap
 _TIME = "_utc_s"
+# What entries of this version call their values, and the kinds of equipment.
+_KNOWN = frozenset(
+    (
+        marked("name"),
+        marked("equipment"),
+        marked("what"),
+        marked("target"),
+        marked("begin"),
+        marked("end"),
+        marked("azimuth"),
+        marked("altitude"),
+        marked("azimuth error"),
+        marked("altitude error"),
+        marked("azimuth half width"),
+        marked("altitude half width"),
+        marked("error"),
+        marked("half width"),
+        marked("azimuth turns"),
+        marked("altitude turns"),
+        marked("legs"),
+        marked("periodic error"),
+        marked("worm period"),
+        marked("temperature"),
+        marked("humidity"),
+        marked("wind"),
+        marked("seeing"),
+        marked("mount"),
+        marked("telescope"),
+        marked("camera"),
+        marked("guider"),
+        marked("eyepiece"),
+        marked("accessory"),
+        marked("counterweight"),
+    )
+)
 
 SayTime = Callable[[float], str]
 
@@ -37,15 +76,20 @@ def when(utc_s: float) -> str:
     try:
         return datetime.fromtimestamp(utc_s, UTC).strftime("%Y-%m-%d %H:%M UTC")
     except (ValueError, OverflowError, OSError):
-        return "an unknown time"
+        return say("an unknown time")
 
 
 def named(name: str) -> tuple[str, str]:
     """A stored name as words, and its unit."""
     for ending, unit in _UNITS:
         if name.endswith(ending) and name != ending:
-            return name.removesuffix(ending).replace("_", " ").strip(), unit
-    return name.replace("_", " "), ""
+            return _known(name.removesuffix(ending)), unit
+    return _known(name), ""
+
+
+def _known(name: str) -> str:
+    words = name.replace("_", " ").strip()
+    return say(words) if words in _KNOWN else words
 
 
 def rows(
@@ -59,18 +103,19 @@ def rows(
         if name in leave_out or value in (None, "", [], {}):
             continue
         if name.endswith(_TIME) and _is_number(value):
-            found.append([name.removesuffix(_TIME).replace("_", " "), say_time(value)])
+            found.append([_known(name.removesuffix(_TIME)), say_time(value)])
             continue
         words, unit = named(name)
         gap = "" if unit in _CLOSE else " "
-        found.append([words, f"{said(value)}{gap}{unit}"])
+        shown = _known(value) if name == "what" and isinstance(value, str) else said(value)
+        found.append([words, f"{shown}{gap}{say(unit) if unit else unit}"])
     return found
 
 
 def said(value: Any) -> str:
     """Any value JSON can hold, for a reader."""
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return say("yes") if value else say("no")
     if isinstance(value, float):
         return figure(value)
     if isinstance(value, Mapping):
@@ -90,17 +135,21 @@ def figure(value: float | None, digits: int = 4) -> str:
 def site_rows(site: Site | None, air: Air | None) -> list[list[str]]:
     """Where, and in what air."""
     if site is None:
-        return [["site", "never said"]]
+        return [[say("site"), say("never said")]]
+    north = say("N") if site.latitude_deg >= 0 else say("S")
+    east = say("E") if site.longitude_deg >= 0 else say("W")
     found = [
-        ["site", site.name or "without a name"],
-        ["latitude", f"{abs(site.latitude_deg):.4f}° {'N' if site.latitude_deg >= 0 else 'S'}"],
-        ["longitude", f"{abs(site.longitude_deg):.4f}° {'E' if site.longitude_deg >= 0 else 'W'}"],
-        ["elevation", f"{site.elevation_m:.0f} m"],
+        [say("site"), site.name or say("without a name")],
+        [say("latitude"), f"{abs(site.latitude_deg):.4f}° {north}"],
+        [say("longitude"), f"{abs(site.longitude_deg):.4f}° {east}"],
+        [say("elevation"), f"{site.elevation_m:.0f} m"],
     ]
     if air is not None:
-        assumed = " (from the elevation)" if air.pressure_is_assumed else ""
-        found.append(["air pressure there", f"{air.pressure_hpa:.0f} hPa{assumed}"])
-        found.append(["air temperature", f"{figure(air.temperature_c)} °C"])
+        pressure = f"{air.pressure_hpa:.0f} hPa"
+        if air.pressure_is_assumed:
+            pressure = say("{pressure} (from the elevation)", pressure=pressure)
+        found.append([say("air pressure there"), pressure])
+        found.append([say("air temperature"), f"{figure(air.temperature_c)} °C"])
     return found
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from core.alignment.goal import Reached, reached
+from core.language import marked, say
 from core.night.checklist import Checklist
 from core.night.checklistmarks import Mark, open_steps
 from core.night.checkliststeps import Fact
@@ -135,19 +136,28 @@ def _darker_in_s(night: Night, darkest: Light, utc_s: float) -> float | None:
 
 def _light_sentence(night: Night, light: Light, darkest: Light, darker_in_s: float | None) -> str:
     if light is Light.DAY and night.sun.stays_up:
-        return "The Sun does not set tonight."
+        return say("The Sun does not set tonight.")
     if darker_in_s is None:
-        return f"It is {_in_words(light)}."
-    return f"It is {_in_words(light)}; {_in_words(darkest)} begins in {_span(darker_in_s)}."
+        return say("It is {light}.", light=_in_words(light))
+    return say(
+        "It is {light}; {darkest} begins in {span}.",
+        light=_in_words(light),
+        darkest=_in_words(darkest),
+        span=_span(darker_in_s),
+    )
 
 
 def _in_words(light: Light) -> str:
-    return "dark" if light is Light.NIGHT else light.value
+    return say("dark") if light is Light.NIGHT else say(light.value)
 
 
 def _span(seconds: float) -> str:
     hours, minutes = divmod(max(round(seconds / 60.0), 1), 60)
-    return f"{hours} h {minutes:02d} min" if hours else f"{minutes} min"
+    return (
+        say("{hours} h {minutes:02d} min", hours=hours, minutes=minutes)
+        if hours
+        else say("{minutes} min", minutes=minutes)
+    )
 
 
 def _behind_s(checklist: Checklist, left: tuple[Planned, ...], utc_s: float) -> float:
@@ -160,15 +170,30 @@ def _behind_s(checklist: Checklist, left: tuple[Planned, ...], utc_s: float) -> 
 
 def _alignment_sentence(state: AlignmentState, axis: AxisNow) -> str:
     if state is AlignmentState.NOT_NEEDED:
-        return "This mount has no polar axis to align."
+        return say("This mount has no polar axis to align.")
     if state is AlignmentState.NOT_MEASURED:
-        return "The axis error has not been measured since the bolts were last turned."
-    size = f"The axis is {axis.error_arcmin:.1f}′ ± {axis.half_width_arcmin:.1f}′ off"
-    if state is AlignmentState.NO_BUDGET:
-        return f"{size}; how much is allowed follows from the equipment and the target."
-    allowed = f"{axis.budget_arcmin:.1f}′ is allowed tonight"
-    if state is AlignmentState.WITHIN:
-        return f"{size}: good enough, {allowed}."
-    if state is AlignmentState.BEYOND:
-        return f"{size}, {allowed}: turn the bolts again."
-    return f"{size}, {allowed}: watch longer to be sure."
+        return say("The axis error has not been measured since the bolts were last turned.")
+    words = {
+        AlignmentState.NO_BUDGET: marked(
+            "The axis is {error:.1f}′ ± {half_width:.1f}′ off; how much is allowed follows from "
+            "the equipment and the target."
+        ),
+        AlignmentState.WITHIN: marked(
+            "The axis is {error:.1f}′ ± {half_width:.1f}′ off: good enough, {budget:.1f}′ is "
+            "allowed tonight."
+        ),
+        AlignmentState.BEYOND: marked(
+            "The axis is {error:.1f}′ ± {half_width:.1f}′ off, {budget:.1f}′ is allowed tonight: "
+            "turn the bolts again."
+        ),
+        AlignmentState.NOT_CLEAR: marked(
+            "The axis is {error:.1f}′ ± {half_width:.1f}′ off, {budget:.1f}′ is allowed tonight: "
+            "watch longer to be sure."
+        ),
+    }[state]
+    return say(
+        words,
+        error=axis.error_arcmin,
+        half_width=axis.half_width_arcmin,
+        budget=axis.budget_arcmin,
+    )

@@ -101,7 +101,7 @@ def plainly(text: str) -> str:
 
 def _blocks(study: Study, about: About) -> tuple[Block, ...]:
     return tuple(
-        Block(bar.begin_utc_s, bar.end_utc_s, plainly(bar.text), "zenith" in bar.text)
+        Block(bar.begin_utc_s, bar.end_utc_s, plainly(bar.text), bar.is_blind)
         for bar in study.line.bars
         if bar.about is about
     )
@@ -112,7 +112,7 @@ def _pins(study: Study, about: About) -> tuple[Pin, ...]:
     return tuple(
         Pin(mark.utc_s, plainly(mark.text))
         for mark in study.line.marks
-        if mark.about is about and not (about is About.SUN and "ight" in mark.text)
+        if mark.about is about and not mark.is_twilight
     )
 
 
