@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from core.alignment.solution import Solution
+from core.language import say
 from core.tracking.pointing import Pointing
 from core.tracking.pointingmodel import ALTITUDE, AZIMUTH
 
@@ -31,7 +32,10 @@ def check_axis(found: Pointing, solution: Solution) -> AxisCheck:
     if not known:
         nothing = float("nan")
         return AxisCheck(
-            nothing, nothing, None, "The polar axis cannot be compared: one of the two is unknown."
+            nothing,
+            nothing,
+            None,
+            say("The polar axis cannot be compared: one of the two is unknown."),
         )
     apart = (
         azimuth.value_arcmin - solution.azimuth_error_arcmin,
@@ -49,9 +53,11 @@ def check_axis(found: Pointing, solution: Solution) -> AxisCheck:
 def _sentence(apart: tuple[float, float], agrees: bool) -> str:
     azimuth, altitude = apart
     if agrees:
-        return "Pointing and drift find the polar axis in the same place, within their errors."
-    return (
-        f"Pointing and drift disagree on the polar axis by {abs(azimuth):.1f}′ in azimuth and "
-        f"{abs(altitude):.1f}′ in altitude: flexure, a moved tripod, coordinates of two epochs "
-        "mixed, or a bolt turned in between. Trust the drift, which watches the sky itself."
+        return say("Pointing and drift find the polar axis in the same place, within their errors.")
+    return say(
+        "Pointing and drift disagree on the polar axis by {azimuth:.1f}′ in azimuth and "
+        "{altitude:.1f}′ in altitude: flexure, a moved tripod, coordinates of two epochs "
+        "mixed, or a bolt turned in between. Trust the drift, which watches the sky itself.",
+        azimuth=abs(azimuth),
+        altitude=abs(altitude),
     )

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import say
 from core.tracking.run import UnusableRun
 
 Floats = NDArray[np.float64]
@@ -40,21 +41,30 @@ def backlash_of_reversal(
     """
     if not 0.01 <= rate_arcsec_per_s <= 200.0:
         raise UnusableRun(
-            "The guide rate is not known; enter arcseconds a second (half the sidereal rate is "
-            "7.5)."
+            say(
+                "The guide rate is not known; enter arcseconds a second (half the sidereal "
+                "rate is 7.5)."
+            )
         )
     good = np.isfinite(commanded_arcsec) & np.isfinite(seen_arcsec)
     asked, seen = commanded_arcsec[good] - commanded_arcsec[good][0], seen_arcsec[good]
     if asked.size < _FEWEST or np.any(np.diff(asked) < 0.0) or asked[-1] <= 0.0:
         raise UnusableRun(
-            f"A reversal needs at least {_FEWEST} readings while the motion asked for grows in one "
-            "direction; repeat it with short, equal pulses."
+            say(
+                "A reversal needs at least {fewest} readings while the motion asked for grows "
+                "in one direction; repeat it with short, equal pulses.",
+                fewest=_FEWEST,
+            )
         )
     play, rate, variance, slope = _broken_line(asked, seen - seen[0])
     if rate < 0.2 or play > 0.9 * float(asked[-1]):
         raise UnusableRun(
-            "The star did not turn back within the motion asked for: the backlash is larger than "
-            f"{asked[-1]:.0f}″, or the axis does not answer. Ask for more, and check the cable."
+            say(
+                "The star did not turn back within the motion asked for: the backlash is "
+                "larger than {asked:.0f}″, or the axis does not answer. Ask for more, and "
+                "check the cable.",
+                asked=asked[-1],
+            )
         )
     sigma = float(np.sqrt(max(variance, 1e-9)) / max(slope, 1e-9))
     return Backlash(play, sigma, play / rate_arcsec_per_s, rate, _sentence(play, sigma, rate))
@@ -89,16 +99,22 @@ def _broken_line(asked: Floats, seen: Floats) -> tuple[float, float, float, floa
 
 def _sentence(play: float, sigma: float, rate: float) -> str:
     if play < max(_NOTHING_ARCSEC, 1.96 * sigma):
-        words = f"No declination backlash beyond {max(1.96 * sigma, _NOTHING_ARCSEC):.1f}″ shows."
+        words = say(
+            "No declination backlash beyond {size:.1f}″ shows.",
+            size=max(1.96 * sigma, _NOTHING_ARCSEC),
+        )
     else:
-        words = (
-            f"Declination has {play:.1f}″ ± {1.96 * sigma:.1f}″ of backlash: each reversal waits "
-            "that long. Leave the axis slightly out of balance or the alignment slightly off, so "
-            "that corrections go one way; or have the worm adjusted."
+        words = say(
+            "Declination has {play:.1f}″ ± {half_width:.1f}″ of backlash: each reversal "
+            "waits that long. Leave the axis slightly out of balance or the alignment "
+            "slightly off, so that corrections go one way; or have the worm adjusted.",
+            play=play,
+            half_width=1.96 * sigma,
         )
     if not 0.7 <= rate <= 1.4:
-        words += (
-            f" The star moves {rate:.2f} times as far as asked: the guide rate is not the one "
-            "stated, or the calibration was made at another declination."
+        words += " " + say(
+            "The star moves {rate:.2f} times as far as asked: the guide rate is not the "
+            "one stated, or the calibration was made at another declination.",
+            rate=rate,
         )
     return words

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
+from core.language import marked, say
 from core.tracking.periodic import INTERVAL_FACTOR, PeriodicError
 
 
@@ -41,12 +43,27 @@ def _size(result: PeriodicError, promised: float | None) -> tuple[bool | None, t
         return None, ()
     measured = result.size.peak_to_peak_arcsec
     half = INTERVAL_FACTOR * result.size.peak_to_peak_sigma_arcsec
-    start = f"The data sheet promises {promised:.1f}″ peak to peak, measured {measured:.1f}″"
     if measured + half <= promised:
-        return True, (f"{start}: it keeps its promise.",)
-    if measured - half > promised:
-        return False, (f"{start}: {measured / promised:.1f} times as much.",)
-    return None, (f"{start} ± {half:.1f}″: too close to tell; track longer.",)
+        keeps: bool | None = True
+        words = marked(
+            "The data sheet promises {promised:.1f}″ peak to peak, measured {measured:.1f}″: it "
+            "keeps its promise."
+        )
+    elif measured - half > promised:
+        keeps = False
+        words = marked(
+            "The data sheet promises {promised:.1f}″ peak to peak, measured {measured:.1f}″: "
+            "{times:.1f} times as much."
+        )
+    else:
+        keeps = None
+        words = marked(
+            "The data sheet promises {promised:.1f}″ peak to peak, measured {measured:.1f}″ ± "
+            "{half_width:.1f}″: too close to tell; track longer."
+        )
+    times = measured / promised if promised else math.inf
+    figures = {"promised": promised, "measured": measured, "half_width": half, "times": times}
+    return keeps, (say(words, **figures),)
 
 
 def _period(result: PeriodicError, promised: float | None) -> tuple[bool | None, tuple[str, ...]]:
@@ -55,8 +72,18 @@ def _period(result: PeriodicError, promised: float | None) -> tuple[bool | None,
     half = INTERVAL_FACTOR * result.period_sigma_s
     agrees = abs(result.period_s - promised) <= max(half, 0.003 * promised)
     if agrees:
-        return True, (f"The worm's period agrees with the {promised:g} s of the data sheet.",)
+        return True, (
+            say(
+                "The worm's period agrees with the {promised:g} s of the data sheet.",
+                promised=promised,
+            ),
+        )
     return False, (
-        f"The run shows a period of {result.period_s:.1f} ± {half:.1f} s where the data sheet says "
-        f"{promised:g} s: another gear, or the sheet is wrong.",
+        say(
+            "The run shows a period of {period:.1f} ± {half:.1f} s where the data sheet says "
+            "{promised:g} s: another gear, or the sheet is wrong.",
+            period=result.period_s,
+            half=half,
+            promised=promised,
+        ),
     )

@@ -7,6 +7,7 @@ from numpy.typing import NDArray
 from scipy.stats import chi2
 
 from core.alignment.usable import Note
+from core.language import marked, say
 from core.tracking.run import Run
 
 Floats = NDArray[np.float64]
@@ -18,10 +19,29 @@ DRIVE_RATE = "drive rate"
 MINUTES_FOR_SECONDS = "seconds and minutes"
 COARSE = "coarse readings"
 
+_MINUTES_TAKEN = marked(
+    "The worm's period was entered as {given:g} s but {found:.0f} s stands in the run: minutes "
+    "taken for seconds?"
+)
+_SECONDS_TAKEN = marked(
+    "The worm's period was entered as {given:g} s but {found:.0f} s stands in the run: seconds "
+    "for minutes?"
+)
+_AT_SOLAR = marked(
+    "The drive falls behind the stars by {rate:.1f}″ a minute, as it does at the solar rate; "
+    "choose the sidereal rate."
+)
+_AT_LUNAR = marked(
+    "The drive falls behind the stars by {rate:.1f}″ a minute, as it does at the lunar rate; "
+    "choose the sidereal rate."
+)
 _SIDEREAL_ARCSEC_PER_MIN = 902.46  # 15.041 arcsec a second
 _RATES = {  # lead of the drive when set to another rate, arcsec a minute, lowest and highest
-    "solar": (-2.7, -2.2),  # 15.000 arcsec a second: −2.46
-    "lunar": (-40.0, -18.0),  # the Moon's mean 13.18° a day: −32.9; drives differ in what they take
+    _AT_SOLAR: (-2.7, -2.2),  # 15.000 arcsec a second: −2.46
+    _AT_LUNAR: (
+        -40.0,
+        -18.0,
+    ),  # the Moon's mean 13.18° a day: −32.9; drives differ in what they take
 }
 _BLOCKS = 60
 _FINER = 8  # short blocks in a long one
@@ -47,9 +67,11 @@ def guiding_left_on(utc_s: Floats, residual_arcsec: Floats, period_s: float) -> 
         return None
     return Note(
         GUIDING_LEFT_ON,
-        "The star was held in place more steadily than air and drive alone could leave it: guiding "
-        "corrections were probably left on. This shows what guiding leaves over, not the drive; "
-        "switch the corrections off and record again.",
+        say(
+            "The star was held in place more steadily than air and drive alone could leave it: "
+            "guiding corrections were probably left on. This shows what guiding leaves over, "
+            "not the drive; switch the corrections off and record again."
+        ),
     )
 
 
@@ -72,13 +94,9 @@ def doubts(run: Run, slope_arcsec_per_min: float, sigma_arcsec_per_min: float) -
 
 def period_note(given_s: float, found_s: float) -> Note | None:
     """The period entered against the one in the run."""
-    for factor, text in ((60.0, "minutes taken for seconds"), (1 / 60.0, "seconds for minutes")):
+    for factor, words in ((60.0, _MINUTES_TAKEN), (1 / 60.0, _SECONDS_TAKEN)):
         if abs(found_s / given_s / factor - 1.0) < 0.05:
-            return Note(
-                MINUTES_FOR_SECONDS,
-                f"The worm's period was entered as {given_s:g} s but {found_s:.0f} s stands in the "
-                f"run: {text}?",
-            )
+            return Note(MINUTES_FOR_SECONDS, say(words, given=given_s, found=found_s))
     return None
 
 
@@ -100,9 +118,12 @@ def _reversed_east(run: Run, slope: float, sigma: float) -> Note | None:
         return None
     return Note(
         EAST_SIGN,
-        f"The star drifted {_way(slope + expected, 'east', 'west')} where the alignment says "
-        f"{_way(expected, 'east', 'west')}: the sign of the east offsets may be reversed (east on "
-        "the sky is positive).",
+        say(
+            "The star drifted {seen} where the alignment says {expected}: the sign of the east "
+            "offsets may be reversed (east on the sky is positive).",
+            seen=_way(slope + expected, say("east"), "west"),
+            expected=_way(expected, say("east"), "west"),
+        ),
     )
 
 
@@ -115,8 +136,12 @@ def _reversed_north(run: Run) -> Note | None:
         return None
     return Note(
         NORTH_SIGN,
-        f"The star drifted {_way(measured, 'north', 'south')} where the alignment says "
-        f"{_way(expected, 'north', 'south')}: the sign of the north offsets may be reversed.",
+        say(
+            "The star drifted {seen} where the alignment says {expected}: the sign of the "
+            "north offsets may be reversed.",
+            seen=_way(measured, say("north"), "south"),
+            expected=_way(expected, say("north"), "south"),
+        ),
     )
 
 
@@ -127,17 +152,18 @@ def _way(rate: float, positive: str, negative: str) -> str:
 def _rate(run: Run, slope: float, sigma: float) -> Note | None:
     if not run.axis_is_known or abs(slope) < max(6.0 * sigma, 0.5):
         return None
-    for name, (low, high) in _RATES.items():
+    for words, (low, high) in _RATES.items():
         if low <= slope <= high:
-            return Note(
-                DRIVE_RATE,
-                f"The drive falls behind the stars by {-slope:.1f}″ a minute, as it does at the "
-                f"{name} rate; choose the sidereal rate.",
-            )
-    share = 100.0 * slope / _SIDEREAL_ARCSEC_PER_MIN
-    way = "ahead of" if slope > 0.0 else "behind"
-    return Note(
-        DRIVE_RATE,
-        f"The drive runs {way} the stars by {abs(slope):.1f}″ a minute ({abs(share):.2f} %) beyond "
-        "what the axis explains; check the tracking rate and the balance.",
-    )
+            return Note(DRIVE_RATE, say(words, rate=-slope))
+    percent = abs(100.0 * slope / _SIDEREAL_ARCSEC_PER_MIN)
+    if slope > 0.0:
+        words = marked(
+            "The drive runs ahead of the stars by {rate:.1f}″ a minute ({percent:.2f} %) beyond "
+            "what the axis explains; check the tracking rate and the balance."
+        )
+    else:
+        words = marked(
+            "The drive runs behind the stars by {rate:.1f}″ a minute ({percent:.2f} %) beyond "
+            "what the axis explains; check the tracking rate and the balance."
+        )
+    return Note(DRIVE_RATE, say(words, rate=abs(slope), percent=percent))

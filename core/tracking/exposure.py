@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.budget.words import duration, pixels
+from core.language import marked, say
 from core.tracking.guideloop import Guiding, guided, step_for
 from core.tracking.motion import Drive, Motion, motion
 from core.tracking.periodic import PeriodicError
@@ -32,11 +33,13 @@ class Limit:
         """Asks for the scale where it is missing or cannot be, in a sentence."""
         if not 0.01 <= self.scale_arcsec_per_px <= 1000.0:
             raise UnusableRun(
-                "The image scale is not known; enter arcseconds per pixel (206.265 times the pixel "
-                "size in µm over the focal length in mm)."
+                say(
+                    "The image scale is not known; enter arcseconds per pixel (206.265 times "
+                    "the pixel size in µm over the focal length in mm)."
+                )
             )
         if not 0.01 <= self.part_px <= 100.0:
-            raise UnusableRun("The smear allowed lies between 0.01 and 100 pixels.")
+            raise UnusableRun(say("The smear allowed lies between 0.01 and 100 pixels."))
 
     @property
     def arcsec(self) -> float:
@@ -62,6 +65,11 @@ class ChanceCurve:
 
 
 SURE = 0.9
+_TITLES = {
+    Drive.UNGUIDED: marked("Unguided"),
+    Drive.TRAINED: marked("Trained"),
+    Drive.GUIDED: marked("Guided"),
+}
 
 
 def chance_curves(
@@ -145,14 +153,27 @@ def _longest(lengths: Floats, share: Floats) -> float:
 
 def _sentence(drive: Drive, lengths: Floats, share: Floats, longest_s: float, limit: Limit) -> str:
     known = lengths[np.isfinite(share)]
-    what, allowed = drive.value.capitalize(), pixels(limit.part_px)
+    what, allowed = say(_TITLES[drive]), pixels(limit.part_px)
     if known.size == 0:
-        return f"{what}: the run is too short to say; track longer."
+        return say("{what}: the run is too short to say; track longer.", what=what)
     if longest_s == 0.0:
-        return f"{what}: no exposure of {duration(float(known[0]))} or more keeps {allowed} surely."
-    if longest_s >= known[-1]:
-        return (
-            f"{what}: nine in ten exposures keep {allowed} up to {duration(longest_s)}, as far as "
-            "this run can tell."
+        return say(
+            "{what}: no exposure of {length} or more keeps {allowed} surely.",
+            what=what,
+            length=duration(float(known[0])),
+            allowed=allowed,
         )
-    return f"{what}: nine in ten exposures of {duration(longest_s)} keep {allowed}."
+    if longest_s >= known[-1]:
+        return say(
+            "{what}: nine in ten exposures keep {allowed} up to {length}, as far as this "
+            "run can tell.",
+            what=what,
+            allowed=allowed,
+            length=duration(longest_s),
+        )
+    return say(
+        "{what}: nine in ten exposures of {length} keep {allowed}.",
+        what=what,
+        length=duration(longest_s),
+        allowed=allowed,
+    )

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import say
 from core.tracking.motion import Motion
 from core.tracking.run import UnusableRun
 
@@ -29,18 +30,26 @@ class Guiding:
         """Refuses settings no guider has, in a sentence."""
         if not 0.05 <= self.interval_s <= 600.0:
             raise UnusableRun(
-                f"A guide interval of {self.interval_s:g} s cannot be; enter seconds, usually 1 "
-                "to 10."
+                say(
+                    "A guide interval of {interval:g} s cannot be; enter seconds, usually 1 to 10.",
+                    interval=self.interval_s,
+                )
             )
         if not 0.0 <= self.delay_s <= 10.0 * self.interval_s:
             raise UnusableRun(
-                f"A guide delay of {self.delay_s:g} s does not fit an interval of "
-                f"{self.interval_s:g} s; enter both in seconds (milliseconds taken for seconds?)."
+                say(
+                    "A guide delay of {delay:g} s does not fit an interval of {interval:g} s; "
+                    "enter both in seconds (milliseconds taken for seconds?).",
+                    delay=self.delay_s,
+                    interval=self.interval_s,
+                )
             )
         if not 0.0 < self.share < 2.0 or not self.noise_arcsec >= 0.0:
             raise UnusableRun(
-                "The share corrected each time lies above 0 and below 2 (above 1 it overshoots), "
-                "and the measurement noise is not negative."
+                say(
+                    "The share corrected each time lies above 0 and below 2 (above 1 it "
+                    "overshoots), and the measurement noise is not negative."
+                )
             )
 
 

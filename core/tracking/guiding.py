@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.usable import Note
+from core.language import marked, say
 from core.tracking.exposure import Limit
 from core.tracking.gls import estimate
 from core.tracking.run import UnusableRun
@@ -17,6 +18,7 @@ from core.tracking.waves import STANDS_OUT, wave_columns
 
 Floats = NDArray[np.float64]
 
+RIGHT_ASCENSION, DECLINATION = marked("right ascension"), marked("declination")
 FEWEST_READINGS = 40
 FWHM_PER_SIGMA = 2.3548200450309493  # √(8 ln 2)
 _LAGS = 8
@@ -100,11 +102,17 @@ def _usable(utc_s: Floats, east: Floats, north: Floats) -> tuple[Floats, Floats,
     good = np.isfinite(utc_s) & np.isfinite(east) & np.isfinite(north)
     if int(good.sum()) < FEWEST_READINGS:
         raise UnusableRun(
-            f"{int(good.sum())} guided readings are too few to judge; {FEWEST_READINGS} and some "
-            "minutes are needed, in both axes."
+            say(
+                "{count} guided readings are too few to judge; {fewest} and some minutes are "
+                "needed, in both axes.",
+                count=int(good.sum()),
+                fewest=FEWEST_READINGS,
+            )
         )
     if np.any(np.diff(utc_s[good]) <= 0.0):
-        raise UnusableRun("The times of the guided readings do not increase; check their order.")
+        raise UnusableRun(
+            say("The times of the guided readings do not increase; check their order.")
+        )
     return utc_s[good], east[good], north[good]
 
 
@@ -146,11 +154,11 @@ def _findings(
     total: float,
 ) -> list[Note]:
     found = [
-        _swings("right ascension", east, interval_s),
-        _swings("declination", north, interval_s),
+        _swings(RIGHT_ASCENSION, east, interval_s),
+        _swings(DECLINATION, north, interval_s),
     ]
-    found.append(_lags_behind("right ascension", east))
-    found.append(_lags_behind("declination", north))
+    found.append(_lags_behind(RIGHT_ASCENSION, east))
+    found.append(_lags_behind(DECLINATION, north))
     found.append(_worm_note(worm, total))
     found.append(_uneven(east, north))
     return [note for note in found if note is not None]
@@ -162,9 +170,13 @@ def _swings(axis: str, part: AxisResidual, interval_s: float) -> Note | None:
     period_s = 2.0 * part.lag * interval_s
     return Note(
         f"{axis} swings",
-        f"In {axis} the star swings to and fro about every {period_s:.0f} s: the corrections are "
-        "too strong or come too late. Correct a smaller share each time, or guide less often; in "
-        "declination look for backlash too.",
+        say(
+            "In {axis} the star swings to and fro about every {period:.0f} s: the corrections "
+            "are too strong or come too late. Correct a smaller share each time, or guide less "
+            "often; in declination look for backlash too.",
+            axis=say(axis),
+            period=period_s,
+        ),
     )
 
 
@@ -173,9 +185,12 @@ def _lags_behind(axis: str, part: AxisResidual) -> Note | None:
         return None
     return Note(
         f"{axis} lags behind",
-        f"In {axis} the star stays off to one side for several readings: the corrections are too "
-        "weak, too rare, or do not reach the axis. Correct a larger share or more often, and check "
-        "that the axis answers.",
+        say(
+            "In {axis} the star stays off to one side for several readings: the corrections "
+            "are too weak, too rare, or do not reach the axis. Correct a larger share or more "
+            "often, and check that the axis answers.",
+            axis=say(axis),
+        ),
     )
 
 
@@ -184,8 +199,11 @@ def _worm_note(worm: tuple[float, float] | None, total: float) -> Note | None:
         return None
     return Note(
         "worm left over",
-        f"The worm still shows with {worm[0]:.1f}″ under guiding: train the periodic error, or "
-        "guide more often.",
+        say(
+            "The worm still shows with {size:.1f}″ under guiding: train the periodic error, or "
+            "guide more often.",
+            size=worm[0],
+        ),
     )
 
 
@@ -194,25 +212,44 @@ def _uneven(east: AxisResidual, north: AxisResidual) -> Note | None:
     if ratio > _UNEVEN:
         return Note(
             "right ascension worse",
-            f"Right ascension is {ratio:.1f} times worse than declination: the drive, not the air, "
-            "since the air moves both alike. Balance the tube slightly heavy towards the east, "
-            "check the cables, train the periodic error.",
+            say(
+                "Right ascension is {ratio:.1f} times worse than declination: the drive, not "
+                "the air, since the air moves both alike. Balance the tube slightly heavy "
+                "towards the east, check the cables, train the periodic error.",
+                ratio=ratio,
+            ),
         )
     if ratio < 1.0 / _UNEVEN:
         return Note(
             "declination worse",
-            f"Declination is {1.0 / ratio:.1f} times worse than right ascension: backlash, poor "
-            "balance in declination or wind. Measure the backlash with a reversal.",
+            say(
+                "Declination is {ratio:.1f} times worse than right ascension: backlash, poor "
+                "balance in declination or wind. Measure the backlash with a reversal.",
+                ratio=1.0 / ratio,
+            ),
         )
     return None
 
 
 def _sentence(total: float, limit: Limit, growth: float | None, has_findings: bool) -> str:
     pixels = total / limit.scale_arcsec_per_px
-    start = f"Guiding holds the star within {total:.2f}″ rms ({pixels:.2f} pixels)"
+    start = say(
+        "Guiding holds the star within {total:.2f}″ rms ({pixels:.2f} pixels)",
+        total=total,
+        pixels=pixels,
+    )
     if growth is None:
-        return f"{start}; enter the seeing to know what that costs."
-    cost = "nothing one could see" if growth < 0.05 else f"{100.0 * growth:.0f} % of star width"
-    if growth >= 0.05 and not has_findings:
-        return f"{start}, which costs {cost}; no fault of the guiding shows, so suspect the air."
-    return f"{start}, which costs {cost}."
+        return say("{start}; enter the seeing to know what that costs.", start=start)
+    if growth < 0.05:
+        return say("{start}, which costs nothing one could see.", start=start)
+    percent = 100.0 * growth
+    if has_findings:
+        return say(
+            "{start}, which costs {percent:.0f} % of star width.", start=start, percent=percent
+        )
+    return say(
+        "{start}, which costs {percent:.0f} % of star width; no fault of the guiding shows, so "
+        "suspect the air.",
+        start=start,
+        percent=percent,
+    )

@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.ndimage import uniform_filter1d
 
+from core.language import say
 from core.tracking.periodic import PeriodicError
 from core.tracking.run import Run, UnusableRun
 
@@ -80,7 +81,9 @@ def motion(
 def _unseen_turns(turns: float) -> float:
     """Residual about a mean over n turns is √(1−1/n) of the scatter; a new turn's is √(1+1/n)."""
     if turns < 2.0:
-        raise UnusableRun("What training would leave cannot be told from fewer than two turns.")
+        raise UnusableRun(
+            say("What training would leave cannot be told from fewer than two turns.")
+        )
     return math.sqrt((turns + 1.0) / (turns - 1.0))
 
 

@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from core.alignment.gusts import set_aside
 from core.alignment.usable import Note
+from core.language import say
 from core.tracking.bins import Counts
 from core.tracking.flip import phase_break
 from core.tracking.pieces import bumps, long_gaps, piece_numbers
@@ -60,7 +61,7 @@ def _pieces(utc_s: Floats, breaks: tuple[int, ...]) -> Counts:
 
 def _check_part(utc_s: Floats, period_s: float) -> None:
     if utc_s.size < FEWEST_READINGS:
-        raise UnusableRun("The stretch without a break holds too few readings; track longer.")
+        raise UnusableRun(say("The stretch without a break holds too few readings; track longer."))
     check_length(float(utc_s[-1] - utc_s[0]), period_s)
 
 
@@ -80,23 +81,34 @@ def _one_phase(
 
 
 def _break_note(run: Run, reading: int, is_reversed: bool, is_first: bool) -> Note:
-    used = f"Only the part {'before' if is_first else 'after'} it is used."
+    used = say("Only the part before it is used.")
+    if not is_first:
+        used = say("Only the part after it is used.")
     if is_reversed:
         return Note(
             "meridian flip",
-            "After the break in the run the curve is upside down: the mount flipped and the camera "
-            f"with it, so that east offsets read as west. {used}",
+            say(
+                "After the break in the run the curve is upside down: the mount flipped and "
+                "the camera with it, so that east offsets read as west. {used}",
+                used=used,
+            ),
         )
     if run.hour_angle_deg is not None and abs(run.hour_angle_deg[reading]) < _MERIDIAN_DEG:
         return Note(
             "meridian flip",
-            f"The worm lost its phase at a break near the meridian: the mount flipped there. "
-            f"{used}",
+            say(
+                "The worm lost its phase at a break near the meridian: the mount flipped "
+                "there. {used}",
+                used=used,
+            ),
         )
     return Note(
         "phase lost",
-        "The worm does not keep its phase across a break in the run: the mount was moved, parked "
-        f"or flipped. {used}",
+        say(
+            "The worm does not keep its phase across a break in the run: the mount was moved, "
+            "parked or flipped. {used}",
+            used=used,
+        ),
     )
 
 
@@ -104,14 +116,20 @@ def _gap_notes(utc_s: Floats, gaps: tuple[int, ...]) -> list[Note]:
     if not gaps:
         return []
     lost_min = sum(float(utc_s[gap] - utc_s[gap - 1]) for gap in gaps) / 60.0
-    many = "a gap" if len(gaps) == 1 else f"{len(gaps)} gaps"
-    return [
-        Note(
-            "gaps",
-            f"The run has {many} of together {lost_min:.0f} minutes; the star may have been "
-            "centred anew, so each stretch counts from an origin of its own.",
+    if len(gaps) == 1:
+        words = say(
+            "The run has a gap of together {minutes:.0f} minutes; the star may have been centred "
+            "anew, so each stretch counts from an origin of its own.",
+            minutes=lost_min,
         )
-    ]
+    else:
+        words = say(
+            "The run has {count} gaps of together {minutes:.0f} minutes; the star may have been "
+            "centred anew, so each stretch counts from an origin of its own.",
+            count=len(gaps),
+            minutes=lost_min,
+        )
+    return [Note("gaps", words)]
 
 
 def _cleaned(
@@ -125,16 +143,24 @@ def _cleaned(
     notes = []
     if not kept.all():
         lost = int((~kept).sum())
-        notes.append(Note("gusts", f"{lost} readings far off their neighbours were set aside."))
-    if jumps:
-        many = "once" if len(jumps) == 1 else f"{len(jumps)} times"
         notes.append(
             Note(
-                "bumps",
-                f"The star jumped {many} (a bump, a re-centring, a slipping clutch); both sides "
-                "are used with origins of their own.",
+                "gusts",
+                say("{count} readings far off their neighbours were set aside.", count=lost),
             )
         )
+    if jumps:
+        words = say(
+            "The star jumped {count} times (a bump, a re-centring, a slipping clutch); both sides "
+            "are used with origins of their own.",
+            count=len(jumps),
+        )
+        if len(jumps) == 1:
+            words = say(
+                "The star jumped once (a bump, a re-centring, a slipping clutch); both sides are "
+                "used with origins of their own."
+            )
+        notes.append(Note("bumps", words))
     pieces = _pieces(readings.utc_s, (*gaps, *jumps))[kept]
     utc_s, lead = readings.utc_s[kept], readings.lead_arcsec[kept]
     return Readings.of(utc_s, lead, pieces, readings.trend_order), notes

@@ -8,6 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.usable import Note
+from core.language import say
 from core.tracking.bins import SHORTEST_S
 from core.tracking.doubts import doubts, guiding_left_on, period_note
 from core.tracking.otherperiods import OtherPeriod, other_periods
@@ -96,12 +97,20 @@ def check_period(worm_period_s: float | None, duration_s: float) -> None:
         return
     if 0.5 <= worm_period_s < 30.0:
         raise UnusableRun(
-            f"A worm period of {worm_period_s:g} s is too short; were minutes meant? "
-            f"{worm_period_s:g} minutes are {60.0 * worm_period_s:g} s. Enter it in seconds."
+            say(
+                "A worm period of {period:g} s is too short; were minutes meant? {period:g} "
+                "minutes are {seconds:g} s. Enter it in seconds.",
+                period=worm_period_s,
+                seconds=60.0 * worm_period_s,
+            )
         )
     raise UnusableRun(
-        f"A worm period of {worm_period_s:g} s cannot be; enter the seconds of one turn, usually "
-        f"between 120 and 1200. This run lasts {duration_s:.0f} s."
+        say(
+            "A worm period of {period:g} s cannot be; enter the seconds of one turn, usually "
+            "between 120 and 1200. This run lasts {duration:.0f} s.",
+            period=worm_period_s,
+            duration=duration_s,
+        )
     )
 
 
@@ -112,8 +121,11 @@ def _orders(run: Run, period_s: float | None) -> int:
     orders = int(min(_ORDERS, longest_s // shortest_s))
     if orders < 1:
         raise UnusableRun(
-            f"The readings are {run.interval_s:.0f} s apart, too far to follow the worm; take one "
-            "at least every ten seconds."
+            say(
+                "The readings are {interval:.0f} s apart, too far to follow the worm; take one "
+                "at least every ten seconds.",
+                interval=run.interval_s,
+            )
         )
     return orders
 
@@ -190,8 +202,12 @@ def _given_period_notes(settled: Settled, given_s: float) -> list[Note]:
     return [
         Note(
             "another period",
-            f"The strongest period in the run is {found_s:.0f} s, not the {given_s:g} s entered or "
-            "a part of it; check the data sheet, or let the period be found.",
+            say(
+                "The strongest period in the run is {found:.0f} s, not the {given:g} s entered "
+                "or a part of it; check the data sheet, or let the period be found.",
+                found=found_s,
+                given=given_s,
+            ),
         )
     ]
 
@@ -200,14 +216,22 @@ def _sentence(result: PeriodicError) -> str:
     size, half = result.size, INTERVAL_FACTOR * result.size.peak_to_peak_sigma_arcsec
     if not any(wave.stands_out for wave in result.harmonics):
         limit = 2.0 * INTERVAL_FACTOR * max(w.amplitude_sigma_arcsec for w in result.harmonics[:2])
-        return (
-            f"No periodic error stands out of the noise in {result.turns:.1f} turns of "
-            f"{result.period_s:.0f} s; peak to peak it is below about {limit:.1f}″."
+        return say(
+            "No periodic error stands out of the noise in {turns:.1f} turns of "
+            "{period:.0f} s; peak to peak it is below about {limit:.1f}″.",
+            turns=result.turns,
+            period=result.period_s,
+            limit=limit,
         )
     around = INTERVAL_FACTOR * result.period_sigma_s
     origin = "" if result.period_is_given else f" ± {max(around, 0.1):.1f}"
-    return (
-        f"The drive swings {size.peak_to_peak_arcsec:.1f}″ ± {max(half, 0.1):.1f}″ peak to peak "
-        f"({size.rms_arcsec:.1f}″ rms) in each turn of {result.period_s:.1f}{origin} s, measured "
-        f"over {result.turns:.1f} turns."
+    return say(
+        "The drive swings {size:.1f}″ ± {half_width:.1f}″ peak to peak ({rms:.1f}″ rms) in "
+        "each turn of {period:.1f}{origin} s, measured over {turns:.1f} turns.",
+        size=size.peak_to_peak_arcsec,
+        half_width=max(half, 0.1),
+        rms=size.rms_arcsec,
+        period=result.period_s,
+        origin=origin,
+        turns=result.turns,
     )

@@ -11,6 +11,7 @@ from scipy.special import stdtrit
 
 from core.alignment.geometry import ARCMIN_PER_RAD
 from core.alignment.usable import Note
+from core.language import say
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
 from core.tracking.pointingmodel import TERMS, Sky, on_sky, readings, sensitivity
@@ -73,8 +74,14 @@ def pointing(
     used = ~low
     if int(used.sum()) < FEWEST_STARS:
         raise UnusablePointing(
-            f"Only {int(used.sum())} stars stand higher than {LOWEST_DEG:.0f}°; at least "
-            f"{FEWEST_STARS} are needed, better {COMFORTABLE_STARS}, all over the sky."
+            say(
+                "Only {count} stars stand higher than {lowest:.0f}°; at least {fewest} are "
+                "needed, better {comfortable}, all over the sky.",
+                count=int(used.sum()),
+                lowest=LOWEST_DEG,
+                fewest=FEWEST_STARS,
+                comfortable=COMFORTABLE_STARS,
+            )
         )
     fit = _fit(sky, read, used, centring_arcmin)
     wrong = used & _wrong_stars(fit, used)
@@ -87,8 +94,13 @@ def pointing(
 def _check(sightings: Sequence[Sighting]) -> None:
     if len(sightings) < FEWEST_STARS:
         raise UnusablePointing(
-            f"{len(sightings)} stars are too few: {FEWEST_STARS} give zeros and the polar axis at "
-            f"best, {COMFORTABLE_STARS} or more on both sides of the pier all parts."
+            say(
+                "{count} stars are too few: {fewest} give zeros and the polar axis at best, "
+                "{comfortable} or more on both sides of the pier all parts.",
+                count=len(sightings),
+                fewest=FEWEST_STARS,
+                comfortable=COMFORTABLE_STARS,
+            )
         )
     for one in sightings:
         numbers = (
@@ -97,8 +109,11 @@ def _check(sightings: Sequence[Sighting]) -> None:
         )
         if not np.isfinite(numbers).all() or max(abs(numbers[1]), abs(numbers[3])) > 90.0:
             raise UnusablePointing(
-                f"Star “{one.label}” has a coordinate that is not a number, or a declination "
-                "beyond 90°; correct or remove it."
+                say(
+                    "Star “{star}” has a coordinate that is not a number, or a declination "
+                    "beyond 90°; correct or remove it.",
+                    star=one.label,
+                )
             )
 
 
@@ -209,16 +224,22 @@ def _rms(apart: Floats) -> float:
 def _notes(sky: Sky, used: Flags, stars: list[Sighting], told: Flags) -> tuple[Note, ...]:
     notes = []
     for index in np.flatnonzero(~used).tolist():
-        name = stars[index].label or f"number {index + 1}"
-        reason = "stands too low" if _low(sky)[index] else "is far off the others: another star?"
-        notes.append(Note("star left out", f"Star {name} {reason}; it was left out."))
+        name = stars[index].label or say("number {number}", number=index + 1)
+        words = say("Star {name} is far off the others: another star?; it was left out.", name=name)
+        if _low(sky)[index]:
+            words = say("Star {name} stands too low; it was left out.", name=name)
+        notes.append(Note("star left out", words))
     number = int(used.sum())
     if number < COMFORTABLE_STARS:
         notes.append(
             Note(
                 "few stars",
-                f"{number} stars tell little about the smaller parts; take {COMFORTABLE_STARS} or "
-                "more, high and low, east and west, near the pole and the equator.",
+                say(
+                    "{number} stars tell little about the smaller parts; take {comfortable} or "
+                    "more, high and low, east and west, near the pole and the equator.",
+                    number=number,
+                    comfortable=COMFORTABLE_STARS,
+                ),
             )
         )
     missing = undetermined_sentence(told, both_sides=bool(np.ptp(sky.side[used]) > 0.0))
@@ -228,7 +249,10 @@ def _notes(sky: Sky, used: Flags, stars: list[Sighting], told: Flags) -> tuple[N
 
 
 def _sentence(rms: float, left: float, stars: int) -> str:
-    return (
-        f"Over {stars} stars the mount points within {rms:.1f}′ rms once its circles are set; with "
-        f"the parts below taken out {left:.1f}′ would be left on these stars."
+    return say(
+        "Over {stars} stars the mount points within {rms:.1f}′ rms once its circles are "
+        "set; with the parts below taken out {left:.1f}′ would be left on these stars.",
+        stars=stars,
+        rms=rms,
+        left=left,
     )

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from core.alignment.driftlog.columns import SEPARATORS, split
 from core.alignment.driftlog.numerals import number, shown
 from core.alignment.driftlog.records import Rejected
+from core.language import say
 from core.sky.clock import parse_utc
 from core.sky.site import Site
 from core.tracking.pointing import UnusablePointing
@@ -37,7 +38,7 @@ def read_sightings(lines: Iterable[str], site: Site) -> PointingLog:
     for line_number, line in enumerate(lines, start=1):
         text = line.strip().removeprefix("\ufeff")
         if line_number > MOST_LINES:
-            raise UnusablePointing("The file is too long for a list of stars; choose another.")
+            raise UnusablePointing(say("The file is too long for a list of stars; choose another."))
         if text.startswith("#"):
             key, _, value = text.lstrip("# ").partition(":")
             if key.strip().lower() == "mount_coordinates":
@@ -50,8 +51,15 @@ def read_sightings(lines: Iterable[str], site: Site) -> PointingLog:
             except (ValueError, csv.Error) as reason:
                 rejected.append(Rejected(line_number, str(reason)))
     if not found:
-        why = f" Line {rejected[0].line_number}: {rejected[0].reason}" if rejected else ""
-        raise UnusablePointing(f"No line of the list can be used.{why}")
+        words = say("No line of the list can be used.")
+        if rejected:
+            first = rejected[0]
+            words = say(
+                "No line of the list can be used. Line {line}: {reason}",
+                line=first.line_number,
+                reason=first.reason,
+            )
+        raise UnusablePointing(words)
     return PointingLog(tuple(found), tuple(rejected))
 
 
@@ -61,8 +69,11 @@ def _names(text: str) -> tuple[str, list[str]]:
         if set(REQUIRED) <= set(names):
             return separator, names
     raise UnusablePointing(
-        f"The first line should name the columns ({','.join(REQUIRED)}[,side][,star]) but reads "
-        f"{shown(text)}."
+        say(
+            "The first line should name the columns ({columns}[,side][,star]) but reads {text}.",
+            columns=",".join(REQUIRED),
+            text=shown(text),
+        )
     )
 
 
@@ -76,11 +87,18 @@ def _sighting(text: str, separator: str, names: list[str], site: Site, of_date: 
             raise ValueError(f"{name} {reason}") from None
         limit = 90.0 if "dec" in name else 360.0
         if abs(value) > limit:
-            raise ValueError(f"{name} {value:g} is beyond {limit:g} degrees.")
+            raise ValueError(
+                say(
+                    "{name} {value:g} is beyond {limit:g} degrees.",
+                    name=name,
+                    value=value,
+                    limit=limit,
+                )
+            )
         values.append(value)
     side = fields.get("side", "").lower()
     if side not in ("", "east", "west"):
-        raise ValueError(f"side {shown(side)} is neither east nor west of the pier.")
+        raise ValueError(say("side {side} is neither east nor west of the pier.", side=shown(side)))
     return sighting_of(
         (values[2], values[3]),
         (values[0], values[1]),

@@ -8,19 +8,20 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.words import altitude_side, azimuth_side, figure
+from core.language import marked, say
 from core.sky.site import Site
 from core.tracking.pointingmodel import ALTITUDE, AXES, AZIMUTH, SAG, TUBE, ZERO_HOUR
 
 Flags = NDArray[np.bool_]
 
 NAMES = (
-    "zero of the hour circle",
-    "zero of the declination circle",
-    "azimuth of the polar axis",
-    "altitude of the polar axis",
-    "tube against the declination axis",
-    "declination axis against the polar axis",
-    "sag of the tube",
+    marked("zero of the hour circle"),
+    marked("zero of the declination circle"),
+    marked("azimuth of the polar axis"),
+    marked("altitude of the polar axis"),
+    marked("tube against the declination axis"),
+    marked("declination axis against the polar axis"),
+    marked("sag of the tube"),
 )
 
 
@@ -46,56 +47,95 @@ def term(
     """The record of term `number`, values in arcmin."""
     stands_out = is_determined and abs(value) > factor * sigma
     if not is_determined:
-        words = f"These stars do not tell the {NAMES[number]}."
+        words = say("These stars do not tell the {name}.", name=say(NAMES[number]))
     elif not stands_out:
-        words = f"{_capital(number)}: none to speak of, within {factor * sigma:.1f}′."
+        words = say(
+            "{name}: none to speak of, within {size:.1f}′.",
+            name=_capital(number),
+            size=factor * sigma,
+        )
     else:
         words = _words(number, value, figure(value, factor * sigma), site)
-    return Term(NAMES[number], value, sigma, factor, is_determined, stands_out, words)
+    return Term(say(NAMES[number]), value, sigma, factor, is_determined, stands_out, words)
 
 
 def _capital(number: int) -> str:
-    return NAMES[number][0].upper() + NAMES[number][1:]
+    name = say(NAMES[number])
+    return name[:1].upper() + name[1:]
 
 
 def _words(number: int, value: float, size: str, site: Site) -> str:
     if number == AZIMUTH:
         side = azimuth_side(value, float(np.deg2rad(site.latitude_deg)))
-        return f"The polar axis points {size} {side.where}: {side.turn}."
+        return say(
+            "The polar axis points {size} {where}: {turn}.",
+            size=size,
+            where=side.where,
+            turn=side.turn,
+        )
     if number == ALTITUDE:
         side = altitude_side(value)
-        return f"The polar axis is {size} {side.where}: {side.turn}."
+        return say(
+            "The polar axis is {size} {where}: {turn}.", size=size, where=side.where, turn=side.turn
+        )
     if number == TUBE:
-        way = "east" if value > 0.0 else "west"
-        return (
-            f"The tube is not square to the declination axis: on the east side of the pier it "
-            f"looks {size} too far {way}, on the other as far the other way. Shim the "
-            "tube or its rings."
+        if value > 0.0:
+            return say(
+                "The tube is not square to the declination axis: on the east side of the pier it "
+                "looks {size} too far east, on the other as far the other way. Shim the tube or "
+                "its rings.",
+                size=size,
+            )
+        return say(
+            "The tube is not square to the declination axis: on the east side of the pier it "
+            "looks {size} too far west, on the other as far the other way. Shim the tube or its "
+            "rings.",
+            size=size,
         )
     if number == AXES:
-        return (
-            f"The two axes miss a right angle by {size}. This is the maker's to correct; a "
-            "pointing model allows for it."
+        return say(
+            "The two axes miss a right angle by {size}. This is the maker's to correct; a "
+            "pointing model allows for it.",
+            size=size,
         )
     if number == SAG:
-        way = "hangs low" if value > 0.0 else "is lifted"
-        return (
-            f"The tube {way} by {size} at the horizon: tighten rings, focuser and the dovetail, or "
-            "support the camera."
+        if value > 0.0:
+            return say(
+                "The tube hangs low by {size} at the horizon: tighten rings, focuser and the "
+                "dovetail, or support the camera.",
+                size=size,
+            )
+        return say(
+            "The tube is lifted by {size} at the horizon: tighten rings, focuser and the "
+            "dovetail, or support the camera.",
+            size=size,
         )
-    which = "hour angle" if number == ZERO_HOUR else "declination"
-    return f"The {which} readings are off by {size}: set the circle, or sync on one star."
+    if number == ZERO_HOUR:
+        return say(
+            "The hour angle readings are off by {size}: set the circle, or sync on one star.",
+            size=size,
+        )
+    return say(
+        "The declination readings are off by {size}: set the circle, or sync on one star.",
+        size=size,
+    )
 
 
 def undetermined_sentence(told: Flags, both_sides: bool) -> str | None:
     """What the stars leave open and which stars would tell; None when all is told."""
     if told.all():
         return None
-    names = [NAMES[number] for number in np.flatnonzero(~told)]
-    listed = names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
-    advice = (
-        "Add stars near the pole and near the equator, high and low."
-        if both_sides
-        else "Add stars on the other side of the pier, and near the pole as well as the equator."
+    names = [say(NAMES[number]) for number in np.flatnonzero(~told)]
+    listed = (
+        names[0]
+        if len(names) == 1
+        else say("{names} and {last}", names=", ".join(names[:-1]), last=names[-1])
     )
-    return f"These stars do not tell: {listed}. {advice}"
+    advice = (
+        say("Add stars near the pole and near the equator, high and low.")
+        if both_sides
+        else say(
+            "Add stars on the other side of the pier, and near the pole as well as the equator."
+        )
+    )
+    return say("These stars do not tell: {listed}. {advice}", listed=listed, advice=advice)

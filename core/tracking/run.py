@@ -13,6 +13,7 @@ from core.alignment.driftlog import Leg
 from core.alignment.geometry import offsets_arcsec
 from core.alignment.track import Track
 from core.alignment.usable import Note
+from core.language import say
 from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]
@@ -112,44 +113,65 @@ def _run(
 
 def _with_east(leg: Leg) -> Leg:
     """The readings that have an east offset, in order."""
-    name = f"Leg “{leg.label}”"
     if leg.east_arcsec is None:
         raise UnusableRun(
-            f"{name} has no east offsets, and the drive shows in these alone; record them, or add "
-            "the column east_arcsec."
+            say(
+                "Leg “{leg}” has no east offsets, and the drive shows in these alone; record them, "
+                "or add the column east_arcsec.",
+                leg=leg.label,
+            )
         )
     if abs(leg.dec_deg) > NEAREST_THE_POLE_DEG:
         raise UnusableRun(
-            f"{name} watches a star at declination {leg.dec_deg:.0f}°, where the drive hardly "
-            "moves it; choose a star nearer the celestial equator."
+            say(
+                "Leg “{leg}” watches a star at declination {declination:.0f}°, where the drive "
+                "hardly moves it; choose a star nearer the celestial equator.",
+                leg=leg.label,
+                declination=leg.dec_deg,
+            )
         )
     good = np.isfinite(leg.east_arcsec) & np.isfinite(leg.north_arcsec) & np.isfinite(leg.utc_s)
     utc_s = leg.utc_s[good]
     if utc_s.size < FEWEST_READINGS:
         raise UnusableRun(
-            f"{name} has {utc_s.size} readings with an east offset; at least {FEWEST_READINGS} "
-            "over three turns of the worm are needed."
+            say(
+                "Leg “{leg}” has {count} readings with an east offset; at least {fewest} over "
+                "three turns of the worm are needed.",
+                leg=leg.label,
+                count=utc_s.size,
+                fewest=FEWEST_READINGS,
+            )
         )
     if np.any(np.diff(utc_s) <= 0.0):
         raise UnusableRun(
-            f"The times of {name[0].lower()}{name[1:]} do not increase; was the clock set while it "
-            "was watched? Put the readings in order of time."
+            say(
+                "The times of leg “{leg}” do not increase; was the clock set while it was "
+                "watched? Put the readings in order of time.",
+                leg=leg.label,
+            )
         )
     east, north = leg.east_arcsec[good], leg.north_arcsec[good]
-    _check_sense(name, utc_s, east)
+    _check_sense(leg.label, utc_s, east)
     return Leg(leg.label, leg.ra_deg, leg.dec_deg, utc_s, north, east)
 
 
-def _check_sense(name: str, utc_s: Floats, east: Floats) -> None:
+def _check_sense(label: str, utc_s: Floats, east: Floats) -> None:
     """Raises UnusableRun for more than a day, and for a star that never moves."""
     if utc_s[-1] - utc_s[0] > LONGEST_S:
         raise UnusableRun(
-            f"{name} lasts {(utc_s[-1] - utc_s[0]) / 3600.0:.0f} hours; a run belongs to one "
-            "night. Give each night a leg of its own, and check the unit of the times."
+            say(
+                "Leg “{leg}” lasts {hours:.0f} hours; a run belongs to one night. Give each night "
+                "a leg of its own, and check the unit of the times.",
+                leg=label,
+                hours=(utc_s[-1] - utc_s[0]) / 3600.0,
+            )
         )
     if np.ptp(east) == 0.0:
         raise UnusableRun(
-            f"The east offsets of {name[0].lower()}{name[1:]} never change; was the star measured?"
+            say(
+                "The east offsets of leg “{leg}” never change; was the star measured?",
+                leg=label,
+            )
         )
 
 
@@ -159,17 +181,22 @@ def _notes(leg: Leg, axis_is_known: bool) -> tuple[Note, ...]:
         notes.append(
             Note(
                 "axis unknown",
-                "The axis error is not known yet, so a smooth curve was taken for its drift; with "
-                "a finished alignment the drift is computed instead.",
+                say(
+                    "The axis error is not known yet, so a smooth curve was taken for its "
+                    "drift; with a finished alignment the drift is computed instead."
+                ),
             )
         )
     if abs(leg.dec_deg) > 60.0:
         notes.append(
             Note(
                 "far from the equator",
-                f"At declination {leg.dec_deg:.0f}° the air counts "
-                f"{1.0 / math.cos(math.radians(leg.dec_deg)):.1f} times as much as at the "
-                "equator; a star nearer the equator shows the drive better.",
+                say(
+                    "At declination {declination:.0f}° the air counts {times:.1f} times as "
+                    "much as at the equator; a star nearer the equator shows the drive better.",
+                    declination=leg.dec_deg,
+                    times=1.0 / math.cos(math.radians(leg.dec_deg)),
+                ),
             )
         )
     return tuple(notes)

@@ -15,6 +15,7 @@ from typing import TextIO
 from core.alignment.driftlog import MAX_BYTES, DriftLog, Leg, UnusableLog, read, read_file
 from core.alignment.driftlog.columns import SEPARATORS
 from core.alignment.driftlog.numerals import number
+from core.language import say
 
 KeepGoing = Callable[[int], bool]
 SCALE_KEY = "scale_arcsec_per_px"
@@ -28,13 +29,14 @@ class ScaleNeeded(UnusableLog):
 def read_run(
     lines: Iterable[str],
     *,
-    name: str = "The log",
+    name: str | None = None,
     scale_arcsec_per_px: float | None = None,
     keep_going: KeepGoing | None = None,
 ) -> DriftLog:
     """As `core.alignment.driftlog.read`, offsets turned to arcseconds. Raises ScaleNeeded."""
     if isinstance(lines, str):
         lines = lines.splitlines()
+    name = name or say("The log")
     form = _Form()
     log = read(form.renamed(lines), name=name, keep_going=keep_going)
     if not form.in_pixels:
@@ -44,8 +46,12 @@ def read_run(
         scale = _scale_in(dict(log.header.other).get(SCALE_KEY))
     if scale is None or not 0.01 <= scale <= 1000.0:
         raise ScaleNeeded(
-            f"{name} gives its offsets in pixels, but not how large a pixel is. Enter the image "
-            f"scale in arcseconds per pixel, or write “# {SCALE_KEY}: …” into the log."
+            say(
+                "{name} gives its offsets in pixels, but not how large a pixel is. Enter the "
+                "image scale in arcseconds per pixel, or write “# {scale_key}: …” into the log.",
+                name=name,
+                scale_key=SCALE_KEY,
+            )
         )
     return replace(log, legs=tuple(_scaled(leg, scale) for leg in log.legs))
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import marked, say
 from core.tracking.run import UnusableRun
 
 Floats = NDArray[np.float64]
@@ -37,7 +38,7 @@ def settling_after(
     after = (utc_s >= dither_utc_s) & np.isfinite(offset_arcsec)
     if int(after.sum()) < 2 or not within_arcsec > 0.0:
         raise UnusableRun(
-            "No readings follow the dither, or the limit to settle within is not above zero."
+            say("No readings follow the dither, or the limit to settle within is not above zero.")
         )
     elapsed, offset = utc_s[after] - dither_utc_s, np.abs(offset_arcsec[after])
     first = float(offset[0])
@@ -51,16 +52,23 @@ def settling_after(
     return Settling(
         None,
         first,
-        f"The star did not stay within {within_arcsec:.1f}″ for {hold_s:.0f} s after the dither: "
-        "allow more, or look for backlash and over-correction.",
+        say(
+            "The star did not stay within {within:.1f}″ for {hold:.0f} s after the dither: "
+            "allow more, or look for backlash and over-correction.",
+            within=within_arcsec,
+            hold=hold_s,
+        ),
     )
 
 
 def _sentence(seconds: float, within_arcsec: float) -> str:
-    words = f"The star settled within {within_arcsec:.1f}″ after {seconds:.0f} s"
-    if seconds <= _LONG_S:
-        return f"{words}; wait that long before the next exposure."
-    return (
-        f"{words}, which is long: dither less far, in right ascension only, or correct a larger "
-        "share."
+    words = marked(
+        "The star settled within {within:.1f}″ after {seconds:.0f} s, which is long: dither less "
+        "far, in right ascension only, or correct a larger share."
     )
+    if seconds <= _LONG_S:
+        words = marked(
+            "The star settled within {within:.1f}″ after {seconds:.0f} s; wait that long before "
+            "the next exposure."
+        )
+    return say(words, within=within_arcsec, seconds=seconds)

@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from core.alignment.driftlog.columns import SEPARATORS, split
 from core.alignment.driftlog.numerals import number, shown
+from core.language import say
 from core.tracking.run import UnusableRun
 from core.tracking.runlog import SCALE_KEY, ScaleNeeded
 
@@ -34,7 +35,7 @@ def read_tap(
     for line_number, line in enumerate(lines, start=1):
         text = line.strip().removeprefix("\ufeff")
         if line_number > MOST_LINES:
-            raise UnusableRun("The record is too long for a tap; take the minute around it.")
+            raise UnusableRun(say("The record is too long for a tap; take the minute around it."))
         if text.startswith("#"):
             key, _, value = text.lstrip("# ").partition(":")
             if key.strip().lower() == SCALE_KEY and scale is None:
@@ -44,7 +45,13 @@ def read_tap(
         elif text:
             rows.append(_row(text, separator, names, line_number))
     if not rows:
-        raise UnusableRun(f"The record holds no readings; write {TIME},{ARCSEC} and a line each.")
+        raise UnusableRun(
+            say(
+                "The record holds no readings; write {time},{arcsec} and a line each.",
+                time=TIME,
+                arcsec=ARCSEC,
+            )
+        )
     return _scaled(np.array(rows), names, scale)
 
 
@@ -54,8 +61,14 @@ def _names(text: str) -> tuple[str, list[str]]:
         if TIME in names and (ARCSEC in names or PIXELS in names):
             return separator, names
     raise UnusableRun(
-        f"The first line should name the columns {TIME} and {ARCSEC} (or {PIXELS}) but reads "
-        f"{shown(text)}."
+        say(
+            "The first line should name the columns {time} and {arcsec} (or {pixels}) but "
+            "reads {text}.",
+            time=TIME,
+            arcsec=ARCSEC,
+            pixels=PIXELS,
+            text=shown(text),
+        )
     )
 
 
@@ -63,7 +76,9 @@ def _row(text: str, separator: str, names: list[str], line_number: int) -> tuple
     cells = split(text, separator)
     offset = ARCSEC if ARCSEC in names else PIXELS
     if len(cells) <= max(names.index(TIME), names.index(offset)):
-        raise UnusableRun(f"Line {line_number} is shorter than the line of names; correct it.")
+        raise UnusableRun(
+            say("Line {line} is shorter than the line of names; correct it.", line=line_number)
+        )
     time, seen = (
         _value(cells[names.index(name)], line_number, separator) for name in (TIME, offset)
     )
@@ -74,7 +89,9 @@ def _value(text: str, line_number: int, separator: str) -> float:
     try:
         return number(text.strip(), separator != ",")
     except ValueError as reason:
-        raise UnusableRun(f"Line {line_number}: the value {reason}") from None
+        raise UnusableRun(
+            say("Line {line}: the value {reason}", line=line_number, reason=reason)
+        ) from None
 
 
 def _scaled(rows: Floats, names: list[str], scale: float | None) -> tuple[Floats, Floats]:
@@ -82,7 +99,11 @@ def _scaled(rows: Floats, names: list[str], scale: float | None) -> tuple[Floats
         return rows[:, 0], rows[:, 1]
     if scale is None or not 0.01 <= scale <= 1000.0:
         raise ScaleNeeded(
-            "The record gives its offsets in pixels, but not how large a pixel is. Enter the "
-            f"image scale in arcseconds per pixel, or write “# {SCALE_KEY}: …” into the file."
+            say(
+                "The record gives its offsets in pixels, but not how large a pixel is. Enter "
+                "the image scale in arcseconds per pixel, or write “# {scale_key}: …” into the "
+                "file.",
+                scale_key=SCALE_KEY,
+            )
         )
     return rows[:, 0], rows[:, 1] * scale

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from core.language import say
 from core.tracking.periodic import PeriodicError
 from core.tracking.run import Run, UnusableRun
 from core.tracking.turns import fold
@@ -43,8 +44,12 @@ def training(result: PeriodicError, run: Run) -> Training:
     turns = table.shape[0]
     if turns < FEWEST_TURNS:
         raise UnusableRun(
-            f"The run holds {turns} whole turns of the worm; what training would bring shows from "
-            f"{FEWEST_TURNS} whole turns on."
+            say(
+                "The run holds {turns} whole turns of the worm; what training would bring "
+                "shows from {fewest} whole turns on.",
+                turns=turns,
+                fewest=FEWEST_TURNS,
+            )
         )
     table = table[:, np.isfinite(table).sum(axis=0) > 1]
     between = float(np.nanmean(np.nanvar(table, axis=0, ddof=1)))
@@ -113,13 +118,22 @@ def _air_variance(result: PeriodicError, run: Run) -> float | None:
 
 def _sentence(repeating: float, residual: float, air_is_known: bool) -> str:
     before = math.hypot(repeating, residual)
-    inside = "" if air_is_known else " (the air is still inside: north offsets would take it out)"
+    inside = ""
+    if not air_is_known:
+        inside = " " + say("(the air is still inside: north offsets would take it out)")
     if before <= 0.0 or residual > 0.8 * before:
-        return (
-            f"Training would bring little: of {before:.1f}″ rms only {repeating:.1f}″ repeats from "
-            f"turn to turn{inside}."
+        return say(
+            "Training would bring little: of {before:.1f}″ rms only {repeating:.1f}″ "
+            "repeats from turn to turn{inside}.",
+            before=before,
+            repeating=repeating,
+            inside=inside,
         )
-    return (
-        f"Training would bring the drive from {before:.1f}″ to about {residual:.1f}″ rms: "
-        f"{repeating:.1f}″ repeats from turn to turn, the rest does not{inside}."
+    return say(
+        "Training would bring the drive from {before:.1f}″ to about {residual:.1f}″ rms: "
+        "{repeating:.1f}″ repeats from turn to turn, the rest does not{inside}.",
+        before=before,
+        residual=residual,
+        repeating=repeating,
+        inside=inside,
     )

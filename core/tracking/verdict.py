@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from enum import Enum
 
+from core.language import marked, say
 from core.tracking.exposure import Limit
 from core.tracking.guiding import GuidingCheck
 from core.tracking.pointing import Pointing
@@ -22,11 +23,11 @@ _LONG_SETTLING_S = 5.0  # common practice, no source
 class Cause(Enum):
     """Where most of the smear comes from."""
 
-    WORM = "the mount's periodic error"
-    UNEVEN = "what the drive does once and not again (balance, cables, wind, dirt)"
-    ALIGNMENT = "the polar alignment"
-    AIR = "the air"
-    GUIDING = "the guiding"
+    WORM = marked("the mount's periodic error")
+    UNEVEN = marked("what the drive does once and not again (balance, cables, wind, dirt)")
+    ALIGNMENT = marked("the polar alignment")
+    AIR = marked("the air")
+    GUIDING = marked("the guiding")
     NONE = "nothing"
 
 
@@ -69,7 +70,9 @@ def judge_tracking(evidence: Evidence) -> Verdict:
     shares = _shares(evidence)
     if not shares:
         raise UnusableRun(
-            "Nothing has been measured yet: record an unguided run, or some minutes of guiding."
+            say(
+                "Nothing has been measured yet: record an unguided run, or some minutes of guiding."
+            )
         )
     shares.sort(key=lambda share: share.smear_arcsec, reverse=True)
     worst = shares[0]
@@ -107,15 +110,19 @@ def _first_thing(cause: Cause, evidence: Evidence) -> str:
     if cause is Cause.GUIDING and evidence.guiding is not None and evidence.guiding.findings:
         return evidence.guiding.findings[0].text
     return {
-        Cause.WORM: "First thing to try: train the periodic error, or guide.",
+        Cause.WORM: say("First thing to try: train the periodic error, or guide."),
         Cause.UNEVEN: (
-            "First thing to try: balance anew, slightly heavy towards the east, lead the cables "
-            "free and keep the wind off; then record again."
+            say(
+                "First thing to try: balance anew, slightly heavy towards the east, lead the "
+                "cables free and keep the wind off; then record again."
+            )
         ),
-        Cause.ALIGNMENT: "First thing to try: improve the polar alignment by drift.",
-        Cause.AIR: "First thing to try: wait for steadier air, or take a higher target.",
-        Cause.GUIDING: "First thing to try: a longer guide exposure, then a smaller correction.",
-        Cause.NONE: "Nothing needs doing for such exposures.",
+        Cause.ALIGNMENT: say("First thing to try: improve the polar alignment by drift."),
+        Cause.AIR: say("First thing to try: wait for steadier air, or take a higher target."),
+        Cause.GUIDING: say(
+            "First thing to try: a longer guide exposure, then a smaller correction."
+        ),
+        Cause.NONE: say("Nothing needs doing for such exposures."),
     }[cause]
 
 
@@ -124,24 +131,31 @@ def _paragraph(cause: Cause, shares: list[Share], first: str, evidence: Evidence
     length = f"{evidence.exposure_s:.0f} s"
     worst = shares[0]
     if cause is Cause.NONE:
-        words = (
-            f"In exposures of {length} nothing measured comes near the {limit.part_px:g} pixels "
-            f"allowed; the largest part is {worst.cause.value} with "
-            f"{worst.smear_arcsec / scale:.2f} pixels."
+        words = say(
+            "In exposures of {length} nothing measured comes near the {allowed:g} pixels "
+            "allowed; the largest part is {cause} with {pixels:.2f} pixels.",
+            length=length,
+            allowed=limit.part_px,
+            cause=say(worst.cause.value),
+            pixels=worst.smear_arcsec / scale,
         )
     else:
-        words = (
-            f"In exposures of {length} most of the smear comes from {cause.value}: "
-            f"{worst.smear_arcsec:.1f}″ or {worst.smear_arcsec / scale:.1f} pixels, where "
-            f"{limit.part_px:g} are allowed."
+        words = say(
+            "In exposures of {length} most of the smear comes from {cause}: {smear:.1f}″ "
+            "or {pixels:.1f} pixels, where {allowed:g} are allowed.",
+            length=length,
+            cause=say(cause.value),
+            smear=worst.smear_arcsec,
+            pixels=worst.smear_arcsec / scale,
+            allowed=limit.part_px,
         )
     others = [
-        f"{share.cause.value} {share.smear_arcsec:.1f}″"
+        f"{say(share.cause.value)} {share.smear_arcsec:.1f}″"
         for share in shares[1:]
         if share.smear_arcsec > 0.2 * worst.smear_arcsec
     ]
     if others:
-        words += f" Beside it: {'; '.join(others)}."
+        words += " " + say("Beside it: {others}.", others="; ".join(others))
     return " ".join([words, first, *_asides(evidence)])
 
 
@@ -150,13 +164,19 @@ def _asides(evidence: Evidence) -> list[str]:
     shaking = evidence.vibration
     if shaking is not None and shaking.settling_s > _LONG_SETTLING_S:
         asides.append(
-            f"The mount shakes for {shaking.settling_s:.0f} s after a touch: lighten the load or "
-            "stiffen the legs, and wait before exposing."
+            say(
+                "The mount shakes for {seconds:.0f} s after a touch: lighten the load or "
+                "stiffen the legs, and wait before exposing.",
+                seconds=shaking.settling_s,
+            )
         )
     found = evidence.pointing
     if found is not None and found.rms_without_zeros_arcmin > 10.0:
         asides.append(
-            f"It points only within {found.rms_without_zeros_arcmin:.0f}′, which does not smear "
-            "but costs time at every target."
+            say(
+                "It points only within {size:.0f}′, which does not smear but costs time at "
+                "every target.",
+                size=found.rms_without_zeros_arcmin,
+            )
         )
     return asides

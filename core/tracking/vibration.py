@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.optimize import least_squares
 
+from core.language import marked, say
 from core.tracking.run import UnusableRun
 from core.tracking.spectrum import spectrum
 
@@ -56,13 +57,16 @@ def vibration(
     time, offset = time_s[good], offset_arcsec[good]
     if time.size < _FEWEST or np.any(np.diff(time) <= 0.0):
         raise UnusableRun(
-            f"A tap needs at least {_FEWEST} readings in order of time; take ten or more a second, "
-            "from just before the tap until the star is still."
+            say(
+                "A tap needs at least {fewest} readings in order of time; take ten or more a "
+                "second, from just before the tap until the star is still.",
+                fewest=_FEWEST,
+            )
         )
     start = _tap(time, offset) if tap_s is None else tap_s
     ringing = time >= start
     if int(ringing.sum()) < _FEWEST // 2:
-        raise UnusableRun("Too few readings follow the tap; record until the star is still.")
+        raise UnusableRun(say("Too few readings follow the tap; record until the star is still."))
     elapsed, after = time[ringing] - start, offset[ringing]
     parameters, covariance, noise = _fit(elapsed, after)
     _check_speed(elapsed, abs(float(parameters[3])))
@@ -73,8 +77,12 @@ def _check_speed(elapsed: Floats, frequency_hz: float) -> None:
     interval_s = float(np.median(np.diff(elapsed)))
     if frequency_hz * interval_s * _PER_SWING > 1.0:
         raise UnusableRun(
-            f"The swing is too fast for readings every {interval_s:.2g} s: fewer than three fall "
-            "into one swing. Take more readings a second (a smaller part of the sensor helps)."
+            say(
+                "The swing is too fast for readings every {interval:.2g} s: fewer than three "
+                "fall into one swing. Take more readings a second (a smaller part of the "
+                "sensor helps).",
+                interval=interval_s,
+            )
         )
 
 
@@ -86,7 +94,9 @@ def _tap(time: Floats, offset: Floats) -> float:
     loud = np.flatnonzero(far > max(6.0 * scatter, 0.25 * float(far.max())))
     if loud.size == 0 or far.max() < 6.0 * scatter:
         raise UnusableRun(
-            "No tap stands out of the noise: tap harder, or record while the focuser is turned."
+            say(
+                "No tap stands out of the noise: tap harder, or record while the focuser is turned."
+            )
         )
     return float(time[loud[0]])
 
@@ -135,7 +145,7 @@ def _record(
     along = np.array([cosine, sine, 0.0, 0.0, 0.0]) / swing
     swing_sigma = math.sqrt(float(along @ covariance @ along))
     if swing < 3.0 * max(swing_sigma, noise / 3.0):
-        raise UnusableRun("Nothing rings above the noise: tap harder, or the mount is still.")
+        raise UnusableRun(say("Nothing rings above the noise: tap harder, or the mount is still."))
     rings = math.log(max(swing / settled, 1.0))
     slope = damping * (along / swing + rings * np.eye(5)[2]) if rings > 0.0 else np.zeros(5)
     settling = damping * rings
@@ -158,32 +168,53 @@ def _record(
 def _sentence(
     swing: float, frequency: float, settling: float, settled: float, length_s: float
 ) -> str:
-    words = f"A touch swings the star {swing:.1f}″ to one side, {frequency:.1f} times a second"
+    words = say(
+        "A touch swings the star {swing:.1f}″ to one side, {frequency:.1f} times a second",
+        swing=swing,
+        frequency=frequency,
+    )
     if settling > length_s:
-        return f"{words}; it was not still at the end of the record, so record for longer."
-    return f"{words}; after {settling:.1f} s it stays within {settled:.1f}″."
+        return say(
+            "{words}; it was not still at the end of the record, so record for longer.", words=words
+        )
+    return say(
+        "{words}; after {settling:.1f} s it stays within {settled:.1f}″.",
+        words=words,
+        settling=settling,
+        settled=settled,
+    )
 
 
 def load_sentence(payload_kg: float, capacity_kg: float) -> str:
     """The load against the capacity, by common practice for imaging (no source)."""
     if not (payload_kg >= 0.0 and capacity_kg > 0.0):
-        raise UnusableRun("Enter payload and capacity in kilograms, the capacity above zero.")
+        raise UnusableRun(say("Enter payload and capacity in kilograms, the capacity above zero."))
     share = payload_kg / capacity_kg
-    words = f"The mount carries {100.0 * share:.0f} % of its listed capacity"
+    words = say("The mount carries {percent:.0f} % of its listed capacity", percent=100.0 * share)
     if share > 1.0:
-        return f"{words}: it is overloaded, and shakes long at every touch. Take weight off."
+        return say(
+            "{words}: it is overloaded, and shakes long at every touch. Take weight off.",
+            words=words,
+        )
     if share > _COMMON_LOAD:
-        return f"{words}; for imaging, 60 % or less is common practice: a lighter load rings less."
-    return f"{words}, within the 60 % that is common practice for imaging."
+        return say(
+            "{words}; for imaging, 60 % or less is common practice: a lighter load rings less.",
+            words=words,
+        )
+    return say("{words}, within the 60 % that is common practice for imaging.", words=words)
 
 
 def change_sentence(before: Vibration, after: Vibration) -> str:
     """Whether a change of legs, load or balance helped, as far as the errors allow to say."""
     gain = before.settling_s - after.settling_s
     sigma = math.hypot(before.settling_sigma_s, after.settling_sigma_s)
-    span = f"from {before.settling_s:.1f} s to {after.settling_s:.1f} s"
     if abs(gain) < 1.96 * sigma:
-        return f"Settling went {span}: no change beyond the errors; tap several times."
-    if gain > 0.0:
-        return f"The change helped: settling went {span}."
-    return f"The change did harm: settling went {span}."
+        words = marked(
+            "Settling went from {before:.1f} s to {after:.1f} s: no change beyond the errors; tap "
+            "several times."
+        )
+    elif gain > 0.0:
+        words = marked("The change helped: settling went from {before:.1f} s to {after:.1f} s.")
+    else:
+        words = marked("The change did harm: settling went from {before:.1f} s to {after:.1f} s.")
+    return say(words, before=before.settling_s, after=after.settling_s)

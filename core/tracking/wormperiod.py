@@ -6,6 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.stats import chi2
 
+from core.language import say
 from core.tracking.run import UnusableRun
 from core.tracking.spectrum import FEWEST_TURNS, SHORTEST_WORM_S, likeliest_period_s
 from core.tracking.wormfit import Readings, WormFit, fit_worm
@@ -24,9 +25,15 @@ def check_length(duration_s: float, period_s: float) -> None:
     turns = duration_s / period_s
     if turns < FEWEST_TURNS:
         raise UnusableRun(
-            f"The run lasts {duration_s / 60.0:.0f} minutes, {turns:.1f} turns of a worm of "
-            f"{period_s:.0f} s: too short to tell what repeats from what happened once. Track one "
-            f"star unguided for at least {np.ceil(FEWEST_TURNS * period_s / 60.0):.0f} minutes."
+            say(
+                "The run lasts {minutes:.0f} minutes, {turns:.1f} turns of a worm of "
+                "{period:.0f} s: too short to tell what repeats from what happened once. Track "
+                "one star unguided for at least {least:.0f} minutes.",
+                minutes=duration_s / 60.0,
+                turns=turns,
+                period=period_s,
+                least=np.ceil(FEWEST_TURNS * period_s / 60.0),
+            )
         )
 
 
@@ -38,9 +45,12 @@ def find_period_s(readings: Readings) -> float:
     )
     if longest_s < 1.5 * shortest_s:
         raise UnusableRun(
-            f"The run lasts {readings.duration_s / 60.0:.0f} minutes; a worm usually turns once in "
-            "four to ten minutes and three turns are needed. Track one star unguided for half an "
-            "hour or more."
+            say(
+                "The run lasts {minutes:.0f} minutes; a worm usually turns once in four to ten "
+                "minutes and three turns are needed. Track one star unguided for half an hour "
+                "or more.",
+                minutes=readings.duration_s / 60.0,
+            )
         )
     lead = readings.without_trend()
     found_s = likeliest_period_s(readings.bins.utc_s, lead, longest_s, shortest_s)
@@ -77,10 +87,15 @@ def _check_significance(
     if _chance(fit, np.ones(fit.coefficients.size, dtype=bool)) * tried > 0.01:
         size = float(np.hypot(*np.sqrt(np.diag(fit.covariance))[:2]))
         raise UnusableRun(
-            f"No period up to {longest_s:.0f} s stands out of the noise in "
-            f"{readings.duration_s / 60.0:.0f} minutes: any periodic error as fast is below about "
-            f"{3.0 * size:.1f}″, or guiding was left on. A slower worm shows from three of its "
-            "turns on: track longer, or enter its period to have it measured anyway."
+            say(
+                "No period up to {longest:.0f} s stands out of the noise in {minutes:.0f} "
+                "minutes: any periodic error as fast is below about {size:.1f}″, or guiding "
+                "was left on. A slower worm shows from three of its turns on: track longer, or "
+                "enter its period to have it measured anyway.",
+                longest=longest_s,
+                minutes=readings.duration_s / 60.0,
+                size=3.0 * size,
+            )
         )
 
 
@@ -88,7 +103,10 @@ def _check_edge(readings: Readings, period_s: float, longest_s: float) -> None:
     """A best period at the very end of what the run can show is the slope of something slower."""
     if period_s > 0.98 * longest_s and longest_s < _LONGEST_WORM_S:
         raise UnusableRun(
-            "What repeats in this run is slower than a third of its "
-            f"{readings.duration_s / 60.0:.0f} minutes: the worm turns more slowly, or "
-            "the star drifts unevenly. Track longer, or enter the worm's period."
+            say(
+                "What repeats in this run is slower than a third of its {minutes:.0f} minutes: "
+                "the worm turns more slowly, or the star drifts unevenly. Track longer, or "
+                "enter the worm's period.",
+                minutes=readings.duration_s / 60.0,
+            )
         )
