@@ -24,6 +24,7 @@ from numpy.typing import ArrayLike, NDArray
 Floats = NDArray[np.float64]
 
 TERMS = 6
+_SKY_FROM_DEG, _SKY_TO_DEG = 20.0, 85.0
 
 
 @dataclass(frozen=True)
@@ -86,3 +87,11 @@ def mean_error_arcmin(places: Floats, covariances: Floats) -> Floats:
     """Root mean square of `error_arcmin` over places (m, 2, 6), for many covariances (…, 6, 6)."""
     moment = np.einsum("mra,mrb->ab", places, places) / len(places)
     return np.asarray(np.sqrt(np.einsum("ab,...ab->...", moment, covariances)))
+
+
+def sky_grid_deg() -> tuple[Floats, Floats]:
+    """Azimuths and altitudes (m,) of places spread evenly over the sky that is used."""
+    lowest, highest = np.sin(np.radians([_SKY_FROM_DEG, _SKY_TO_DEG]))
+    altitude = np.degrees(np.arcsin(np.linspace(lowest, highest, 9)))
+    azimuth, height = np.meshgrid(np.arange(0.0, 360.0, 15.0), altitude)
+    return azimuth.ravel(), height.ravel()

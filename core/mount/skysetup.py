@@ -19,6 +19,7 @@ from core.mount.pointing import (
     effects,
     error_arcmin,
     mean_error_arcmin,
+    sky_grid_deg,
 )
 from core.mount.recognise import apart_deg, recognise
 from core.sky.almanac import Light, light_at
@@ -45,7 +46,6 @@ _NEARLY = 1.15  # a choice this near the best error is as good, and brighter sta
 _CARELESS_DEG = 40.0
 _CARELESS_LOWEST_DEG = 15.0
 _EVERYTHING_UP = 1000
-_SKY_FROM_DEG, _SKY_TO_DEG = 20.0, 85.0
 
 
 class NoReferenceStars(ValueError):
@@ -136,7 +136,7 @@ def choose(
                 highest=HIGHEST_DEG,
             )
         )
-    grid_azimuth, grid_altitude = _grid()
+    grid_azimuth, grid_altitude = sky_grid_deg()
     places = _effects(grid_azimuth, grid_altitude, site, kind)
     chosen, notes = _best(candidates, count, places, site, kind, known)
     careless = _careless(sky, count)
@@ -274,14 +274,6 @@ def _side(now: StarNow, kind: MountKind) -> Side | None:
     if kind is not MountKind.GERMAN_EQUATORIAL:
         return None
     return Side.EAST if now.hour_angle_deg > 0.0 else Side.WEST
-
-
-def _grid() -> tuple[Floats, Floats]:
-    """Places spread evenly over the sky that is used."""
-    lowest, highest = np.sin(np.radians([_SKY_FROM_DEG, _SKY_TO_DEG]))
-    altitude = np.degrees(np.arcsin(np.linspace(lowest, highest, 9)))
-    azimuth, height = np.meshgrid(np.arange(0.0, 360.0, 15.0), altitude)
-    return azimuth.ravel(), height.ravel()
 
 
 def _of_stars(stars: Sequence[StarNow], site: Site, kind: MountKind) -> Floats:
