@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from core.language import say
+from core.language import marked, say
 
 USUAL_ARCMIN = 1.0
 SURE = 0.97  # chance from which on the axis counts as within
@@ -15,17 +15,17 @@ HARDLY = 0.025  # chance below which it counts as beyond
 class Origin(Enum):
     """Who has set the figure; the first that is there holds."""
 
-    TYPED = "set by you"
-    BUDGET = "from tonight's budget"
-    USUAL = "the usual figure"
+    TYPED = marked("set by you")
+    BUDGET = marked("from tonight's budget")
+    USUAL = marked("the usual figure")
 
 
 class Reached(Enum):
     """The one verdict of the whole program on the axis against its goal."""
 
-    WITHIN = "within"
-    NOT_CLEAR = "not clear yet"
-    BEYOND = "beyond"
+    WITHIN = marked("within")
+    NOT_CLEAR = marked("not clear yet")
+    BEYOND = marked("beyond")
 
 
 @dataclass(frozen=True)

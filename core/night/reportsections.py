@@ -7,14 +7,13 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from core.alignment.aim import Aim
 from core.alignment.driftlog import Leg
 from core.language import say
 from core.night.checklistmarks import Mark, State, newest
 from core.night.reportnight import AxisState, Entry, Kind, NightRecord, Purpose, WatchedLeg
 from core.night.reportplot import Plot, Series
 from core.night.reportresult import EntryOfNight, NightFigures, figures
-from core.night.reportwords import SayTime, figure, rows, said, site_rows, when
+from core.night.reportwords import SayTime, aim_words, figure, rows, said, site_rows, when
 
 _SENTENCES = frozenset({"sentence", "sentences"})
 _LINKS = frozenset({"axis_state", "leg", "aim"})
@@ -86,7 +85,7 @@ def _summary(night: NightRecord, say_time: SayTime) -> Section:
         *site_rows(night.site, night.air),
     ]
     if night.aim_name is not None:
-        facts.append([say("aimed at"), _aim_words(night.aim_name)])
+        facts.append([say("aimed at"), aim_words(night.aim_name)])
     if found.error_arcmin is not None:
         reached = f"{figure(found.error_arcmin, 3)}′ ± {figure(found.half_width_arcmin, 2)}′ (95 %)"
         facts.append([say("axis error reached"), reached])
@@ -112,7 +111,7 @@ def _verdict(night: NightRecord) -> list[list[str]]:
     verdict = said_last.get("verdict")
     if not isinstance(goal, int | float) or not isinstance(verdict, str):
         return []
-    return [[say("goal"), f"{figure(goal, 3)}′, {said(origin)}: {said(verdict)}"]]
+    return [[say("goal"), f"{figure(goal, 3)}′, {say(said(origin))}: {say(verdict)}"]]
 
 
 def _listed(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
@@ -293,9 +292,3 @@ def _facts_of(entry: Entry, title: str) -> Table:
 
 def _facts(facts: list[list[str]], title: str = "") -> Table:
     return Table((), tuple((what, how) for what, how in facts), title)
-
-
-def _aim_words(name: str) -> str:
-    """Of an aim by its name; a name of a later version as it stands."""
-    words = {aim.name: aim.value for aim in Aim}.get(name)
-    return name.replace("_", " ").lower() if words is None else say(words)

@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping
 from datetime import UTC, datetime
 from typing import Any
 
+from core.alignment.aim import Aim
 from core.language import marked, say
 from core.sky.site import Air, Site
 
@@ -155,3 +156,9 @@ def site_rows(site: Site | None, air: Air | None) -> list[list[str]]:
 
 def _is_number(value: Any) -> bool:
     return isinstance(value, (int, float)) and not isinstance(value, bool)
+
+
+def aim_words(name: str) -> str:
+    """Of an aim by its name; a name of a later version as it stands."""
+    words = {aim.name: aim.value for aim in Aim}.get(name)
+    return name.replace("_", " ").lower() if words is None else say(words)
