@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from app.pages.drift import guidance as say
+from app.pages.drift import guidance as act
 from app.pages.drift.guidance import Guidance
 from app.pages.drift.turnwords import ALTITUDE, AZIMUTH, bolt_words
 from app.session.guide.view import GuideView
@@ -10,11 +10,10 @@ from app.signals.cue import Cue
 from core.alignment.procedure import Stage
 
 OF_PRIMARY = {
-    say.ENOUGH: Cue.STAR_ENOUGH,
-    say.TURN: Cue.TURN_NOW,
-    say.GOOD: Cue.GOOD_ENOUGH,
+    act.ENOUGH: Cue.STAR_ENOUGH,
+    act.TURN: Cue.TURN_NOW,
+    act.GOOD: Cue.GOOD_ENOUGH,
 }
-LEAVING = ("leave the field", "behind the horizon")
 TICK_S = 1.0
 
 
@@ -34,8 +33,8 @@ class Cueing:
         if guide.stage is Stage.TURN:
             return self._turning(guide, latitude_deg, steady_s)
         self._was_there = False
-        is_leaving = any(part in warning for warning in said.warnings for part in LEAVING)
-        leaves, self._was_leaving = is_leaving and not self._was_leaving, is_leaving
+        leaves = said.is_leaving and not self._was_leaving
+        self._was_leaving = said.is_leaving
         is_new, self._primary = said.primary != self._primary, said.primary
         if leaves:
             return Cue.STAR_LEAVING

@@ -9,6 +9,7 @@ from app.pages.drift.guidance import Action, Guidance
 from app.widgets.flow import Flow
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
+from core.language import say
 
 
 class GuideBand(Panel):
@@ -92,7 +93,7 @@ class GuideBand(Panel):
         self._keys.updateGeometry()
 
     def _key(self, action: Action, is_primary: bool) -> Key:
-        words = self.tr("{words} ({letter})").format(words=action.words, letter=action.letter)
+        words = self.tr("{words} ({letter})").format(words=say(action.words), letter=action.letter)
         key = Key(words, "primary" if is_primary else "")
         key.setShortcut(action.letter)
         key.clicked.connect(lambda: self.pressed.emit(action.name))

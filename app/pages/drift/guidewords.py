@@ -5,14 +5,16 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from app.pages.drift import guidance as say
+from app.pages.drift import guidance as act
 from app.pages.drift.guidance import Action, Guidance
 from app.pages.drift.starwords import LONGEST_ARCMIN, choose_detail, choose_sentence
+from app.pages.drift.watchwords import Warned
 from app.session.guide.afterturn import Mishap
 from app.session.guide.state import North
 from core.alignment.expectation import half_width_arcmin
 from core.alignment.judgement import Next
 from core.alignment.procedure import Stage
+from core.language import marked, say
 
 if TYPE_CHECKING:
     from app.session.guide.stars import Proposal, Proposals
@@ -20,32 +22,34 @@ if TYPE_CHECKING:
 
 FIRST_GLANCE_MIN = 0.45
 TURN_TOLD = {
-    True: "Enough is known: turning the bolts now helps more than watching on.",
-    False: "Turn the bolts only when the figures above are good enough for you.",
+    True: marked("Enough is known: turning the bolts now helps more than watching on."),
+    False: marked("Turn the bolts only when the figures above are good enough for you."),
 }
+NOTHING = Warned()
 
 
 def guidance(
     snapshot: Snapshot,
     proposals: Proposals | None,
     star: Proposal | None,
-    warnings: tuple[str, ...] = (),
+    warned: Warned = NOTHING,
 ) -> Guidance:
-    """`star`: the proposal that is marked in the list. `warnings` on the leg under way."""
+    """`star`: the proposal that is marked in the list. `warned` of the leg under way."""
     said = _STAGES[snapshot.guide.stage](snapshot, proposals, star)
+    warnings = warned.sentences
     surprise = snapshot.guide.surprise
     if surprise is not None:
         warnings = (surprise.sentence, *warnings)
         said = _with_ways_out(said, snapshot, surprise.mishap)
     if snapshot.guide.north is North.UNKNOWN:
-        warnings = (*warnings, "Which way is north is not known: the first turn will tell.")
-    return replace(said, warnings=(*warnings, *said.warnings))
+        warnings = (*warnings, say("Which way is north is not known: the first turn will tell."))
+    return replace(said, warnings=(*warnings, *said.warnings), is_leaving=warned.is_leaving)
 
 
 def _with_ways_out(said: Guidance, snapshot: Snapshot, mishap: Mishap) -> Guidance:
-    more = (say.KICKED,) if mishap is Mishap.MOVED else (say.EXCHANGED,)
+    more = (act.KICKED,) if mishap is Mishap.MOVED else (act.EXCHANGED,)
     if snapshot.guide.north is North.EXCHANGED:
-        more = (say.KICKED,)
+        more = (act.KICKED,)
     return replace(said, others=_once(*said.others, *more))
 
 
@@ -57,19 +61,20 @@ def _choose(snapshot: Snapshot, proposals: Proposals | None, star: Proposal | No
     judged = snapshot.guide.judgement
     others = _changed(snapshot)
     if not snapshot.legs and snapshot.axis_state == 1:
-        others = (say.WHICH_NORTH,)
-    stage = snapshot.guide.stage.value
-    watch = None if star is None else say.WATCH
+        others = (act.WHICH_NORTH,)
+    stage = say(snapshot.guide.stage.value)
+    watch = None if star is None else act.WATCH
     if judged is not None and judged.next is Next.GOOD_ENOUGH:
-        sentence = f"After this turn {chance_words(snapshot)}."
-        return Guidance(stage, sentence, "", (), say.GOOD, _kept(watch, *others))
+        sentence = say("After this turn {chance}.", chance=chance_words(snapshot))
+        return Guidance(stage, sentence, "", (), act.GOOD, _kept(watch, *others))
     if judged is not None and judged.next is Next.TURN and snapshot.legs:
-        return Guidance(stage, TURN_TOLD[True], "", (), say.TURN, _kept(watch, *others))
+        told = say(TURN_TOLD[True])
+        return Guidance(stage, told, "", (), act.TURN, _kept(watch, *others))
     if star is not None and proposals is not None:
         sentence, detail = choose_sentence(star), choose_detail(star, proposals)
         return Guidance(stage, sentence, detail, (), watch, others)
     nothing = "" if proposals is None else proposals.nothing
-    return Guidance(stage, nothing or "Looking for the best star …", "", (), None, others)
+    return Guidance(stage, nothing or say("Looking for the best star …"), "", (), None, others)
 
 
 def _kept(*actions: Action | None) -> tuple[Action, ...]:
@@ -78,24 +83,30 @@ def _kept(*actions: Action | None) -> tuple[Action, ...]:
 
 def _changed(snapshot: Snapshot) -> tuple[Action, ...]:
     """Only where there is something to lose is the tripod asked about."""
-    turn = (say.TURN,) if snapshot.guide.wanted is not None and snapshot.legs else ()
-    return (*turn, say.KICKED) if snapshot.legs or snapshot.axis_state > 1 else ()
+    turn = (act.TURN,) if snapshot.guide.wanted is not None and snapshot.legs else ()
+    return (*turn, act.KICKED) if snapshot.legs or snapshot.axis_state > 1 else ()
 
 
 def _watch(snapshot: Snapshot, _proposals: object, _star: object) -> Guidance:
-    stage = f"{snapshot.guide.stage.value}: {snapshot.watching}"
+    stage = f"{say(snapshot.guide.stage.value)}: {snapshot.watching}"
     judged = snapshot.guide.judgement
-    others = (say.ENOUGH, *((say.TURN,) if snapshot.solution else ()), say.KICKED)
+    others = (act.ENOUGH, *((act.TURN,) if snapshot.solution else ()), act.KICKED)
     if judged is None or not _is_judged(snapshot):
-        sentence = "Go on reading: the first answer takes about half a minute."
+        sentence = say("Go on reading: the first answer takes about half a minute.")
         return Guidance(stage, sentence, "", (), None, others)
     detail = widths_words(snapshot)
     forecast = "" if snapshot.forecast is None else snapshot.forecast.sentence
     primary, sentence = {
-        Next.WATCH_ON: (None, forecast or "Watch on."),
-        Next.OTHER_STAR: (say.ENOUGH, "This star has told enough: another one helps more now."),
-        Next.TURN: (say.TURN, TURN_TOLD[True]),
-        Next.GOOD_ENOUGH: (say.GOOD, f"Good enough: {chance_words(snapshot)}."),
+        Next.WATCH_ON: (None, forecast or say("Watch on.")),
+        Next.OTHER_STAR: (
+            act.ENOUGH,
+            say("This star has told enough: another one helps more now."),
+        ),
+        Next.TURN: (act.TURN, say(TURN_TOLD[True])),
+        Next.GOOD_ENOUGH: (
+            act.GOOD,
+            say("Good enough: {chance}.", chance=chance_words(snapshot)),
+        ),
     }[judged.next]
     rest = tuple(action for action in others if action is not primary)
     return Guidance(stage, sentence, detail, (), primary, rest)
@@ -111,30 +122,35 @@ def _is_judged(snapshot: Snapshot) -> bool:
 
 def _turn(snapshot: Snapshot, _proposals: object, _star: object) -> Guidance:
     return Guidance(
-        snapshot.guide.stage.value,
-        "Turn both bolts; finish every turn in the same sense, so that the play is taken up.",
+        say(snapshot.guide.stage.value),
+        say("Turn both bolts; finish every turn in the same sense, so that the play is taken up."),
         "",
         (snapshot.guide.unseen,) if snapshot.guide.unseen else (),
-        say.TURNED,
-        (say.TURNED_OTHERWISE, say.AGAIN, say.KICKED),
+        act.TURNED,
+        (act.TURNED_OTHERWISE, act.AGAIN, act.KICKED),
     )
 
 
 def _done(snapshot: Snapshot, _proposals: object, star: Proposal | None) -> Guidance:
-    stage = snapshot.guide.stage.value
-    sentence = f"{chance_words(snapshot)}.".capitalize()
-    return Guidance(stage, sentence, more_buys(snapshot, star), (), None, (say.AGAIN, say.KICKED))
+    stage = say(snapshot.guide.stage.value)
+    chance = f"{chance_words(snapshot)}."
+    sentence = chance[:1].upper() + chance[1:]
+    return Guidance(stage, sentence, more_buys(snapshot, star), (), None, (act.AGAIN, act.KICKED))
 
 
 def _find_north(_snapshot: Snapshot, _proposals: object, _star: object) -> Guidance:
     return Guidance(
-        Stage.FIND_NORTH.value,
-        "Move the telescope a little north with the mount's own key. Which way did the star go?",
-        "A telescope that moves north sees the star go south. In a mirrored view it is read the "
-        "other way round; then the readings are turned over.",
+        say(Stage.FIND_NORTH.value),
+        say(
+            "Move the telescope a little north with the mount's own key. Which way did the star go?"
+        ),
+        say(
+            "A telescope that moves north sees the star go south. In a mirrored view it is read "
+            "the other way round; then the readings are turned over."
+        ),
         (),
-        say.WENT_SOUTH,
-        (say.WENT_NORTH, say.CANNOT_TELL),
+        act.WENT_SOUTH,
+        (act.WENT_NORTH, act.CANNOT_TELL),
     )
 
 
@@ -150,11 +166,15 @@ _STAGES = {
 def chance_words(snapshot: Snapshot) -> str:
     """``the axis is within 1′ of the true pole with a chance of 97 %``."""
     judged = snapshot.guide.judgement
-    target, aim = snapshot.target_arcmin, snapshot.aim.value
+    aim = say(snapshot.aim.value)
     if judged is None:
-        return f"how near the axis is to the {aim} is not known"
-    chance = min(int(100.0 * judged.chance_within_target), 99)
-    return f"the axis is within {target:g}′ of the {aim} with a chance of {chance} %"
+        return say("how near the axis is to the {aim} is not known", aim=aim)
+    return say(
+        "the axis is within {target:g}′ of the {aim} with a chance of {chance} %",
+        target=snapshot.target_arcmin,
+        aim=aim,
+        chance=min(int(100.0 * judged.chance_within_target), 99),
+    )
 
 
 def widths_words(snapshot: Snapshot) -> str:
@@ -164,8 +184,8 @@ def widths_words(snapshot: Snapshot) -> str:
         return ""
     width = float(half_width_arcmin(information))
     if width > LONGEST_ARCMIN:
-        return "One star alone leaves the other direction open."
-    return f"± {_figure(width)} now."
+        return say("One star alone leaves the other direction open.")
+    return say("± {width} now.", width=_figure(width))
 
 
 def more_buys(snapshot: Snapshot, star: Proposal | None) -> str:
@@ -176,9 +196,13 @@ def more_buys(snapshot: Snapshot, star: Proposal | None) -> str:
     after = star.choice.half_width_arcmin
     if after >= now:
         return ""
-    bring = f"would bring the ± from {_figure(now)} to {_figure(after)}"
-    return f"Five more minutes on {star.name} {bring}."
+    return say(
+        "Five more minutes on {star} would bring the ± from {before} to {after}.",
+        star=star.name,
+        before=_figure(now),
+        after=_figure(after),
+    )
 
 
 def _figure(arcmin: float) -> str:
-    return f"{arcmin:.1f}′" if arcmin < LONGEST_ARCMIN else "more than a degree"
+    return f"{arcmin:.1f}′" if arcmin < LONGEST_ARCMIN else say("more than a degree")

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QPlainTextEdit, QProgressBar, QVBoxLayout, QWidget
 from app.sources.logfile import LogFileSource
 from app.widgets.key import Key
 from app.widgets.text import Text
+from core.language import say
 
 if TYPE_CHECKING:
     from core.alignment.driftlog import DriftLog
@@ -112,16 +113,25 @@ class Importing(QWidget):
 
 def _summary(log: DriftLog) -> str:
     readings = sum(len(leg.utc_s) for leg in log.legs)
-    legs = "1 leg" if len(log.legs) == 1 else f"{len(log.legs)} legs"
-    taken = f"Taken: {readings:,} readings in {legs}."
+    if len(log.legs) == 1:
+        taken = say("Taken: {readings:,} readings in 1 leg.", readings=readings)
+    else:
+        taken = say(
+            "Taken: {readings:,} readings in {legs} legs.", readings=readings, legs=len(log.legs)
+        )
     if not log.rejected:
-        return f"{taken} Every line was used."
-    lines = "1 line was" if len(log.rejected) == 1 else f"{len(log.rejected):,} lines were"
-    return f"{taken} {lines} not used:"
+        return f"{taken} {say('Every line was used.')}"
+    if len(log.rejected) == 1:
+        return f"{taken} {say('1 line was not used:')}"
+    return f"{taken} {say('{lines:,} lines were not used:', lines=len(log.rejected))}"
 
 
 def _account(log: DriftLog) -> list[str]:
-    lines = [f"Line {line.line_number}: {line.reason}" for line in log.rejected[:MOST_LINES]]
+    lines = [_line(one.line_number, one.reason) for one in log.rejected[:MOST_LINES]]
     if len(log.rejected) > MOST_LINES:
-        lines.append(f"… and {len(log.rejected) - MOST_LINES:,} more.")
-    return lines + [f"Line {remark.line_number}: {remark.text}" for remark in log.remarks]
+        lines.append(say("… and {more:,} more.", more=len(log.rejected) - MOST_LINES))
+    return lines + [_line(remark.line_number, remark.text) for remark in log.remarks]
+
+
+def _line(number: int, text: str) -> str:
+    return say("Line {number}: {text}", number=number, text=text)

@@ -145,13 +145,13 @@ class Leading(QObject):
             return
         across = self._parts.field.now().across_arcmin
         horizon = self._parts.horizon(snapshot.site)
-        said = warnings(snapshot, horizon, self._ways.now(), across)
+        warned = warnings(snapshot, horizon, self._ways.now(), across)
         if snapshot.guide.stage in (Stage.CHOOSE, Stage.DONE):
             self._ask(snapshot)
         proposals, star = self.choosing.proposals(), self.choosing.star()
         if not self._is_current:
             proposals = star = None
-        told = guidance(snapshot, proposals, star, said)
+        told = guidance(snapshot, proposals, star, warned)
         self.band.show_guidance(told)
         cue = self._cueing.due(told, snapshot.guide, snapshot.site.latitude_deg, time.monotonic())
         if cue is not None:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from core.alignment.driftlog import Leg
+from core.language import say
 
 if TYPE_CHECKING:
     from core.alignment.trend import LegTrend
@@ -27,7 +28,7 @@ class LegWords:
 
 def leg_words(leg: Leg, trend: LegTrend | None) -> LegWords:
     if trend is None:
-        return LegWords(leg.label, "no drift known yet", "", _extent(leg))
+        return LegWords(leg.label, say("no drift known yet"), "", _extent(leg))
     return LegWords(leg.label, drift_rate(trend), place(trend), _extent(leg, trend))
 
 
@@ -36,26 +37,42 @@ def drift_rate(trend: LegTrend) -> str:
     half = trend.interval_factor * trend.drift_sigma_arcsec_per_min
     rate = trend.drift_arcsec_per_min
     digits = 2 if not 0 < half < 0.01 else 3
-    side = "no drift within the ±" if abs(rate) <= half else "north" if rate > 0 else "south"
-    return f"{abs(rate):.{digits}f}″ ± {half:.{digits}f}″ a minute, {side}"
+    if abs(rate) <= half:
+        side = say("no drift within the ±")
+    else:
+        side = say("north") if rate > 0 else say("south")
+    return say(
+        "{rate}″ ± {width}″ a minute, {side}",
+        rate=f"{abs(rate):.{digits}f}",
+        width=f"{half:.{digits}f}",
+        side=side,
+    )
 
 
 def place(trend: LegTrend) -> str:
     """``2.1 h east of the meridian, 45° high``."""
-    return f"{hour_angle(trend.hour_angle_deg)}, {trend.altitude_deg:.0f}° high"
+    return say(
+        "{where}, {altitude:.0f}° high",
+        where=hour_angle(trend.hour_angle_deg),
+        altitude=trend.altitude_deg,
+    )
 
 
 def hour_angle(hour_angle_deg: float) -> str:
     hours = math.remainder(hour_angle_deg, 360.0) / DEGREES_PER_HOUR
     if abs(hours) < ON_THE_MERIDIAN_H:
-        return "on the meridian"
-    return f"{abs(hours):.1f} h {'west' if hours > 0 else 'east'} of the meridian"
+        return say("on the meridian")
+    if hours > 0:
+        return say("{hours:.1f} h west of the meridian", hours=hours)
+    return say("{hours:.1f} h east of the meridian", hours=-hours)
 
 
 def _extent(leg: Leg, trend: LegTrend | None = None) -> str:
     count = len(leg.utc_s)
     minutes = (leg.utc_s[-1] - leg.utc_s[0]) / 60.0 if count else 0.0
-    readings = "1 reading" if count == 1 else f"{count:,} readings"
+    if count == 1:
+        said = say("1 reading in {minutes:.1f} min", minutes=minutes)
+    else:
+        said = say("{count:,} readings in {minutes:.1f} min", count=count, minutes=minutes)
     aside = 0 if trend is None else int(trend.rejected.sum())
-    left_out = f", {aside} set aside" if aside else ""
-    return f"{readings} in {minutes:.1f} min{left_out}"
+    return say("{extent}, {aside} set aside", extent=said, aside=aside) if aside else said

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from core.language import say
+
 
 class UnusableNumber(ValueError):
     """The message is a sentence for the person who typed."""
@@ -13,7 +15,9 @@ def parse_size(text: str, what: str) -> float:
     """A plain number with a decimal point or comma; `what` names it in the sentence."""
     plain = text.strip().rstrip("″′\"'").strip().replace(",", ".").replace("−", "-")
     if not plain:
-        raise UnusableNumber(f"The {what} is empty.")
+        raise UnusableNumber(say("The {what} is empty.", what=what))
     if not re.fullmatch(r"[+-]?\d{1,7}(\.\d*)?", plain):
-        raise UnusableNumber(f"“{text.strip()}” is not a number; the {what} needs one.")
+        raise UnusableNumber(
+            say("“{typed}” is not a number; the {what} needs one.", typed=text.strip(), what=what)
+        )
     return float(plain)

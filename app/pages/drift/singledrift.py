@@ -30,7 +30,9 @@ class SingleDriftForm(QWidget):
         super().__init__(parent)
         self._now = now
         self._moved = Field(self.tr("It moved, in ″"), "12")
-        self._side = Choice(self.tr("To the"), [(NORTH, self.tr("North")), (SOUTH, "South")])
+        self._side = Choice(
+            self.tr("To the"), [(NORTH, self.tr("North")), (SOUTH, self.tr("South"))]
+        )
         self._minutes = Field(self.tr("In so many minutes"), "5")
         self._when = Choice(
             self.tr("Ending"), [(NOW, self.tr("Ending now")), (AT, self.tr("At a UTC time"))]

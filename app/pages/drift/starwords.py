@@ -18,7 +18,13 @@ def choose_sentence(star: Proposal) -> str:
     """``Vega next: south-east, 52° high.``"""
     now = star.choice.now
     where = direction_words(now.azimuth_deg)
-    return f"{star.name} next: {where}, {now.altitude_deg:.0f}° high. It {shows(star)}."
+    return say(
+        "{star} next: {where}, {altitude:.0f}° high. It {shows}.",
+        star=star.name,
+        where=where,
+        altitude=now.altitude_deg,
+        shows=shows(star),
+    )
 
 
 def choose_detail(star: Proposal, proposals: Proposals) -> str:
@@ -30,49 +36,67 @@ def choose_detail(star: Proposal, proposals: Proposals) -> str:
 def after_five(star: Proposal) -> str:
     """``± 1.2′ after five minutes``."""
     width = star.choice.half_width_arcmin
-    figure = f"{width:.1f}′" if width < LONGEST_ARCMIN else "more than a degree"
-    return f"± {figure} after five minutes"
+    figure = f"{width:.1f}′" if width < LONGEST_ARCMIN else say("more than a degree")
+    return say("± {width} after five minutes", width=figure)
 
 
 def price(star: Proposal, proposals: Proposals) -> str:
     """Minutes to the goal, and how many more than the best star takes."""
     minutes, least = star.choice.minutes, proposals.stars[0].choice.minutes
     if minutes is None:
-        return "more than an hour to the goal"
-    told = f"about {max(minutes, 1.0):.0f} min to the goal"
+        return say("more than an hour to the goal")
+    shown = max(minutes, 1.0)
     if least is None or minutes - least < FREE_MINUTES:
-        return told
-    return f"{told}, {max(minutes - least, 1.0):.0f} more than the best"
+        return say("about {minutes:.0f} min to the goal", minutes=shown)
+    return say(
+        "about {minutes:.0f} min to the goal, {more:.0f} more than the best",
+        minutes=shown,
+        more=max(minutes - least, 1.0),
+    )
 
 
 def coordinates(star: Proposal) -> str:
     """``Azimuth 123°, altitude 52°; right ascension 18 h 37 m, declination +38.8° (Lyr).``"""
     now = star.choice.now
     minutes = round(star.ra_deg * 4.0) % 1440
-    return (
-        f"Azimuth {now.azimuth_deg:.0f}°, altitude {now.altitude_deg:.0f}°; right ascension "
-        f"{minutes // 60} h {minutes % 60:02d} m, declination {_signed(star.dec_deg)}° "
-        f"({now.star.constellation})."
+    return say(
+        "Azimuth {azimuth:.0f}°, altitude {altitude:.0f}°; right ascension {hours} h "
+        "{minutes:02d} m, declination {declination}° ({constellation}).",
+        azimuth=now.azimuth_deg,
+        altitude=now.altitude_deg,
+        hours=minutes // 60,
+        minutes=minutes % 60,
+        declination=_signed(star.dec_deg),
+        constellation=now.star.constellation,
     )
 
 
 def shows(star: Proposal) -> str:
     """Which of the two errors it tells of."""
     told = star.choice.shows
-    return "shows azimuth and altitude mixed" if told.endswith("both") else say(told)
+    return say("shows azimuth and altitude mixed") if told.endswith("both") else say(told)
 
 
 def line(star: Proposal, proposals: Proposals) -> str:
     """Three short lines for a list, whatever its width."""
     now = star.choice.now
-    where = f"{direction_words(now.azimuth_deg)}, {now.altitude_deg:.0f}° high"
+    where = say(
+        "{where}, {altitude:.0f}° high",
+        where=direction_words(now.azimuth_deg),
+        altitude=now.altitude_deg,
+    )
     minutes, least = star.choice.minutes, proposals.stars[0].choice.minutes
-    goal = "goal in over an hour" if minutes is None else f"goal in {max(minutes, 1.0):.0f} min"
+    if minutes is None:
+        goal = say("goal in over an hour")
+    else:
+        goal = say("goal in {minutes:.0f} min", minutes=max(minutes, 1.0))
     if minutes is not None and least is not None and minutes - least >= FREE_MINUTES:
         goal += f" (+{max(minutes - least, 1.0):.0f})"
     width = star.choice.half_width_arcmin
-    figure = f"± {width:.1f}′ in 5 min, " if width < LONGEST_ARCMIN else ""
-    return f"{star.name}   mag {now.star.magnitude:.1f}\n{where}\n{figure}{goal}"
+    if width < LONGEST_ARCMIN:
+        goal = say("± {width:.1f}′ in 5 min, {goal}", width=width, goal=goal)
+    bright = say("mag {magnitude:.1f}", magnitude=now.star.magnitude)
+    return f"{star.name}   {bright}\n{where}\n{goal}"
 
 
 def _signed(degrees: float) -> str:

@@ -6,6 +6,8 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from core.language import marked, say
+
 if TYPE_CHECKING:
     from core.sky.catalogue import StarNow
 
@@ -19,14 +21,14 @@ FARTHEST_FROM_EQUATOR_DEG = 70.0  # nearer the pole an east or west offset mixes
 
 ANY, MERIDIAN, EAST, WEST = "any", "meridian", "east", "west"
 COMPASS = (
-    "north",
-    "north-east",
-    "east",
-    "south-east",
-    "south",
-    "south-west",
-    "west",
-    "north-west",
+    marked("north"),
+    marked("north-east"),
+    marked("east"),
+    marked("south-east"),
+    marked("south"),
+    marked("south-west"),
+    marked("west"),
+    marked("north-west"),
 )
 
 
@@ -43,15 +45,16 @@ class StarLine:
 def star_line(now: StarNow) -> StarLine:
     """Two lines of text for the list of stars."""
     use = suits(now)
-    title = f"{now.star.name}   magnitude {now.star.magnitude:.1f}"
+    bright = say("magnitude {magnitude:.1f}", magnitude=now.star.magnitude)
+    title = f"{now.star.name}   {bright}"
     if now.star.constellation not in now.star.name:
         title += f", {now.star.constellation}"
     azimuth = f"{compass(now.azimuth_deg)} ({round(now.azimuth_deg) % 360}°)"
-    where = f"{azimuth}, {now.altitude_deg:.0f}° high"
+    where = say("{where}, {altitude:.0f}° high", where=azimuth, altitude=now.altitude_deg)
     said = {
-        MERIDIAN: "shows azimuth",
-        EAST: "shows altitude",
-        WEST: "shows altitude",
+        MERIDIAN: say("shows azimuth"),
+        EAST: say("shows altitude"),
+        WEST: say("shows altitude"),
     }
     return StarLine(now, use, title, f"{where}; {said[use]}" if use in said else where)
 
@@ -69,4 +72,4 @@ def suits(now: StarNow) -> str:
 
 def compass(azimuth_deg: float) -> str:
     """One of eight directions in words; azimuth from north through east."""
-    return COMPASS[round(azimuth_deg / 45.0) % 8]
+    return say(COMPASS[round(azimuth_deg / 45.0) % 8])

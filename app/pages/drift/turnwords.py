@@ -48,23 +48,23 @@ class BoltWords:
 def bolt_words(bolt: str, guide: GuideView, latitude_deg: float) -> BoltWords:
     """Of AZIMUTH or ALTITUDE."""
     if guide.wanted is None:
-        return BoltWords("not known yet", "")
+        return BoltWords(say("not known yet"), "")
     wanted = _of(bolt, guide.wanted.azimuth_arcmin, guide.wanted.altitude_arcmin)
     view = guide.azimuth_bolt if bolt == AZIMUTH else guide.altitude_bolt
     if abs(wanted) < LEFT_ALONE_ARCMIN and guide.seen is None:
-        return BoltWords("leave it", "", left_arcmin=0.0)
+        return BoltWords(say("leave it"), "", left_arcmin=0.0)
     turns = turns_words(wanted, view, MOVES[bolt](latitude_deg))
     if guide.seen is None:
         return BoltWords(_way(bolt, wanted, latitude_deg), f"{abs(wanted):.1f}′", turns)
     seen = _of(bolt, guide.seen.azimuth_arcmin, guide.seen.altitude_arcmin)
     left = wanted - seen
-    so_far = f"so far {abs(seen):.1f}′ of {abs(wanted):.1f}′"
+    so_far = say("so far {seen:.1f}′ of {wanted:.1f}′", seen=abs(seen), wanted=abs(wanted))
     if seen * wanted < 0.0 and abs(seen) > REACHED_ARCMIN:
-        so_far = f"{abs(seen):.1f}′ the other way so far"
+        so_far = say("{seen:.1f}′ the other way so far", seen=abs(seen))
     if abs(left) < REACHED_ARCMIN:
-        return BoltWords("stop", "there", turns, so_far, left, is_reached=True)
+        return BoltWords(say("stop"), say("there"), turns, so_far, left, is_reached=True)
     way = _way(bolt, left, latitude_deg)
-    return BoltWords(way, f"{abs(left):.1f}′ left", turns, so_far, left)
+    return BoltWords(way, say("{left:.1f}′ left", left=abs(left)), turns, so_far, left)
 
 
 def turns_words(wanted_arcmin: float, bolt: BoltView, moves: Moves) -> str:

@@ -5,12 +5,13 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from app.widgets.verdict import AxisVerdict, Verdict
+from core.language import marked, say
 
 if TYPE_CHECKING:
     from app.session.snapshot import Snapshot
     from core.alignment.advice import Advice
 
-NOT_YET = "not known yet"
+NOT_YET = marked("not known yet")
 
 
 def verdict(snapshot: Snapshot, is_led: bool = False) -> Verdict:
@@ -30,11 +31,13 @@ def verdict(snapshot: Snapshot, is_led: bool = False) -> Verdict:
 
 
 def _waiting(snapshot: Snapshot) -> Verdict:
-    nothing = AxisVerdict("", NOT_YET, "")
+    nothing = AxisVerdict("", say(NOT_YET), "")
     if snapshot.watching is None:
-        sentence = "Watch a star to find out."
+        sentence = say("Watch a star to find out.")
     else:
-        sentence = f"Watching {snapshot.watching}: the first answer takes about half a minute."
+        sentence = say(
+            "Watching {star}: the first answer takes about half a minute.", star=snapshot.watching
+        )
     return Verdict(nothing, nothing, (sentence,), "", snapshot.solution_is_stale)
 
 
@@ -47,7 +50,7 @@ def _altitude(advice: Advice) -> AxisVerdict:
 
 
 def _quiet(snapshot: Snapshot, is_led: bool) -> list[str]:
-    said = [f"Aligning on the {snapshot.aim.value}. The ± is the 95 % range."]
+    said = [say("Aligning on the {aim}. The ± is the 95 % range.", aim=say(snapshot.aim.value))]
     if snapshot.forecast is not None and not is_led:
         said.append(snapshot.forecast.sentence)
     return said

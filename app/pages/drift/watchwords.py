@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -23,18 +24,27 @@ NEAR_EDGE = 0.8  # of the way from the middle to the edge
 AHEAD_S = 600.0
 
 
+@dataclass(frozen=True)
+class Warned:
+    """`sentences`: the most pressing first; `is_leaving`: one says the star goes out of sight."""
+
+    sentences: tuple[str, ...] = ()
+    is_leaving: bool = False
+
+
 def warnings(
     snapshot: Snapshot, horizon: Horizon, now_utc_s: float, across_arcmin: float
-) -> tuple[str, ...]:
-    """Sentences on the leg under way, the most pressing first. `across_arcmin`: of the field."""
+) -> Warned:
+    """On the leg under way. `across_arcmin`: of the field."""
     watched = [leg for leg in snapshot.legs if leg.label == snapshot.watching]
     if not watched or watched[0].utc_s.size < 2:
-        return ()
+        return Warned()
     leg = watched[0]
-    said = [gap(leg, now_utc_s), leaving(leg, across_arcmin)]
+    leaves = [leaving(leg, across_arcmin)]
     if snapshot.site is not None and snapshot.air is not None:
-        said.append(setting(leg, snapshot.site, snapshot.air, horizon))
-    return (*(sentence for sentence in said if sentence), *_of_notes(snapshot, leg.label))
+        leaves.append(setting(leg, snapshot.site, snapshot.air, horizon))
+    said = [sentence for sentence in (gap(leg, now_utc_s), *leaves) if sentence]
+    return Warned((*said, *_of_notes(snapshot, leg.label)), any(leaves))
 
 
 def _of_notes(snapshot: Snapshot, label: str) -> Sequence[str]:
@@ -52,7 +62,10 @@ def gap(leg: Leg, now_utc_s: float) -> str:
     silent_s = now_utc_s - float(leg.utc_s[-1])
     if silent_s < max(GAP_TIMES * usual_s, LEAST_GAP_S):
         return ""
-    return f"No reading for {silent_s / 60.0:.1f} min (clouds?): what was read still counts."
+    return say(
+        "No reading for {minutes:.1f} min (clouds?): what was read still counts.",
+        minutes=silent_s / 60.0,
+    )
 
 
 def leaving(leg: Leg, across_arcmin: float) -> str:
@@ -78,8 +91,8 @@ def setting(leg: Leg, site: Site, air: Air, horizon: Horizon) -> str:
     azimuth, altitude = horizontal_deg(leg.ra_deg, leg.dec_deg, site, air, times)
     free = altitude - np.maximum(horizon.limit_deg(azimuth), 0.0)
     if free[0] <= 0.0:
-        return "The star is behind the horizon now: end this leg; what was read still counts."
+        return say("The star is behind the horizon now: end this leg; what was read still counts.")
     if free[1] > 0.0:
         return ""
     minutes = AHEAD_S / 60.0 * free[0] / (free[0] - free[1])
-    return f"The star goes behind the horizon in about {minutes:.0f} min."
+    return say("The star goes behind the horizon in about {minutes:.0f} min.", minutes=minutes)

@@ -53,7 +53,7 @@ def test_what_comes_next_has_its_own_tone(primary, cue) -> None:
 
 
 def test_a_star_that_leaves_comes_before_all_else() -> None:
-    warned = Guidance("s", "x", warnings=("It may leave the field: …",), primary=say.ENOUGH)
+    warned = Guidance("s", "x", primary=say.ENOUGH, is_leaving=True)
     assert Cueing().due(warned, _view(), NORTH, 0.0) is Cue.STAR_LEAVING
 
 

@@ -63,9 +63,9 @@ def test_stars_alike_are_told_beside_a_step_of_this_leg_alone() -> None:
         solution=SimpleNamespace(notes=notes),
     )
     said = warnings(snapshot, Horizon.flat(), float(leg.utc_s[-1]), 6.0)
-    assert said == ("The stars stand at similar hour angles.", "Leg “1 Star” jumped.")
+    assert said.sentences == ("The stars stand at similar hour angles.", "Leg “1 Star” jumped.")
 
 
 def test_nothing_is_said_before_there_is_something_to_judge() -> None:
     snapshot = SimpleNamespace(legs=(), watching=None, site=SITE, air=AIR, solution=None)
-    assert warnings(snapshot, Horizon.flat(), START_S, 6.0) == ()
+    assert warnings(snapshot, Horizon.flat(), START_S, 6.0).sentences == ()
