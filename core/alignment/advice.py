@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from core.alignment.aim import Aim
+from core.alignment.claim import Claim, claim
 from core.alignment.geometry import ARCMIN_PER_RAD
 from core.alignment.solution import Solution, pole_refraction_arcmin
 from core.alignment.words import Side, altitude_side, azimuth_side, figure
@@ -104,8 +105,13 @@ def _piece(
         where = say("not known yet")
         return say(said.unknown), "", where, ""
     size = figure(error_arcmin, half_width_arcmin)
-    if abs(error_arcmin) <= half_width_arcmin:
+    claimed = claim(error_arcmin, half_width_arcmin)
+    if claimed is Claim.OPEN:
         where, turn = say("at the pole within the ±"), say("leave it")
         return say(said.right, size=size), size, where, turn
+    if claimed is Claim.PROBABLE:
+        side = Side(
+            say("probably {where}", where=side.where), say("probably {turn}", turn=side.turn)
+        )
     sentence = say(said.wrong, size=size, where=side.where, turn=side.turn)
     return sentence, size, side.where, side.turn

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from core.alignment.adjustment import Base, Turn, TurnAccuracy, known_after
+from core.alignment.claim import Claim, claim
 from core.alignment.driftlog import Leg
 from core.alignment.expectation import Watching, direction_shown
 from core.alignment.geometry import ARCMIN_PER_RAD, sky_error_rad
@@ -41,6 +42,7 @@ class Night:
     watched_min: float = 0.0
     first_within_min: float | None = None
     turns: int = 0
+    claims: int = 0
     wrong_ways: int = 0
     rng: np.random.Generator = field(init=False)
 
@@ -153,7 +155,9 @@ def _turn(night: Night, solution: Solution, accuracy: TurnAccuracy, steered: boo
     known = solution.knowledge
     wanted = -known.sky_arcmin / scale
     half_width = 1.96 * np.sqrt(np.diag(known.covariance_arcmin2)) / scale
-    claimed = np.abs(wanted) > half_width
+    pairs = zip(wanted, half_width, strict=True)
+    claimed = np.array([claim(*pair) is Claim.SURE for pair in pairs])
+    night.claims += int(np.sum(claimed))
     night.wrong_ways += int(np.sum(claimed & (np.sign(wanted) == np.sign(night.axis_arcmin))))
     stood = night.axis_arcmin.copy()
     approach(night, wanted)

@@ -1,0 +1,55 @@
+"""What is claimed of a side, and how often chance would make it wrong."""
+
+from types import SimpleNamespace
+
+import numpy as np
+import pytest
+from scipy.stats import norm
+
+from core.alignment.advice import advise
+from core.alignment.aim import Aim
+from core.alignment.claim import SURE_HALF_WIDTHS, Claim, claim
+
+
+@pytest.mark.parametrize(
+    ("error", "claimed"),
+    [(0.9, Claim.OPEN), (-1.2, Claim.PROBABLE), (1.65, Claim.PROBABLE), (-1.7, Claim.SURE)],
+)
+def test_a_side_is_claimed_only_far_beyond_the_half_width(error, claimed) -> None:
+    assert claim(error, 1.0) is claimed
+
+
+def test_with_no_error_at_all_a_side_is_claimed_once_in_a_thousand() -> None:
+    # Two-sided tail of the normal distribution, from scipy.stats.
+    expected = 2.0 * norm.sf(1.96 * SURE_HALF_WIDTHS)
+    errors = np.random.default_rng(5).normal(size=200_000)
+    share = np.mean([claim(error, 1.96) is Claim.SURE for error in errors])
+    assert expected < 1e-3
+    assert share == pytest.approx(expected, abs=3e-4)
+
+
+def _solution(azimuth: float, altitude: float) -> SimpleNamespace:
+    sigma = 1.0 / 1.96
+    return SimpleNamespace(
+        latitude_deg=48.0,
+        azimuth_error_arcmin=azimuth,
+        azimuth_sigma_arcmin=sigma,
+        azimuth_interval_factor=1.96,
+        azimuth_determined=True,
+        altitude_error_from=lambda _aim: altitude,
+        altitude_sigma_arcmin=sigma,
+        altitude_interval_factor=1.96,
+        altitude_determined=True,
+        notes=(),
+        combination=None,
+    )
+
+
+def test_the_advice_says_probably_where_it_is_not_sure() -> None:
+    sure = advise(_solution(4.0, -4.0), Aim.TRUE_POLE)
+    assert (sure.azimuth_side, sure.azimuth_turn) == ("east of the pole", "turn it west")
+    perhaps = advise(_solution(1.3, -1.3), Aim.TRUE_POLE)
+    assert perhaps.azimuth_turn == "probably turn it west"
+    assert perhaps.altitude_side == "probably too low"
+    open_ = advise(_solution(0.5, -0.5), Aim.TRUE_POLE)
+    assert open_.azimuth_turn == "leave it"
