@@ -69,7 +69,7 @@ class Program(QObject):
         self.window = Window(self.theme, now)
         self._remembered = Remembered(self.window, settings)
         self._sounds = Sounds(settings, parent=self)
-        self._awake = Awake()
+        self._awake = Awake(parent=self)
         self.session: Session | None = None
         self._budget_goal: BudgetGoal | None = None
         self._is_closed = False
@@ -225,6 +225,7 @@ class Program(QObject):
             flips,
             self._sounds,
             FieldInView(warm.log, equipment, self),
+            self._awake,
         )
 
     def _prepare_evening(self) -> None:

@@ -24,6 +24,7 @@ from core.sky.site import Air, Site
 if TYPE_CHECKING:
     from app.session.fieldinview import FieldInView
     from app.session.session import Session
+    from app.signals.awake import Awake
     from app.signals.sounds import Sounds
 
 LOWEST_DEG = 12.0  # lower, nobody should measure
@@ -39,6 +40,7 @@ def drift_parts(
     now: Callable[[], float],
     sounds: Sounds,
     field: FieldInView,
+    awake: Awake,
     horizon: Callable[[Site], Horizon] = _nothing_in_the_way,
 ) -> DriftParts:
     """`now`: seconds since 1970-01-01 UTC. `horizon`: what stands in the way at a site."""
@@ -70,6 +72,7 @@ def drift_parts(
         horizon,
         sounds,
         field,
+        awake,
     )
 
 

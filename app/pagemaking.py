@@ -20,6 +20,7 @@ from app.pagenames import (
     TONIGHT,
     TRACKING,
 )
+from app.signals.awake import Awake
 from app.signals.sounds import Sounds
 from app.theme.theme import Theme
 from app.warmup import Warm
@@ -61,6 +62,7 @@ class Shared:
     flips: FlipBook
     sounds: Sounds
     field: FieldInView
+    awake: Awake
 
 
 class PageMaking(QObject):
@@ -151,7 +153,12 @@ class PageMaking(QObject):
         shared = self._shared
         session = shared.session
         parts = drift_parts(
-            session, shared.now, shared.sounds, shared.field, shared.places.horizon_of
+            session,
+            shared.now,
+            shared.sounds,
+            shared.field,
+            shared.awake,
+            shared.places.horizon_of,
         )
         page = DriftPage(Shown(session, parent=self), self._theme, parts)
         page.site_wanted.connect(self._to_site)

@@ -6,79 +6,143 @@ import os
 import shutil
 import subprocess
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Protocol
+
+from PySide6.QtCore import QObject, Signal
+
+from app.signals.helper import HelperHolder
+from core.language import say
 
 # SetThreadExecutionState of the Windows API: until further notice, and the display with it.
 ES_CONTINUOUS, ES_DISPLAY_REQUIRED = 0x80000000, 0x00000002
+WHY = "A star is being watched"
+
+Failed = Callable[[], None]
 
 
 class Holder(Protocol):
-    """Keeps the screen on between `hold` and `release`."""
+    """Keeps the screen on between `hold` and `release`; never waits for the system's answer.
 
-    def hold(self) -> None: ...
+    `failed` is called, at once or later, when the system will not do it.
+    """
+
+    def hold(self, failed: Failed) -> None: ...
 
     def release(self) -> None: ...
 
 
-class MacHolder:
-    """Runs the system's own `caffeinate`, which ends with this program at the latest."""
-
-    def __init__(self, start: Callable[[list[str]], subprocess.Popen[bytes]]) -> None:
-        self._start = start
-        self._running: subprocess.Popen[bytes] | None = None
-
-    def hold(self) -> None:
-        self._running = self._start(["caffeinate", "-d", "-w", str(os.getpid())])
-
-    def release(self) -> None:
-        if self._running is not None:
-            self._running.terminate()
-            self._running.wait()
-            self._running = None
-
-
 class WindowsHolder:
-    """Tells Windows that the display is needed."""
+    """Tells Windows that the display is needed. `tell` gives 0 when Windows refuses."""
 
-    def hold(self) -> None:
-        self._tell(ES_CONTINUOUS | ES_DISPLAY_REQUIRED)
+    def __init__(self, tell: Callable[[int], int]) -> None:
+        self._tell = tell
+
+    def hold(self, failed: Failed) -> None:
+        if self._tell(ES_CONTINUOUS | ES_DISPLAY_REQUIRED) == 0:
+            failed()
 
     def release(self) -> None:
         self._tell(ES_CONTINUOUS)
 
-    def _tell(self, state: int) -> None:
-        if sys.platform == "win32":
-            import ctypes
 
-            ctypes.windll.kernel32.SetThreadExecutionState(state)
+def _tell_windows(state: int) -> int:
+    if sys.platform != "win32":
+        return 0
+    import ctypes
+
+    return int(ctypes.windll.kernel32.SetThreadExecutionState(state))
 
 
-def find_holder() -> Holder | None:
-    """None where the system offers nothing: then its own settings decide."""
-    if sys.platform == "win32":
-        return WindowsHolder()
-    if sys.platform == "darwin":
-        return MacHolder(subprocess.Popen) if shutil.which("caffeinate") else None
+def holders(
+    platform: str = sys.platform, which: Callable[[str], str | None] = shutil.which
+) -> Sequence[Callable[[], Holder | None]]:
+    """Makers of what this system may offer, the best first; each gives None where it is not there.
+
+    macOS has `caffeinate`; Linux its desktop's screen saver over D-Bus, or `systemd-inhibit`, which
+    keeps the machine from counting as idle.
+    """
+    if platform == "win32":
+        return (lambda: WindowsHolder(_tell_windows),)
+    own_id = str(os.getpid())
+    if platform == "darwin":
+        return (_helper(which, ("caffeinate", "-d", "-w", own_id)),)
+    inhibit = ("systemd-inhibit", "--what=idle", "--who=Poleward", f"--why={WHY}", "--mode=block")
+    until_we_end = ("tail", f"--pid={own_id}", "-f", "/dev/null")
+    return (_screen_saver, _helper(which, (*inhibit, *until_we_end)))
+
+
+def _helper(
+    which: Callable[[str], str | None], command: Sequence[str]
+) -> Callable[[], Holder | None]:
+    def make() -> Holder | None:
+        return HelperHolder(command, subprocess.Popen) if which(command[0]) else None
+
+    return make
+
+
+def _screen_saver() -> Holder | None:
     from app.signals.desktopbus import holder_of_session
 
-    return holder_of_session()
+    return holder_of_session(WHY)
 
 
-class Awake:
-    """Looks for a holder when it is first needed."""
+class Awake(QObject):
+    """Takes the first holder that does it. `changed`: whether the screen is held is different."""
 
-    def __init__(self, find: Callable[[], Holder | None] = find_holder) -> None:
-        self._find = find
+    changed = Signal()
+
+    def __init__(
+        self,
+        makers: Callable[[], Sequence[Callable[[], Holder | None]]] = holders,
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._makers = makers
+        self._left: list[Callable[[], Holder | None]] | None = None
         self._holder: Holder | None = None
-        self._is_held = False
+        self._is_wanted = False
+        self._has_failed = False
 
     def keep(self, awake: bool) -> None:
         """May be called at every change; asks the system only when something has to change."""
-        if awake == self._is_held:
+        if awake == self._is_wanted:
             return
-        self._is_held = awake
-        if self._holder is None:
-            self._holder = self._find()
+        self._is_wanted = awake
+        if not awake:
+            if self._holder is not None:
+                self._holder.release()
+            return
         if self._holder is not None:
-            (self._holder.hold if awake else self._holder.release)()
+            self._holder.hold(self._failed)
+        else:
+            self._try_next()
+
+    def note(self) -> str:
+        """What the person has to do by hand, empty when all is well."""
+        if not self._has_failed:
+            return ""
+        return say(
+            "This computer offers no way to keep its screen on: switch off screen saver and sleep "
+            "in its settings while you watch a star."
+        )
+
+    def _failed(self) -> None:
+        if self._holder is not None:
+            self._holder.release()
+        self._holder = None
+        if self._is_wanted:
+            self._try_next()
+
+    def _try_next(self) -> None:
+        if self._left is None:
+            self._left = list(self._makers())
+        while self._left:
+            holder = self._left.pop(0)()
+            if holder is not None:
+                self._holder = holder
+                holder.hold(self._failed)
+                return
+        if not self._has_failed:
+            self._has_failed = True
+            self.changed.emit()

@@ -59,7 +59,7 @@ class Leading(QObject):
         self._asked: tuple[object, ...] | None = None
         self._is_current = False
         self._cueing = Cueing()
-        self.sound_panel = SoundPanel(parts.sounds)
+        self.sound_panel = SoundPanel(parts.sounds, parts.awake)
         self.field_panel = FieldPanel(parts.field)
         self._picture = ""
         self._live = Redraw(self.band, self.refresh, LIVE_MS)

@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject
 
 if TYPE_CHECKING:
     from app.session.fieldinview import FieldInView
+    from app.signals.awake import Awake
     from app.signals.sounds import Sounds
     from app.sources.logfile import LogFileSource
     from app.sources.manual import ManualSource
@@ -27,7 +28,7 @@ class DriftParts:
     `place_tonight`: ICRS place of a star at this time, degrees. `practice`: a source with a fresh
     hidden error at a site. `meadow`: the invented site to practise on for whoever has given none.
     `horizon`: what stands in the way at a site. `sounds`: tones for who looks into the eyepiece.
-    `field`: how much sky is in view.
+    `field`: how much sky is in view. `awake`: keeps the screen on.
     """
 
     now: Callable[[], float]
@@ -40,3 +41,4 @@ class DriftParts:
     horizon: Callable[[Site], Horizon]
     sounds: Sounds
     field: FieldInView
+    awake: Awake

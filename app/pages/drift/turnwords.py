@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from app.session.guide.view import BoltView, GuideView
 from core.alignment.bolts import BoltScale
+from core.alignment.claim import Claim, claim
 from core.alignment.words import altitude_side, azimuth_side
 from core.language import say
 
@@ -55,7 +56,9 @@ def bolt_words(bolt: str, guide: GuideView, latitude_deg: float) -> BoltWords:
         return BoltWords(say("leave it"), "", left_arcmin=0.0)
     turns = turns_words(wanted, view, MOVES[bolt](latitude_deg))
     if guide.seen is None:
-        return BoltWords(_way(bolt, wanted, latitude_deg), f"{abs(wanted):.1f}′", turns)
+        return BoltWords(
+            _supposed_way(bolt, wanted, guide, latitude_deg), f"{abs(wanted):.1f}′", turns
+        )
     seen = _of(bolt, guide.seen.azimuth_arcmin, guide.seen.altitude_arcmin)
     left = wanted - seen
     so_far = say("so far {seen:.1f}′ of {wanted:.1f}′", seen=abs(seen), wanted=abs(wanted))
@@ -154,6 +157,15 @@ def length(arcsec: float) -> str:
 
 def _of(bolt: str, azimuth: float, altitude: float) -> float:
     return azimuth if bolt == AZIMUTH else altitude
+
+
+def _supposed_way(bolt: str, wanted: float, guide: GuideView, latitude_deg: float) -> str:
+    """The way is only claimed where the axis lies far enough to one side."""
+    way = _way(bolt, wanted, latitude_deg)
+    if guide.wanted_width_arcmin is None:
+        return way
+    is_sure = claim(wanted, _of(bolt, *guide.wanted_width_arcmin)) is Claim.SURE
+    return way if is_sure else say("probably {turn}", turn=way)
 
 
 def _way(bolt: str, turn_arcmin: float, latitude_deg: float) -> str:

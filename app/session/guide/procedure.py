@@ -15,6 +15,7 @@ from app.session.guide.view import (
     information_of,
     off_by,
     wanted_turn,
+    wanted_width,
 )
 from app.session.keeper import Keeper
 from app.session.tonight import Tonight
@@ -190,11 +191,12 @@ class Procedure:
         tonight = self._tonight
         before = self.before()
         known = before if solution is None else solution.knowledge
-        wanted = off = None
+        wanted = off = width = None
         if known is not None and tonight.site is not None and tonight.air is not None:
             aim = aim_on_sky(tonight.aim, tonight.site, tonight.air)
             wanted = wanted_turn(known, aim, tonight.site)
             off = off_by(known, aim)
+            width = wanted_width(known, tonight.site)
             if judgement is None:  # the turn alone may have been enough
                 judgement = judge(known, None, aim, tonight.goal.arcmin, ADVISED_TURN)
         seen, unseen = self._seen()
@@ -208,6 +210,7 @@ class Procedure:
             known,
             information_of(solution, before),
             wanted,
+            width,
             seen,
             unseen,
             self._will_move(wanted),

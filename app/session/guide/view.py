@@ -34,7 +34,8 @@ class BoltView:
 
 @dataclass(frozen=True, eq=False)
 class GuideView:
-    """`wanted`: the turn that brings the axis to its aim, None while nobody knows. `seen`: how far
+    """`wanted`: the turn that brings the axis to its aim, None while nobody knows;
+    `wanted_width_arcmin`: 95 % half-widths of its azimuth and altitude. `seen`: how far
     the star in view says the bolts have gone; `unseen`: the sentence why it cannot.
     `star_moves_arcsec`: how far north and east that star moves by the wanted turn. `known`: all
     that is known of the axis, earlier states included; `information` (2, 2) of it, arcmin⁻².
@@ -51,6 +52,7 @@ class GuideView:
     known: AxisKnowledge | None
     information: Floats
     wanted: Turn | None
+    wanted_width_arcmin: tuple[float, float] | None
     seen: Turn | None
     unseen: str
     star_moves_arcsec: tuple[float, float] | None
@@ -79,6 +81,13 @@ def wanted_turn(known: AxisKnowledge, aim_arcmin: Floats, site: Site) -> Turn:
     apart = aim_arcmin - known.sky_arcmin
     scale = max(float(np.cos(np.deg2rad(site.latitude_deg))), 0.02)
     return Turn(float(apart[0]) / scale, float(apart[1]))
+
+
+def wanted_width(known: AxisKnowledge, site: Site) -> tuple[float, float]:
+    """The 95 % half-widths of the turn wanted, azimuth and altitude, arcmin."""
+    scale = max(float(np.cos(np.deg2rad(site.latitude_deg))), 0.02)
+    azimuth, altitude = (1.96 * np.sqrt(np.diag(known.covariance_arcmin2))).tolist()
+    return azimuth / scale, altitude
 
 
 def information_of(solution: Solution | None, before: AxisKnowledge | None) -> Floats:

@@ -26,11 +26,12 @@ from core.alignment.procedure import Stage
 NORTH, SOUTH = 48.0, -33.0
 
 
-def _view(stage=Stage.WATCH, wanted=None, seen=None, moves=None, scale=None):
+def _view(stage=Stage.WATCH, wanted=None, seen=None, moves=None, scale=None, width=None):
     bolt = BoltView(scale, 1.0 if scale else 0.0)
     return SimpleNamespace(
         stage=stage,
         wanted=wanted,
+        wanted_width_arcmin=width,
         seen=seen,
         star_moves_arcsec=moves,
         azimuth_bolt=bolt,
@@ -82,6 +83,12 @@ def test_ways_to_turn_in_either_hemisphere(latitude, turn, azimuth, altitude) ->
     assert bolt_words(AZIMUTH, view, latitude).way == azimuth
     assert bolt_words(ALTITUDE, view, latitude).way == altitude
     assert bolt_words(AZIMUTH, view, latitude).figure == "12.4′"
+
+
+def test_a_way_that_is_not_sure_is_only_supposed() -> None:
+    view = _view(Stage.TURN, Turn(5.0, -1.0), width=(1.0, 0.9))
+    assert bolt_words(AZIMUTH, view, NORTH).way == "turn it east"
+    assert bolt_words(ALTITUDE, view, NORTH).way == "probably lower it"
 
 
 def test_a_turn_too_far_is_led_back_and_the_wrong_way_is_said() -> None:

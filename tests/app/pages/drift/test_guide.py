@@ -12,13 +12,12 @@ from app.driftparts import drift_parts
 from app.pages.drift.byhand import ByHand
 from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
-from app.session.fieldinview import FieldInView
 from app.session.session import Session
 from app.session.shown import Shown
 from app.signals.sounds import Sounds
 from core.alignment.procedure import Stage
 from core.sky.site import Air, Site
-from tests.app.session.memory import Memory
+from tests.app.pages.drift.surroundings import seen_by
 
 DARK_S = 1_790_024_400.0  # 2026-09-21 21:00 UTC: night at the hill
 HILL, AIR = Site(48.1, 11.6, 520.0, "Hill"), Air(952.0, 10.0)
@@ -112,7 +111,11 @@ def page(qtbot, theme, settings, session: Session, monkeypatch, seed: int) -> It
     monkeypatch.setattr("app.driftparts.secrets.randbits", lambda _bits: seed)
     seconds = itertools.count()
     parts = drift_parts(
-        session, lambda: DARK_S + next(seconds), Sounds(settings), FieldInView(Memory())
+        session,
+        lambda: DARK_S + next(seconds),
+        Sounds(settings),
+        FieldInView(Memory()),
+        Awake(lambda: []),
     )
     made = DriftPage(Shown(session), theme, parts)
     made.resize(1150, 740)
@@ -225,7 +228,7 @@ def test_by_day_no_star_is_proposed(qtbot, theme, settings, session: Session) ->
     page = DriftPage(
         Shown(session),
         theme,
-        drift_parts(session, lambda: noon, Sounds(settings), FieldInView(Memory())),
+        drift_parts(session, lambda: noon, Sounds(settings), *seen_by()),
     )
     qtbot.addWidget(page)
     page.show()

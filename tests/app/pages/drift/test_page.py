@@ -12,7 +12,6 @@ from app.pages.drift.byhand import ByHand
 from app.pages.drift.importing import Importing
 from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
-from app.session.fieldinview import FieldInView
 from app.session.session import Session
 from app.session.shown import Shown
 from app.signals.sounds import Sounds
@@ -22,7 +21,6 @@ from core.alignment.advice import Aim
 from core.alignment.driftlog import read
 from core.alignment.procedure import Stage
 from core.sky.site import Air, Site
-from tests.app.session.memory import Memory
 
 NOW_S = 1_790_000_000.0
 HILL = Site(48.1, 11.6, 520.0, "Hill")
@@ -49,7 +47,11 @@ def page(qtbot, theme, settings, session: Session, shown: Shown) -> Iterator[Dri
         shown,
         theme,
         drift_parts(
-            session, lambda: NOW_S + next(seconds), Sounds(settings), FieldInView(Memory())
+            session,
+            lambda: NOW_S + next(seconds),
+            Sounds(settings),
+            FieldInView(Memory()),
+            Awake(lambda: []),
         ),
     )
     made.resize(1150, 740)
