@@ -114,8 +114,7 @@ def page(qtbot, theme, settings, session: Session, monkeypatch, seed: int) -> It
         session,
         lambda: DARK_S + next(seconds),
         Sounds(settings),
-        FieldInView(Memory()),
-        Awake(lambda: []),
+        *seen_by(),
     )
     made = DriftPage(Shown(session), theme, parts)
     made.resize(1150, 740)

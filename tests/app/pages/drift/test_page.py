@@ -21,6 +21,7 @@ from core.alignment.advice import Aim
 from core.alignment.driftlog import read
 from core.alignment.procedure import Stage
 from core.sky.site import Air, Site
+from tests.app.pages.drift.surroundings import seen_by
 
 NOW_S = 1_790_000_000.0
 HILL = Site(48.1, 11.6, 520.0, "Hill")
@@ -50,8 +51,7 @@ def page(qtbot, theme, settings, session: Session, shown: Shown) -> Iterator[Dri
             session,
             lambda: NOW_S + next(seconds),
             Sounds(settings),
-            FieldInView(Memory()),
-            Awake(lambda: []),
+            *seen_by(),
         ),
     )
     made.resize(1150, 740)
