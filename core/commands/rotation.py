@@ -38,11 +38,13 @@ class RotationResult:
         return json.dumps(asdict(self), indent=2, ensure_ascii=False, allow_nan=False)
 
     def as_text(self) -> str:
-        side = "west" if self.parallactic_angle_deg >= 0.0 else "east"
+        side = "west of" if self.parallactic_angle_deg > 0.0 else "east of"
+        if self.parallactic_angle_deg in (0.0, 180.0):
+            side = "on"
         lines = (
             f"At azimuth {self.azimuth_deg:.2f}°, altitude {self.altitude_deg:.2f}°:",
             f"field rotation    {self.rate_deg_per_hour:+10.3f}° per hour",
-            f"parallactic angle {self.parallactic_angle_deg:+10.3f}° ({side} of the meridian)",
+            f"parallactic angle {self.parallactic_angle_deg:+10.3f}° ({side} the meridian)",
             f"azimuth rate      {self.azimuth_rate_deg_per_hour:+10.3f}° per hour",
             f"altitude rate     {self.altitude_rate_deg_per_hour:+10.3f}° per hour",
             "The rotation is the rate of change of the parallactic angle, west positive.",
@@ -94,7 +96,9 @@ def _of_place(arguments: argparse.Namespace) -> RotationResult:
     azimuth_deg, altitude_deg = arguments.azimuth, arguments.altitude
     if azimuth_deg is None or altitude_deg is None:
         raise UnusablePlace("--azimuth and --altitude belong together: give both.")
-    if not (-90.0 <= altitude_deg <= 90.0 and np.isfinite(azimuth_deg)):
+    if not np.isfinite(azimuth_deg):
+        raise UnusablePlace("An azimuth is a number of degrees; correct --azimuth.")
+    if not -90.0 <= altitude_deg <= 90.0:
         raise UnusablePlace("An altitude lies between −90° and 90°; correct --altitude.")
     if arguments.longitude_deg is None:
         arguments.longitude_deg = 0.0  # azimuth and altitude alone do not depend on it
@@ -134,13 +138,19 @@ def _with_rates(
 ) -> RotationResult:
     return RotationResult(
         float(rates.rate_deg_per_hour),
-        float(rates.parallactic_angle_deg),
+        _told_angle_deg(float(rates.parallactic_angle_deg)),
         float(rates.azimuth_rate_deg_per_hour),
         float(rates.altitude_rate_deg_per_hour),
         azimuth_deg,
         altitude_deg,
         notes,
     )
+
+
+def _told_angle_deg(angle_deg: float) -> float:
+    """Rounding must not take a star off the meridian, nor turn 180° into −180°."""
+    told = round(angle_deg, 9) + 0.0
+    return 180.0 if told == -180.0 else told
 
 
 def _right_ascension_deg(text: str) -> float:

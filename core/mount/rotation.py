@@ -12,6 +12,7 @@ altitude, and only the altitude rate is the one seen through the air.
 
 from __future__ import annotations
 
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 
 import numpy as np
@@ -26,8 +27,8 @@ Floats = NDArray[np.float64]
 
 NO_AIR = Air(0.0)
 SIDEREAL_DEG_PER_HOUR = float(np.degrees(SIDEREAL_RATE_RAD_PER_S) * 3600.0)
+_CHUNK, _CORES = 32768, 2
 _SMALLEST_COSINE = 1e-12  # of the altitude: at the zenith the rates have no bound
-_SLOPE_STEP_RAD = 1e-4
 
 
 @dataclass(frozen=True, eq=False)
@@ -52,6 +53,31 @@ def turning(
     cost little more than writing them. Meeus, Astronomical Algorithms, ch. 14, differentiated:
     dq/dH = −cos φ cos A / cos h, dA/dH = sin φ − cos φ tan h cos A, dh/dH = cos φ sin A.
     """
+    azimuth, altitude = np.asarray(azimuth_deg, float), np.asarray(altitude_deg, float)
+    if azimuth.shape == altitude.shape and azimuth.size > _CHUNK:
+        return _in_chunks(latitude_deg, azimuth, altitude, air)
+    return _turning(latitude_deg, azimuth, altitude, air)
+
+
+def _in_chunks(latitude_deg: float, azimuth_deg: Floats, altitude_deg: Floats, air: Air) -> Turning:
+    """Places in no order: in pieces that stay in the processor's cache, on two of its cores."""
+    azimuth, altitude = azimuth_deg.ravel(), altitude_deg.ravel()
+    found = np.empty((4, azimuth.size))
+
+    def work(begin: int) -> None:
+        piece = slice(begin, begin + _CHUNK)
+        part = _turning(latitude_deg, azimuth[piece], altitude[piece], air)
+        found[0, piece] = part.parallactic_angle_deg
+        found[1, piece] = part.rate_deg_per_hour
+        found[2, piece] = part.azimuth_rate_deg_per_hour
+        found[3, piece] = part.altitude_rate_deg_per_hour
+
+    with ThreadPoolExecutor(_CORES) as pool:
+        list(pool.map(work, range(0, azimuth.size, _CHUNK)))
+    return Turning(*found.reshape(4, *azimuth_deg.shape))
+
+
+def _turning(latitude_deg: float, azimuth_deg: Floats, altitude_deg: Floats, air: Air) -> Turning:
     latitude = np.radians(latitude_deg)
     azimuth = np.radians(azimuth_deg)
     altitude, slope = _true_altitude_rad(np.radians(altitude_deg), air)
@@ -94,6 +120,5 @@ def _true_altitude_rad(observed_rad: ArrayLike, air: Air) -> tuple[Floats, Float
     refraction = Refraction.of(air)
     if refraction.a_rad == 0.0:
         return observed, np.ones_like(observed)
-    below, above = (refraction.lift_rad(observed + d) for d in (-_SLOPE_STEP_RAD, _SLOPE_STEP_RAD))
-    slope = 1.0 / (1.0 - (above - below) / (2.0 * _SLOPE_STEP_RAD))
-    return observed - refraction.lift_rad(observed), slope
+    lift, change = refraction.lift_and_slope(observed)
+    return observed - lift, 1.0 / (1.0 - change)

@@ -22,6 +22,7 @@ Floats = NDArray[np.float64]
 _UPPER_RAD = np.deg2rad(10.0)
 _LOWER_RAD = np.deg2rad(5.0)
 _FLOOR_RAD = np.deg2rad(-1.0)  # below this the lift is held; nothing is watched there
+_SLOPE_STEP_RAD = 1e-4
 _ITERATIONS = 6  # each shrinks the remainder at least fivefold, above 10° a hundredfold
 
 
@@ -63,12 +64,32 @@ class Refraction:
         altitude = np.maximum(np.asarray(observed_altitude_rad, dtype=float), _FLOOR_RAD)
         if self.a_rad == 0.0:
             return np.zeros_like(altitude)
-        high = self._series_rad(np.maximum(altitude, _LOWER_RAD))
-        if np.all(altitude >= _UPPER_RAD):
-            return high
+        lift = np.array(self._series_rad(np.maximum(altitude, _LOWER_RAD)))
+        is_low = altitude < _UPPER_RAD
+        if np.any(is_low):
+            lift[is_low] = self._blended_rad(altitude[is_low], lift[is_low])
+        return lift
+
+    def lift_and_slope(self, observed_altitude_rad: ArrayLike) -> tuple[Floats, Floats]:
+        """The lift, and how much it changes with the observed altitude (negative, no unit)."""
+        altitude = np.asarray(observed_altitude_rad, dtype=float)
+        cotangent = 1.0 / np.tan(np.maximum(altitude, _LOWER_RAD))
+        squared = cotangent * cotangent
+        lift = np.array(cotangent * (self.a_rad + self.b_rad * squared))
+        slope = np.array(-(1.0 + squared) * (self.a_rad + 3.0 * self.b_rad * squared))
+        is_low = altitude < _UPPER_RAD + _SLOPE_STEP_RAD
+        if np.any(is_low):
+            low = altitude[is_low]
+            below, above = (self.lift_rad(low + d) for d in (-_SLOPE_STEP_RAD, _SLOPE_STEP_RAD))
+            lift[is_low] = self.lift_rad(low)
+            slope[is_low] = (above - below) / (2.0 * _SLOPE_STEP_RAD)
+        return lift, slope
+
+    def _blended_rad(self, altitude: Floats, high: Floats) -> Floats:
+        """Below 10°, from what the series gives there."""
         meeting = np.asarray(_UPPER_RAD)
         scale = self._series_rad(meeting) / _bennett_rad(meeting)
-        low = scale * _bennett_rad(np.minimum(altitude, _UPPER_RAD))
+        low = scale * _bennett_rad(altitude)
         part = np.clip((altitude - _LOWER_RAD) / (_UPPER_RAD - _LOWER_RAD), 0.0, 1.0)
         weight = part * part * (3.0 - 2.0 * part)
         return np.asarray(weight * high + (1.0 - weight) * low)

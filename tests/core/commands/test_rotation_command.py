@@ -76,3 +76,23 @@ def test_mistakes_are_answered_in_sentences(
     assert sentence in captured.err
     assert captured.out == ""
     assert len(captured.err.splitlines()) == 1
+
+
+@pytest.mark.parametrize(
+    ("latitude", "azimuth", "angle_deg"), [("48", "180", 0.0), ("-34", "0", 180.0)]
+)
+def test_on_the_meridian_it_is_neither_east_nor_west(
+    capsys: pytest.CaptureFixture[str], latitude: str, azimuth: str, angle_deg: float
+) -> None:
+    where = ("--latitude", latitude, "--azimuth", azimuth, "--altitude", "30")
+    assert asked(capsys, *where)["parallactic_angle_deg"] == angle_deg
+    assert main(["rotation", *where], NOW_UTC_S) == 0
+    assert "(on the meridian)" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("azimuth", ["nan", "inf"])
+def test_an_azimuth_that_is_no_number_is_named(
+    capsys: pytest.CaptureFixture[str], azimuth: str
+) -> None:
+    assert main(["rotation", "--latitude", "48", "--azimuth", azimuth, "--altitude", "3"], 0.0) == 2
+    assert "correct --azimuth" in capsys.readouterr().err

@@ -66,6 +66,16 @@ def test_map_equals_single_places() -> None:
             assert [cells[row, column] for cells in whole] == pytest.approx(one)
 
 
+def test_many_places_in_no_order_are_worked_out_like_each_alone() -> None:
+    random = np.random.default_rng(5)
+    azimuth = random.uniform(0.0, 360.0, (2, 40_001))
+    altitude = random.uniform(-5.0, 90.0, azimuth.shape)
+    many = quantities(turning(-34.0, azimuth, altitude, Air(960.0)))
+    for place in [(0, 0), (0, 32_767), (0, 32_768), (1, 25_534), (1, 25_535), (1, 40_000)]:
+        one = quantities(turning(-34.0, azimuth[place], altitude[place], Air(960.0)))
+        assert [cells[place] for cells in many] == pytest.approx(one)
+
+
 def test_zenith_is_finite_and_the_rate_alone_agrees() -> None:
     assert np.isfinite(rate_deg_per_hour(48.0, 180.0, 90.0))
     both = turning(48.0, 130.0, 33.0, Air(1000.0)).rate_deg_per_hour
