@@ -20,6 +20,7 @@ from app.widgets.reflow import Reflow
 from app.widgets.scrolled import Scrolled
 from app.widgets.sections import Section, Sections
 from app.widgets.text import Text
+from app.widgets.waiting import Waiting
 from core.night.plannight import Night
 from core.sky.zones import Zone
 
@@ -70,6 +71,8 @@ class EveningPage(QWidget):
         self._errand.done.connect(self._take)
         self._bar = TargetBar(evening)
         self._special = Text("", "side")
+        self._waiting = Waiting()
+        self._waiting.stopped.connect(self._errand.drop)
 
     def arrange(
         self, headline: str, placeless: Placeless, facts: Facts, sections: Sequence[Section]
@@ -98,7 +101,7 @@ class EveningPage(QWidget):
         column.setContentsMargins(16, 12, 16, 12)
         column.setSpacing(10)
         column.addWidget(Headline(headline, self._evening))
-        for part in (self._placeless, self._special, self._answer):
+        for part in (self._placeless, self._special, self._waiting, self._answer):
             column.addWidget(part)
         column.addWidget(self._sections, 1)
         column.addStretch()
@@ -117,6 +120,9 @@ class EveningPage(QWidget):
         """What is out of the ordinary about this night."""
         return self._special.text()
 
+    def waiting(self) -> Waiting:
+        return self._waiting
+
     def sections(self) -> Sections:
         return self._sections
 
@@ -125,6 +131,7 @@ class EveningPage(QWidget):
 
     def stop(self) -> None:
         """Nothing more is worked out."""
+        self._waiting.end()
         self._errand.close()
         self._bar.stop()
 
@@ -149,9 +156,11 @@ class EveningPage(QWidget):
         if self._study is None:
             waiting, _ = self.told(None, self._evening.zone())
             self._facts.show_facts(waiting, self.tr("Being worked out …"))
+        self._waiting.begin()
         self._errand.send(asked)
 
     def _take(self, answer: Answer | None) -> None:
+        self._waiting.end()
         if answer is None:
             nothing, _ = self.told(None, self._evening.zone())
             fault = self.tr("This could not be worked out because of a fault in the program.")

@@ -22,6 +22,7 @@ class Errand(QThread):
         self._question: Callable[[], object] | None = None
         self._next: Callable[[], object] | None = None
         self._is_closed = False
+        self._is_dropped = False
         self.finished.connect(self._go_on, Qt.ConnectionType.QueuedConnection)
 
     def send(self, question: Callable[[], object]) -> None:
@@ -29,6 +30,11 @@ class Errand(QThread):
         self._next = question
         if not self.isRunning():
             self._go_on()
+
+    def drop(self) -> None:
+        """Nobody wants the answer any more: none comes, nor one to a question that waits."""
+        self._next = None
+        self._is_dropped = True
 
     def close(self) -> None:
         """Waits for what is under way; nothing more is answered. May be called twice."""
@@ -45,10 +51,12 @@ class Errand(QThread):
         except Exception:
             log.exception("a question could not be answered")
             answer = None
-        self.done.emit(answer)
+        if not self._is_dropped:
+            self.done.emit(answer)
 
     def _go_on(self) -> None:
         if self._next is None or self._is_closed or self.isRunning():
             return
         self._question, self._next = self._next, None
+        self._is_dropped = False
         self.start()

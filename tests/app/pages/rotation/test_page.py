@@ -1,6 +1,7 @@
 """The Field rotation page: figures of the core, at any moment picked, in both hemispheres."""
 
 from collections.abc import Iterator
+from threading import Event
 
 import numpy as np
 import pytest
@@ -232,3 +233,18 @@ def test_a_target_that_never_rises_gets_no_figures(shown) -> None:
 
 def test_a_night_without_darkness_is_said(shown) -> None:
     assert "no night at all" in shown(evening(FJORD, ANDROMEDA, now_s=SUMMER_S)).special()
+
+
+def test_what_takes_long_says_so_and_can_be_stopped(shown, qtbot, monkeypatch) -> None:
+    page = shown(evening(HILL, ANDROMEDA))
+    before, goes_on = page.facts().told(), Event()
+    monkeypatch.setattr("app.pages.rotation.page.study", lambda _asked: goes_on.wait(20.0))
+    page.pick(MIDNIGHT_S)
+    qtbot.waitUntil(page.waiting().isVisible, timeout=WORKED_OUT_MS)
+    assert "Being worked out" in page.waiting().said()
+    page.waiting().stop_button().click()
+    assert page.waiting().said().startswith("Stopped")
+    with qtbot.assertNotEmitted(page.worked_out, wait=0):
+        goes_on.set()
+        page.stop()
+    assert page.facts().told() == before
