@@ -81,6 +81,10 @@ class Sections(QWidget):
         self._built[name].updateGeometry()  # the page has not counted what came in while hidden
         self.shown.emit(name)
 
+    def names(self) -> list[str]:
+        """In order."""
+        return list(self._sections)
+
     def current(self) -> str:
         return self._keys.choice()
 

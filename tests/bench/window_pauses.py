@@ -22,13 +22,16 @@ from PySide6.QtCore import QEventLoop, QSettings, QTimer
 from PySide6.QtWidgets import QApplication
 
 from app.__main__ import SWITCH_INTERVAL_S
-from app.compose import DRIFT, SITE, Program
+from app.compose import DRIFT, PLAN, ROTATION, SITE, Program
 from app.pages.drift.page import DriftPage
+from app.pages.eveningpage import EveningPage
+from core.night.plantarget import Target
 from core.sky.site import Air, Site
 
 SETTLE_MS = 400
 TURNS = 12  # of the event loop, each timed by itself
 ROUNDS = 3
+ANDROMEDA = Target("M 31, Andromeda Galaxy", "galaxy", 10.68479, 41.26906, 3.44, 177.8)
 Action = tuple[str, Callable[[], object]]
 
 
@@ -54,6 +57,15 @@ def first_times(program: Program, page: DriftPage) -> Iterator[Action]:
     yield "practice, first", lambda: page.take_way("practice")
     yield "site page, first", lambda: program.window.show_page(SITE)
     yield "drift page again", lambda: program.window.show_page(DRIFT)
+    for name in (ROTATION, PLAN):
+        yield f"{name} page, first", lambda name=name: program.window.show_page(name)
+        evening = program.window.page(name)
+        assert isinstance(evening, EveningPage)
+        yield f"{name} target", lambda page=evening: page.bar().search().chosen.emit(ANDROMEDA)
+        for part in evening.sections().names():
+            show = evening.sections().show_section
+            yield f"{name} {part}, first", lambda part=part, show=show: show(part)
+    yield "drift page once more", lambda: program.window.show_page(DRIFT)
 
 
 def each_time(program: Program, page: DriftPage) -> Iterator[Action]:
