@@ -94,7 +94,9 @@ def log_parts(warm: Warm, evening: Evening, book: NightBook) -> LogParts:
 
 
 def unbuilt_parts(page: QWidget | None) -> list[Callable[[], None]]:
-    """A step for each part of the Log page that is not shown at first."""
+    """A step for each part of the Log page that is not shown at first, and of a night on it."""
     from app.pages.log.page import LogPage
 
-    return page.sections().unbuilt() if isinstance(page, LogPage) else []
+    if not isinstance(page, LogPage):
+        return []
+    return [*page.sections().unbuilt(), *page.sheet().undressed()]

@@ -14,38 +14,14 @@ from pathlib import Path
 import pytest
 
 from app.storage.nights import NightLog
-from app.storage.schema import MIGRATIONS, VERSION
+from tests.bench.large_log import NIGHTS, NOW_UTC_S, fill
 
 ROOT = Path(__file__).parents[2]
-NIGHTS, LEGS, READINGS = 500, 4, 2500
-BEGUN_UTC_S = 1_700_000_000.0
-NOW_UTC_S = BEGUN_UTC_S + (NIGHTS + 10) * 86400.0
 ROUNDS = 15
 MOST_TIMES_SLOWER = 1.5
 MOST_SECONDS_TO_LIST = 0.25  # hardly noticed as a wait; common practice, no source
 MOST_GROWTH_MB = 20.0
 
-FILL = f"""
-    WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {NIGHTS})
-    INSERT INTO nights SELECT i, {BEGUN_UTC_S} + i * 86400, {BEGUN_UTC_S} + i * 86400 + 20000,
-        '{{"latitude_deg": 48.1, "longitude_deg": 11.6, "name": "hill (invented)"}}',
-        NULL, 'TRUE_POLE', 1.0 FROM n;
-    INSERT INTO axis_states SELECT id * 10 + k, id, k, started_utc_s + k * 3600
-        FROM nights, (SELECT 0 AS k UNION SELECT 1);
-    INSERT INTO legs SELECT s.id * 10 + k, s.id, k, 'leg ' || k, 'Bellatrix', 81.28, 6.35,
-        s.began_utc_s + k * 900, s.began_utc_s + k * 900 + 800, 0, 'alignment'
-        FROM axis_states s, (SELECT 0 AS k UNION SELECT 1);
-    WITH RECURSIVE p(i) AS (SELECT 0 UNION ALL SELECT i + 1 FROM p WHERE i < {READINGS} - 1)
-    INSERT INTO samples SELECT l.id, i, l.began_utc_s + i * 0.3, i * 0.001 + 0.1234, NULL, NULL
-        FROM legs l, p;
-    WITH RECURSIVE e(i) AS (SELECT 0 UNION ALL SELECT i + 1 FROM e WHERE i < 39)
-    INSERT INTO entries SELECT n.id * 100 + i, n.id,
-        CASE WHEN i < 4 THEN 'result' WHEN i < 6 THEN 'note' ELSE 'tick' END,
-        n.started_utc_s + i,
-        '{{"axis_state": ' || (n.id * 10) || ', "error_arcmin": 1.5, "text": "dew and wind"}}',
-        CASE WHEN i = 5 THEN randomblob(20000) END
-        FROM nights n, e;
-"""
 # Prints the growth of the process in MB while it opens, lists, searches and reads one night.
 LOOK = """
 import resource, sys
@@ -74,14 +50,7 @@ def logs(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, Path]:
     """An empty log and a large one."""
     folder = tmp_path_factory.mktemp("logs")
     empty, large = folder / "empty.sqlite3", folder / "large.sqlite3"
-    with closing(sqlite3.connect(large)) as connection:
-        connection.execute("PRAGMA synchronous = OFF")
-        connection.execute("PRAGMA journal_mode = WAL")
-        for migration in MIGRATIONS:
-            connection.executescript(migration)
-        connection.executescript(f"BEGIN; {FILL} COMMIT; PRAGMA user_version = {VERSION};")
-        (count,) = connection.execute("SELECT count(*) FROM samples").fetchone()
-    assert count == 5_000_000
+    assert fill(large) == 5_000_000
     return empty, large
 
 

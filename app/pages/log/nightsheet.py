@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -26,6 +28,7 @@ class NightSheet(QWidget):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._shown: int | None = None
         self._title = Text("", "title")
         self._facts = Facts(
             self.tr("The night"), (self.tr("Alignment"), self.tr("Time"), self.tr("Bolts"))
@@ -64,9 +67,18 @@ class NightSheet(QWidget):
         legs.column.addWidget(self._no_legs)
         carry = Panel(self.tr("Carry this night out"))
         carry.column.addWidget(KeyRow(list(self._keys.values())))
-        for part in (self._title, self._facts, legs, self.notes, self.again, carry):
+        self._parts_of = (self._title, self._facts, legs, self.notes, self.again, carry)
+        for part in self._parts_of:
             column.addWidget(part)
         column.addStretch()
+
+    def undressed(self) -> list[Callable[[], None]]:
+        """A step for each part, to be done before one is shown: the first time takes its time."""
+        return [lambda part=part: _polish(part) for part in self._parts_of]
+
+    def shows(self, night: int) -> bool:
+        """Whether it is this night that is open, by its key."""
+        return night == self._shown
 
     def title(self) -> str:
         return self._title.text()
@@ -85,11 +97,12 @@ class NightSheet(QWidget):
 
     def show_night(self, shown: Opened, zone: Zone) -> None:
         night = shown.night
+        self._shown = night.key
         place = "" if night.site is None else night.site.name
         self._title.say(title(night.started_utc_s, place, zone))
         self._facts.show_facts([Fact(*one) for one in reached(night)])
         rows = [
-            leg_row(leg, number, zone)
+            leg_row(leg, shown.drifts[leg.key], number, zone)
             for number, state in enumerate(night.axis_states, 1)
             for leg in state.legs
         ]
@@ -98,3 +111,9 @@ class NightSheet(QWidget):
         self._no_legs.setVisible(not rows)
         self.notes.show_night(night, shown.pictures, zone)
         self.again.show_night(night)
+
+
+def _polish(part: QWidget) -> None:
+    part.ensurePolished()
+    for one in part.findChildren(QWidget):
+        one.ensurePolished()

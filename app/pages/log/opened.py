@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from PySide6.QtGui import QImage
 
 from app.widgets.photo import small
 from core.night.reportnight import Entry, Kind, NightRecord
+from core.night.reportsections import drift_arcsec_per_min
 
 
 @dataclass(frozen=True, eq=False)
@@ -29,11 +31,18 @@ class PictureShown:
 
 @dataclass(frozen=True, eq=False)
 class Opened:
+    """`drifts`: by the key of a leg, its slope in arcseconds a minute; None: too few readings."""
+
     night: NightRecord
     pictures: list[PictureShown]
+    drifts: Mapping[int, float | None]
 
 
 def opened(night: NightRecord) -> Opened:
-    """For a worker thread."""
+    """For a worker thread: a long leg takes a while to be fitted."""
     pictures = night.of_kind(Kind.PICTURE)
-    return Opened(night, [PictureShown(one, small(one.attachment or b"")) for one in pictures])
+    return Opened(
+        night,
+        [PictureShown(one, small(one.attachment or b"")) for one in pictures],
+        {one.key: drift_arcsec_per_min(one.leg) for one in night.legs},
+    )

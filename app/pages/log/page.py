@@ -34,11 +34,12 @@ NIGHTS, COMPARE, KEEP = "nights", "compare", "keep"
 class LogPage(QWidget):
     """Everything on disk is read and written beside the window's thread. Call `stop` at the end.
 
-    `listed`: the list is up to date; `shown`: a night is opened; `done` carries a sentence when a
-    file was written or read.
+    `listed`: the list is up to date; `found`: it shows what was searched for; `shown`: a night is
+    opened; `done` carries a sentence when a file was written or read.
     """
 
     listed = Signal()
+    found = Signal()
     shown = Signal()
     done = Signal(str)
 
@@ -192,6 +193,7 @@ class LogPage(QWidget):
         if isinstance(answer, tuple) and answer[0] == self._found:
             found: tuple[Found, ...] = answer[1]
             self._list.show_found(found, self._opened)
+            self.found.emit()
 
     def _take_list(self, answer: object) -> None:
         if not isinstance(answer, tuple):
@@ -217,6 +219,8 @@ class LogPage(QWidget):
         if answer.night.key != self._opened:
             return
         self._empty.hide()
+        if not self._sheet.shows(answer.night.key):
+            self._sheet.hide()  # filled out of sight, it is laid out once
         self._sheet.show_night(answer, self._parts.zone())
         self._sheet.show()
         self.shown.emit()

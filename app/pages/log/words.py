@@ -5,7 +5,7 @@ from __future__ import annotations
 from app.storage.records import NightSummary
 from core.language import say
 from core.night.reportnight import Entry, Kind, NightRecord, WatchedLeg
-from core.night.reportsections import drift_arcsec_per_min, figures_of
+from core.night.reportsections import figures_of
 from core.night.reportwords import figure
 from core.sky.zones import Zone
 
@@ -63,10 +63,12 @@ def reached(night: NightRecord) -> list[tuple[str, str]]:
     ]
 
 
-def leg_row(watched: WatchedLeg, state: int, zone: Zone) -> tuple[str, ...]:
+def leg_row(
+    watched: WatchedLeg, drift_arcsec_per_min: float | None, state: int, zone: Zone
+) -> tuple[str, ...]:
     leg = watched.leg
     minutes = (leg.utc_s.max() - leg.utc_s.min()) / 60.0 if leg.utc_s.size else 0.0
-    drift = figure(drift_arcsec_per_min(leg), 3) or UNKNOWN
+    drift = figure(drift_arcsec_per_min, 3) or UNKNOWN
     name = f"{leg.label} (left out)" if watched.is_discarded else leg.label
     when = clock_words(watched.began_utc_s, zone)
     return name, str(state), when, f"{minutes:.1f}", str(leg.utc_s.size), drift
