@@ -14,6 +14,16 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/faults.py" />
+   <source>Details are in {path}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/faults.py" />
+   <source>Something in the program went wrong ({fault}); what you measured is kept.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/firstrun.py" />
    <source>Back</source>
    <translation type="unfinished" />
@@ -114,6 +124,11 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/helptexts.py" />
+   <source>The texts of the help {file} cannot be read ({reason}). Install Poleward again.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/leaving.py" />
    <source>Close and lose them</source>
    <translation type="unfinished" />
@@ -125,7 +140,7 @@
   </message>
   <message>
    <location filename="app/leaving.py" />
-   <source>What you measured tonight is not on disk, because the log of nights cannot be written. If you close now, it is lost. Copied as a drift log, you can paste it into a text file and import it again.</source>
+   <source>What you measured or wrote tonight is not on disk, because the log of nights cannot be written. If you close now, it is lost. Copied as a drift log, you can paste your readings into a text file and import them again.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -171,11 +186,6 @@
   <message>
    <location filename="app/pagemaking.py" />
    <source>Tonight</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pagemaking.py" />
-   <source>Tracking</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -287,11 +297,6 @@
    <location filename="app/pages/budget/form.py" />
    <source>Empty: the guide star in the middle of the field.</source>
    <translation>Leer: der Leitstern steht in der Bildmitte.</translation>
-  </message>
-  <message>
-   <location filename="app/pages/budget/form.py" />
-   <source>Guided</source>
-   <translation>Mit Guiding</translation>
   </message>
   <message>
    <location filename="app/pages/budget/form.py" />
@@ -585,17 +590,82 @@
   </message>
   <message>
    <location filename="app/pages/drift/goal.py" />
+   <source>Follow tonight’s budget</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/goal.py" />
    <source>Goal</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/drift/goal.py" />
-   <source>Until ± is</source>
+   <source>Goal: {goal}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/drift/goal.py" />
-   <source>Watch until the ± is</source>
+   <source>How near the axis is to come</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/goal.py" />
+   <source>Your own goal</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidance.py" />
+   <source>Both bolts are turned</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidance.py" />
+   <source>I cannot tell</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidance.py" />
+   <source>It went north</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidance.py" />
+   <source>It went south</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidance.py" />
+   <source>Look again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidance.py" />
+   <source>My view is mirrored</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidance.py" />
+   <source>Next star</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidance.py" />
+   <source>The tripod was moved</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidance.py" />
+   <source>Turned, but otherwise</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidance.py" />
+   <source>Watch this star</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidance.py" />
+   <source>Which way is north?</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -609,6 +679,101 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>A telescope that moves north sees the star go south. In a mirrored view it is read the other way round; then the readings are turned over.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>After this turn {chance}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>Enough is known: turning the bolts now helps more than watching on.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>Five more minutes on {star} would bring the ± from {before} to {after}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>Go on reading: the first answer takes about half a minute.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>Good enough: {chance}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>Looking for the best star …</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>Move the telescope a little north with the mount's own key. Which way did the star go?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>One star alone leaves the other direction open.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>This star has told enough: another one helps more now.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>Turn both bolts; finish every turn in the same sense, so that the play is taken up.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>Turn the bolts only when the figures above are good enough for you.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>Watch on.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>Which way is north is not known: the first turn will tell.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>how near the axis is to the {aim} is not known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>more than a degree</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>the axis is within {target:g}′ of the {aim} with a chance of {chance} %</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
+   <source>± {width} now.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/importing.py" />
+   <source>1 line was not used:</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/drift/importing.py" />
    <source>A text file with the columns {columns}; times in UTC.</source>
    <translation type="unfinished" />
@@ -616,6 +781,16 @@
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>Choose a file</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/importing.py" />
+   <source>Every line was used.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/importing.py" />
+   <source>Line {number}: {text}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -644,6 +819,26 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/pages/drift/importing.py" />
+   <source>Taken: {readings:,} readings in 1 leg.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/importing.py" />
+   <source>Taken: {readings:,} readings in {legs} legs.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/importing.py" />
+   <source>{lines:,} lines were not used:</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/importing.py" />
+   <source>… and {more:,} more.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/drift/leglist.py" />
    <source>Discard</source>
    <translation type="unfinished" />
@@ -669,6 +864,56 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>1 reading in {minutes:.1f} min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>no drift known yet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>no drift within the ±</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>on the meridian</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>{count:,} readings in {minutes:.1f} min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>{extent}, {aside} set aside</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>{hours:.1f} h east of the meridian</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>{hours:.1f} h west of the meridian</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>{rate}″ ± {width}″ a minute, {side}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>{where}, {altitude:.0f}° high</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/drift/notes.py" />
    <source>Only the motion to the north or south counts: the motion to the east or west carries the periodic error of the drive.</source>
    <translation type="unfinished" />
@@ -676,6 +921,11 @@
   <message>
    <location filename="app/pages/drift/notes.py" />
    <source>Worth knowing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/offset.py" />
+   <source>“{typed}” is not a number; the {what} needs one.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -950,6 +1200,11 @@
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
+   <source>South</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/singledrift.py" />
    <source>To the</source>
    <translation type="unfinished" />
   </message>
@@ -1030,12 +1285,62 @@
   </message>
   <message>
    <location filename="app/pages/drift/starchoice.py" />
-   <source>Watch this star</source>
+   <source>Which stars</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <location filename="app/pages/drift/starchoice.py" />
-   <source>Which stars</source>
+   <location filename="app/pages/drift/starwords.py" />
+   <source>Azimuth {azimuth:.0f}°, altitude {altitude:.0f}°; right ascension {hours} h {minutes:02d} m, declination {declination}° ({constellation}).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/starwords.py" />
+   <source>about {minutes:.0f} min to the goal</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/starwords.py" />
+   <source>about {minutes:.0f} min to the goal, {more:.0f} more than the best</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/starwords.py" />
+   <source>goal in over an hour</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/starwords.py" />
+   <source>goal in {minutes:.0f} min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/starwords.py" />
+   <source>mag {magnitude:.1f}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/starwords.py" />
+   <source>more than an hour to the goal</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/starwords.py" />
+   <source>shows azimuth and altitude mixed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/starwords.py" />
+   <source>{star} next: {where}, {altitude:.0f}° high. It {shows}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/starwords.py" />
+   <source>± {width:.1f}′ in 5 min, {goal}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/starwords.py" />
+   <source>± {width} after five minutes</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1051,6 +1356,11 @@
   <message>
    <location filename="app/pages/drift/steerchart.py" />
    <source>The star’s place lies outside the field, this way.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/suitability.py" />
+   <source>magnitude {magnitude:.1f}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1091,11 +1401,6 @@
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>Turns you made, if you count them (the other way: −)</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/drift/turning.py" />
-   <source>azimuth</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1175,7 +1480,32 @@
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
+   <source>so far {seen:.1f}′ of {wanted:.1f}′</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/turnwords.py" />
+   <source>stop</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/turnwords.py" />
+   <source>there</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/turnwords.py" />
    <source>up</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/turnwords.py" />
+   <source>{left:.1f}′ left</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/turnwords.py" />
+   <source>{seen:.1f}′ the other way so far</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1184,8 +1514,38 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/pages/drift/verdictwords.py" />
+   <source>Aligning on the {aim}. The ± is the 95 % range.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/verdictwords.py" />
+   <source>Watch a star to find out.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/verdictwords.py" />
+   <source>Watching {star}: the first answer takes about half a minute.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/watchwords.py" />
+   <source>No reading for {minutes:.1f} min (clouds?): what was read still counts.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/watchwords.py" />
+   <source>The star goes behind the horizon in about {minutes:.0f} min.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/drift/watchwords.py" />
    <source>The star has moved {moved:.1f}′ and may leave the field ({across:.3g}′ across): bring it back and begin a new leg on it; both legs count.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/watchwords.py" />
+   <source>The star is behind the horizon now: end this leg; what was read still counts.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1251,6 +1611,16 @@
   <message>
    <location filename="app/pages/drift/work.py" />
    <source>None yet: choose a star and watch it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/eveningpage.py" />
+   <source>Being worked out …</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/eveningpage.py" />
+   <source>Part of the page</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1635,11 +2005,6 @@
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
-   <source>The night</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/log/nightsheet.py" />
    <source>Time</source>
    <translation type="unfinished" />
   </message>
@@ -1725,11 +2090,6 @@
   </message>
   <message>
    <location filename="app/pages/log/page.py" />
-   <source>Part of the page</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/log/page.py" />
    <source>The nights cannot be read because of a fault in the program.</source>
    <translation type="unfinished" />
   </message>
@@ -1785,687 +2145,897 @@
   </message>
   <message>
    <location filename="app/pages/log/remembering.py" />
+   <source>This waits in memory: another copy of the program writes the log. It is written when that copy is closed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/remembering.py" />
    <source>{name} is kept with the night.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/words.py" />
+   <source>{target}: flipped at {times}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
    <source>, up to {best:.2f}</source>
-   <translation type="unfinished" />
+   <translation>, bis zu {best:.2f}</translation>
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
    <source>No. {rank}</source>
-   <translation type="unfinished" />
+   <translation>Nr. {rank}</translation>
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
    <source>Open</source>
-   <translation type="unfinished" />
+   <translation>Offen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
    <source>Out</source>
-   <translation type="unfinished" />
+   <translation>Ausgeschieden</translation>
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
    <source>What would change that</source>
-   <translation type="unfinished" />
+   <translation>Was daran etwas ändern würde</translation>
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
    <source>Why</source>
-   <translation type="unfinished" />
+   <translation>Warum</translation>
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
    <source>invented, no product</source>
-   <translation type="unfinished" />
+   <translation>erfunden, kein Produkt</translation>
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
    <source>price {price:g}</source>
-   <translation type="unfinished" />
+   <translation>Preis {price:g}</translation>
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
    <source>to be bought</source>
-   <translation type="unfinished" />
+   <translation>noch zu kaufen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
    <source>{total:.2f} of 1</source>
-   <translation type="unfinished" />
+   <translation>{total:.2f} von 1</translation>
   </message>
   <message>
    <location filename="app/pages/mount/cautions.py" />
    <source>Balancing</source>
-   <translation type="unfinished" />
+   <translation>Ausbalancieren</translation>
   </message>
   <message>
    <location filename="app/pages/mount/cautions.py" />
    <source>Caution</source>
-   <translation type="unfinished" />
+   <translation>Vorsicht</translation>
   </message>
   <message>
    <location filename="app/pages/mount/cautions.py" />
    <source>Caution: axes locked. Counterweight on first and off last, toe stop in. Fingers clear. Lift with two.</source>
-   <translation type="unfinished" />
+   <translation>Vorsicht: Achsen klemmen. Gegengewicht zuerst an, zuletzt ab, Endanschlag eingeschraubt. Finger weg vom Spalt. Zu zweit heben.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/cautions.py" />
    <source>Common practice, no source.</source>
-   <translation type="unfinished" />
+   <translation>Übliche Praxis, ohne Quelle.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/cautions.py" />
    <source>Handling the load</source>
-   <translation type="unfinished" />
+   <translation>Umgang mit der Last</translation>
   </message>
   <message>
    <location filename="app/pages/mount/cautions.py" />
    <source>Lifting</source>
-   <translation type="unfinished" />
+   <translation>Heben</translation>
   </message>
   <message>
    <location filename="app/pages/mount/cautions.py" />
    <source>Putting on</source>
-   <translation type="unfinished" />
+   <translation>Aufsetzen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/cautions.py" />
    <source>Taking off</source>
-   <translation type="unfinished" />
+   <translation>Abnehmen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/choosing.py" />
    <source>Compare three invented mounts</source>
-   <translation type="unfinished" />
+   <translation>Drei erfundene Montierungen vergleichen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/choosing.py" />
    <source>Enter two mounts or more under Equipment, owned or planned, to compare.</source>
-   <translation type="unfinished" />
+   <translation>Geben Sie unter „Ausrüstung“ zwei oder mehr Montierungen ein, vorhandene oder geplante, um sie zu vergleichen.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source> and {n} more</source>
-   <translation type="unfinished" />
+   <translation> und {n} weitere</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>Equipment (*.json)</source>
-   <translation type="unfinished" />
+   <translation>Ausrüstung (*.json)</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>Export equipment</source>
-   <translation type="unfinished" />
+   <translation>Ausrüstung exportieren</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>Export …</source>
-   <translation type="unfinished" />
+   <translation>Exportieren …</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>Import equipment</source>
-   <translation type="unfinished" />
+   <translation>Ausrüstung importieren</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>Import …</source>
-   <translation type="unfinished" />
+   <translation>Importieren …</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>Keep mine</source>
-   <translation type="unfinished" />
+   <translation>Meine behalten</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>Leave it</source>
-   <translation type="unfinished" />
+   <translation>Lassen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>Replace it</source>
-   <translation type="unfinished" />
+   <translation>Ersetzen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>Take the file's</source>
-   <translation type="unfinished" />
+   <translation>Die der Datei nehmen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>Taken: {n} pieces and {m} sets.</source>
-   <translation type="unfinished" />
+   <translation>Übernommen: {n} Stücke und {m} Sätze.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>The file could not be used because of a fault in the program.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei ließ sich wegen eines Programmfehlers nicht verwenden.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>The file has other figures than yours for {names}{more}.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei hat andere Werte als Ihre für {names}{more}.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>… and {n} more.</source>
-   <translation type="unfinished" />
+   <translation>… und {n} weitere.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>Beside the tube</source>
-   <translation type="unfinished" />
+   <translation>Neben dem Rohr</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>How the axes stand</source>
-   <translation type="unfinished" />
+   <translation>Wie die Achsen stehen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>Name, as you call it</source>
-   <translation type="unfinished" />
+   <translation>Name, wie Sie es nennen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>No</source>
-   <translation type="unfinished" />
+   <translation>Nein</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>Not kept yet: see the dashed fields.</source>
-   <translation type="unfinished" />
+   <translation>Noch nicht gespeichert: siehe die gestrichelten Felder.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>Not known</source>
-   <translation type="unfinished" />
+   <translation>Nicht bekannt</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>Note</source>
-   <translation type="unfinished" />
+   <translation>Notiz</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>On the head</source>
-   <translation type="unfinished" />
+   <translation>Am Montierungskopf</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>On the tube</source>
-   <translation type="unfinished" />
+   <translation>Auf dem Rohr</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>Still to be bought</source>
-   <translation type="unfinished" />
+   <translation>Noch zu kaufen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>Tripod or ground</source>
-   <translation type="unfinished" />
+   <translation>Stativ oder Boden</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>Where it rides</source>
-   <translation type="unfinished" />
+   <translation>Worauf es sitzt</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>Without a name it cannot be found again.</source>
-   <translation type="unfinished" />
+   <translation>Ohne Namen ist es nicht wiederzufinden.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/form.py" />
    <source>Yes</source>
-   <translation type="unfinished" />
+   <translation>Ja</translation>
   </message>
   <message>
    <location filename="app/pages/mount/formhead.py" />
    <source>Close</source>
-   <translation type="unfinished" />
+   <translation>Schließen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/formhead.py" />
    <source>Keep</source>
-   <translation type="unfinished" />
+   <translation>Behalten</translation>
   </message>
   <message>
    <location filename="app/pages/mount/formhead.py" />
    <source>Kept.</source>
-   <translation type="unfinished" />
+   <translation>Gespeichert.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/formhead.py" />
    <source>Remove it</source>
-   <translation type="unfinished" />
+   <translation>Entfernen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/formhead.py" />
    <source>Remove “{name}”, from all sets too?</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ entfernen, auch aus allen Sätzen?</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>A camera</source>
+   <translation>Eine Kamera</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>A counterweight</source>
+   <translation>Ein Gegengewicht</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>A guide camera, with its guide telescope</source>
+   <translation>Eine Guidingkamera mit ihrem Leitrohr</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>A mount</source>
+   <translation>Eine Montierung</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>A telescope, with its rings and dovetail bar</source>
+   <translation>Ein Teleskop mit Rohrschellen und Prismenschiene</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Accessory</source>
+   <translation>Zubehör</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>An eyepiece</source>
+   <translation>Ein Okular</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Anything else that rides on the mount</source>
+   <translation>Alles andere, was auf der Montierung mitfährt</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Autoguider port</source>
+   <translation>Autoguider-Anschluss</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Bolts of the polar axis</source>
+   <translation>Stellschrauben der Polachse</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Camera</source>
+   <translation>Kamera</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Computer control</source>
+   <translation>Steuerung vom Computer</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Counterweight</source>
+   <translation>Gegengewicht</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Driven: follows the sky by itself</source>
+   <translation>Antrieb: folgt dem Himmel von selbst</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Eyepiece</source>
+   <translation>Okular</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>For the balance</source>
+   <translation>Für das Gleichgewicht</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>From peak to peak.</source>
+   <translation>Von Spitze zu Spitze.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>From the axis, where the capacity is listed; often not given.</source>
+   <translation>Abstand von der Achse, für den die Tragkraft gilt; oft nicht angegeben.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>From the polar axis to the saddle's face.</source>
+   <translation>Von der Polachse bis zur Auflage der Klemme.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>From the polar axis to where a weight can begin.</source>
+   <translation>Von der Polachse bis dahin, wo ein Gewicht beginnen kann.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>From there to the toe stop.</source>
+   <translation>Von dort bis zum Endanschlag.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Goto: finds objects by itself</source>
+   <translation>Goto: findet Objekte von selbst</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Guide camera</source>
+   <translation>Guidingkamera</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>How far it may track past it.</source>
+   <translation>Wie weit sie darüber hinaus nachführen darf.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>How much of the dovetail it grips.</source>
+   <translation>Wie viel von der Prismenschiene sie fasst.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>How well it follows and points</source>
+   <translation>Wie gut sie folgt und zeigt</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>In your own currency.</source>
+   <translation>In Ihrer Währung.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Object database</source>
+   <translation>Objektdatenbank</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Of its centre of gravity, from the middle of the dovetail bar; negative towards the rear.</source>
+   <translation>Des Schwerpunkts, von der Mitte der Prismenschiene aus; nach hinten negativ.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Of its centre of gravity, from the saddle's face outward.</source>
+   <translation>Des Schwerpunkts, von der Auflage der Klemme nach außen.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>On the mount</source>
+   <translation>Auf der Montierung</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Positive when the head alone sinks on the telescope's side; 0 when even.</source>
+   <translation>Positiv, wenn der Kopf allein zur Teleskopseite sinkt; 0, wenn er ausgeglichen ist.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Sensor</source>
+   <translation>Sensor</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Telescope</source>
+   <translation>Teleskop</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>The bar in the saddle, end to end.</source>
+   <translation>Die Schiene in der Klemme, von Ende zu Ende.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>The weight</source>
+   <translation>Das Gewicht</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Training of the periodic error</source>
+   <translation>Training des periodischen Fehlers</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Tube</source>
+   <translation>Rohr</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Weigh it with all that is screwed to it.</source>
+   <translation>Mit allem wiegen, was daran geschraubt ist.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>What it has</source>
+   <translation>Was sie hat</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>What it is</source>
+   <translation>Was es ist</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>What it shows</source>
+   <translation>Was es zeigt</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Without counterweights, as data sheets do.</source>
+   <translation>Ohne Gegengewichte, wie in Datenblättern.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Your own mark: 1 is a struggle, 5 is out and observing at once.</source>
+   <translation>Ihre eigene Note: 1 ist Mühsal, 5 ist sofort draußen am Beobachten.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>Your own notes</source>
+   <translation>Eigene Notizen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/image.py" />
    <source>Guiding and exposure</source>
-   <translation type="unfinished" />
+   <translation>Guiding und Belichtung</translation>
   </message>
   <message>
    <location filename="app/pages/mount/image.py" />
    <source>Not judged:</source>
-   <translation type="unfinished" />
+   <translation>Nicht beurteilt:</translation>
   </message>
   <message>
    <location filename="app/pages/mount/image.py" />
    <source>One pixel sees</source>
-   <translation type="unfinished" />
+   <translation>Ein Pixel sieht</translation>
   </message>
   <message>
    <location filename="app/pages/mount/image.py" />
    <source>The longest unguided exposure needs your site and an error of the axis.</source>
-   <translation type="unfinished" />
+   <translation>Die längste Belichtung ohne Guiding braucht Ihren Standort und einen Fehler der Achse.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/image.py" />
    <source>The set in use has no telescope with a camera: choose another set, or give this one both under Equipment.</source>
-   <translation type="unfinished" />
+   <translation>Der benutzte Satz hat kein Teleskop mit Kamera: Wählen Sie einen anderen Satz, oder geben Sie diesem unter „Ausrüstung“ beides.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/image.py" />
    <source>The whole field</source>
-   <translation type="unfinished" />
+   <translation>Das ganze Bildfeld</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageform.py" />
    <source>1 without either; a reducer is below, a Barlow lens above.</source>
-   <translation type="unfinished" />
+   <translation>1 ohne beides; ein Reducer liegt darunter, eine Barlowlinse darüber.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageform.py" />
    <source>Binning</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/mount/imageform.py" />
-   <source>Camera</source>
-   <translation type="unfinished" />
+   <translation>Binning</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageform.py" />
    <source>For the longest exposure without guiding.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/mount/imageform.py" />
-   <source>Telescope</source>
-   <translation type="unfinished" />
+   <translation>Für die längste Belichtung ohne Guiding.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageform.py" />
    <source>What with</source>
-   <translation type="unfinished" />
+   <translation>Womit</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageform.py" />
    <source>Width of a star at half its brightness; 2 to 4 is usual.</source>
-   <translation type="unfinished" />
+   <translation>Breite eines Sterns bei halber Helligkeit; üblich sind 2 bis 4.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/load.py" />
    <source>Balance along the tube</source>
-   <translation type="unfinished" />
+   <translation>Gleichgewicht längs des Rohrs</translation>
   </message>
   <message>
    <location filename="app/pages/mount/load.py" />
    <source>Balance with what is still to be bought</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/mount/load.py" />
-   <source>Counterweight</source>
-   <translation type="unfinished" />
+   <translation>Gleichgewicht mit dem, was noch zu kaufen ist</translation>
   </message>
   <message>
    <location filename="app/pages/mount/load.py" />
    <source>On this bar anything from {least:.1f} to {most:.1f} kg would balance.</source>
-   <translation type="unfinished" />
+   <translation>An dieser Stange wäre alles von {least:.1f} bis {most:.1f} kg auszubalancieren.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/load.py" />
    <source>The set names things that are not there any more: {keys}.</source>
-   <translation type="unfinished" />
+   <translation>Der Satz nennt Dinge, die es nicht mehr gibt: {keys}.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/load.py" />
    <source>The set “{name}” has no mount: give it one under Equipment.</source>
-   <translation type="unfinished" />
+   <translation>Der Satz „{name}“ hat keine Montierung: Geben Sie ihm unter „Ausrüstung“ eine.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/load.py" />
    <source>There is no set yet: under Equipment, add a set with a mount in it.</source>
-   <translation type="unfinished" />
+   <translation>Es gibt noch keinen Satz: Legen Sie unter „Ausrüstung“ einen Satz mit einer Montierung an.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
    <source>Cannot be judged yet</source>
-   <translation type="unfinished" />
+   <translation>Noch nicht zu beurteilen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
    <source>Does the mount carry it?</source>
-   <translation type="unfinished" />
+   <translation>Trägt die Montierung das?</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
    <source>More than is good for it</source>
-   <translation type="unfinished" />
+   <translation>Mehr, als ihr guttut</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
    <source>Now</source>
-   <translation type="unfinished" />
+   <translation>Jetzt</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
    <source>Now {practice}.</source>
-   <translation type="unfinished" />
+   <translation>Jetzt {practice}.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
    <source>The mount carries it</source>
-   <translation type="unfinished" />
+   <translation>Die Montierung trägt es</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
    <source>Too heavy</source>
-   <translation type="unfinished" />
+   <translation>Zu schwer</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
    <source>With what is still to be bought</source>
-   <translation type="unfinished" />
+   <translation>Mit dem, was noch zu kaufen ist</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
    <source>With what is to be bought: {w}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/mount/page.py" />
-   <source>Equipment</source>
-   <translation type="unfinished" />
+   <translation>Mit dem, was zu kaufen ist: {w}</translation>
   </message>
   <message>
    <location filename="app/pages/mount/page.py" />
    <source>Image</source>
-   <translation type="unfinished" />
+   <translation>Bild</translation>
   </message>
   <message>
    <location filename="app/pages/mount/page.py" />
    <source>Load and balance</source>
-   <translation type="unfinished" />
+   <translation>Last und Gleichgewicht</translation>
   </message>
   <message>
    <location filename="app/pages/mount/page.py" />
    <source>Section</source>
-   <translation type="unfinished" />
+   <translation>Bereich</translation>
   </message>
   <message>
    <location filename="app/pages/mount/page.py" />
    <source>Set in use</source>
-   <translation type="unfinished" />
+   <translation>Benutzter Satz</translation>
   </message>
   <message>
    <location filename="app/pages/mount/page.py" />
    <source>Which mount?</source>
-   <translation type="unfinished" />
+   <translation>Welche Montierung?</translation>
   </message>
   <message>
    <location filename="app/pages/mount/setform.py" />
    <source>A set: things used together</source>
-   <translation type="unfinished" />
+   <translation>Ein Satz: Dinge, die zusammen benutzt werden</translation>
   </message>
   <message>
    <location filename="app/pages/mount/setform.py" />
    <source>Deep-sky imaging</source>
-   <translation type="unfinished" />
+   <translation>Deep-Sky-Fotografie</translation>
   </message>
   <message>
    <location filename="app/pages/mount/setform.py" />
    <source>None</source>
-   <translation type="unfinished" />
+   <translation>Keine</translation>
   </message>
   <message>
    <location filename="app/pages/mount/setform.py" />
    <source>Nothing is entered yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch ist nichts eingegeben.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/setform.py" />
    <source>Observing</source>
-   <translation type="unfinished" />
+   <translation>Beobachten</translation>
   </message>
   <message>
    <location filename="app/pages/mount/setform.py" />
    <source>Planets</source>
-   <translation type="unfinished" />
+   <translation>Planeten</translation>
   </message>
   <message>
    <location filename="app/pages/mount/setform.py" />
    <source>What goes on it</source>
-   <translation type="unfinished" />
+   <translation>Was darauf kommt</translation>
   </message>
   <message>
    <location filename="app/pages/mount/setform.py" />
    <source>What it is for</source>
-   <translation type="unfinished" />
+   <translation>Wofür er ist</translation>
   </message>
   <message>
    <location filename="app/pages/mount/setform.py" />
    <source>{name} (to be bought)</source>
-   <translation type="unfinished" />
+   <translation>{name} (zu kaufen)</translation>
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
    <source>A drawing: the weight on the left holds the load on the right.</source>
-   <translation type="unfinished" />
+   <translation>Eine Zeichnung: Das Gewicht links hält die Last rechts.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
    <source>A made-up mount with a telescope, cameras and a weight, to look around.</source>
-   <translation type="unfinished" />
+   <translation>Eine ausgedachte Montierung mit Teleskop, Kameras und Gewicht, zum Umsehen.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
    <source>A telescope and a counterweight in balance</source>
-   <translation type="unfinished" />
+   <translation>Ein Teleskop und ein Gegengewicht im Gleichgewicht</translation>
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
    <source>Does the mount carry it, and which one to buy?</source>
-   <translation type="unfinished" />
+   <translation>Trägt die Montierung das, und welche soll man kaufen?</translation>
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
    <source>Enter your mount</source>
-   <translation type="unfinished" />
+   <translation>Ihre Montierung eingeben</translation>
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
    <source>Its capacity is enough for a start; the rest can follow.</source>
-   <translation type="unfinished" />
+   <translation>Die Tragkraft reicht für den Anfang; der Rest kann folgen.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
    <source>Try an invented set</source>
-   <translation type="unfinished" />
+   <translation>Einen erfundenen Satz ausprobieren</translation>
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
    <source>Type what the data sheets say of your mount and of what goes on it. This page weighs the load, places the counterweight, tells what one pixel sees, and compares mounts for what you want to do. It knows no products: the figures are yours.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/mount/start.py" />
-   <source>camera</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/mount/start.py" />
-   <source>counterweight</source>
-   <translation type="unfinished" />
+   <translation>Geben Sie ein, was die Datenblätter über Ihre Montierung und das sagen, was darauf kommt. Diese Seite wiegt die Last, gibt dem Gegengewicht seinen Platz, sagt, was ein Pixel sieht, und vergleicht Montierungen für das, was Sie vorhaben. Sie kennt keine Produkte: Die Werte sind Ihre eigenen.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
    <source>polar axis</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/mount/start.py" />
-   <source>telescope</source>
-   <translation type="unfinished" />
+   <translation>Polachse</translation>
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
    <source>tube</source>
-   <translation type="unfinished" />
+   <translation>Rohr</translation>
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
    <source>weight</source>
-   <translation type="unfinished" />
+   <translation>Gewicht</translation>
   </message>
   <message>
    <location filename="app/pages/mount/thinglist.py" />
    <source>Add</source>
-   <translation type="unfinished" />
+   <translation>Hinzufügen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/thinglist.py" />
    <source>Add: {what}</source>
-   <translation type="unfinished" />
+   <translation>Hinzufügen: {what}</translation>
   </message>
   <message>
    <location filename="app/pages/mount/thinglist.py" />
    <source>Equipment and sets</source>
-   <translation type="unfinished" />
+   <translation>Ausrüstung und Sätze</translation>
   </message>
   <message>
    <location filename="app/pages/mount/thinglist.py" />
    <source>Set</source>
-   <translation type="unfinished" />
+   <translation>Satz</translation>
   </message>
   <message>
    <location filename="app/pages/mount/thinglist.py" />
    <source>What you have</source>
-   <translation type="unfinished" />
+   <translation>Was Sie haben</translation>
   </message>
   <message>
    <location filename="app/pages/mount/thinglist.py" />
    <source>carries {kg:g} kg</source>
-   <translation type="unfinished" />
+   <translation>trägt {kg:g} kg</translation>
   </message>
   <message>
    <location filename="app/pages/mount/thinglist.py" />
    <source>invented</source>
-   <translation type="unfinished" />
+   <translation>erfunden</translation>
   </message>
   <message>
    <location filename="app/pages/mount/thinglist.py" />
    <source>mass not known</source>
-   <translation type="unfinished" />
+   <translation>Masse nicht bekannt</translation>
   </message>
   <message>
    <location filename="app/pages/mount/thinglist.py" />
    <source>set for {purpose}, {count} pieces</source>
-   <translation type="unfinished" />
+   <translation>Satz für „{purpose}“, {count} Stücke</translation>
   </message>
   <message>
    <location filename="app/pages/mount/things.py" />
    <source>Choose a piece, or add one</source>
-   <translation type="unfinished" />
+   <translation>Wählen Sie ein Stück, oder legen Sie eines an</translation>
   </message>
   <message>
    <location filename="app/pages/mount/things.py" />
    <source>Let it go</source>
-   <translation type="unfinished" />
+   <translation>Verwerfen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/things.py" />
    <source>Remove all that is marked as invented, with what you changed in it?</source>
-   <translation type="unfinished" />
+   <translation>Alles entfernen, was als erfunden gekennzeichnet ist, samt dem, was Sie daran geändert haben?</translation>
   </message>
   <message>
    <location filename="app/pages/mount/things.py" />
    <source>Remove the invented examples</source>
-   <translation type="unfinished" />
+   <translation>Die erfundenen Beispiele entfernen</translation>
   </message>
   <message>
    <location filename="app/pages/mount/things.py" />
    <source>Type what the data sheet says; leave empty what it does not say. A set names a mount and what goes on it together. What you only mean to buy is kept apart and counted when you ask for it.</source>
-   <translation type="unfinished" />
+   <translation>Geben Sie ein, was das Datenblatt sagt; was es nicht sagt, bleibt leer. Ein Satz nennt eine Montierung und was zusammen darauf kommt. Was Sie erst kaufen wollen, wird getrennt geführt und zählt mit, wenn Sie danach fragen.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/things.py" />
    <source>What you typed is not kept yet.</source>
-   <translation type="unfinished" />
+   <translation>Was Sie eingegeben haben, ist noch nicht gespeichert.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>A mount that lacks one of these is out.</source>
-   <translation type="unfinished" />
+   <translation>Eine Montierung, der eines davon fehlt, scheidet aus.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>Back to the usual figures</source>
-   <translation type="unfinished" />
+   <translation>Zurück zu den üblichen Werten</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>Empty: not known.</source>
-   <translation type="unfinished" />
+   <translation>Leer: nicht bekannt.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>Empty: {kg:.3g} kg, of the set in use with what is planned.</source>
-   <translation type="unfinished" />
+   <translation>Leer: {kg:.3g} kg, die des benutzten Satzes samt Geplantem.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>How much the rest counts, from 0 to 9</source>
-   <translation type="unfinished" />
+   <translation>Wie viel das Übrige zählt, von 0 bis 9</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>In your own currency; counts when ticked above.</source>
-   <translation type="unfinished" />
+   <translation>In Ihrer Währung; zählt, wenn oben angekreuzt.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>Purpose</source>
-   <translation type="unfinished" />
+   <translation>Zweck</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>The usual order is common practice, no source; the numbers are ours.</source>
-   <translation type="unfinished" />
+   <translation>Die übliche Reihenfolge ist übliche Praxis, ohne Quelle; die Zahlen sind von uns.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>What it must have</source>
-   <translation type="unfinished" />
+   <translation>Was sie haben muss</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>What you want it for</source>
+   <translation>Wofür Sie sie wollen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/plan/agenda.py" />
+   <source>Noon to noon</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/agenda.py" />
+   <source>{begin} to {end}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -2567,6 +3137,186 @@
   <message>
    <location filename="app/pages/plan/eyesection.py" />
    <source>Where the eyepiece ends up</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>April</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>August</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>December</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>February</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>January</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>July</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>June</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>March</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>May</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>Night from {begin} to {end}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>November</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>October</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>September</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>all day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>at {time}; clear for {span}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>choose a target</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>clear and high enough in the dark</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>from noon to noon</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>in the dark: there is no darkness</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>it stays too light for stars</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>needed in this session</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>never</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>none</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>the first of {count}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>this kind of mount does not flip</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>until {time}, {span}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>up: it stays {depth:.0f}° or more below the horizon</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>{day} {month}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>{day} {year}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>{span} without light</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>{until} of {light}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/flipkeys.py" />
+   <source>Centred and focused again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/flipkeys.py" />
+   <source>Flipped at {time}, centred and focused again at {again}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/flipkeys.py" />
+   <source>Flipped at {time}. Now centre the target and focus.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/flipkeys.py" />
+   <source>Take the last one back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/flipkeys.py" />
+   <source>The mount has flipped</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -2676,11 +3426,6 @@
   </message>
   <message>
    <location filename="app/pages/plan/page.py" />
-   <source>Being worked out …</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/plan/page.py" />
    <source>Best placed</source>
    <translation type="unfinished" />
   </message>
@@ -2691,17 +3436,7 @@
   </message>
   <message>
    <location filename="app/pages/plan/page.py" />
-   <source>Eyepiece</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/plan/page.py" />
    <source>Flip</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/plan/page.py" />
-   <source>Meridian flip</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -3176,6 +3911,11 @@
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
+   <source>At {time} the target is not seen: pick a moment in the picture when it is.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/exposuresection.py" />
    <source>Camera and series</source>
    <translation type="unfinished" />
   </message>
@@ -3350,6 +4090,11 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/pages/rotation/stacked.py" />
+   <source>That would be {count:,} exposures: the field turns too fast on the way, or the exposure is too short. Pick another moment, take less exposure in all, or give the length of one exposure.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>At the moment picked {left:.2g}° an hour are left: the corner smears by {smear:g} px after {time}.</source>
    <translation type="unfinished" />
@@ -3402,6 +4147,51 @@
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>empty: the latitude of the site</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/verdictwords.py" />
+   <source>an hour; parallactic angle {angle}°, falling</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/verdictwords.py" />
+   <source>an hour; parallactic angle {angle}°, growing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/verdictwords.py" />
+   <source>before the corner smears by {smear:g} px</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/verdictwords.py" />
+   <source>high in the {direction} at {time}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/verdictwords.py" />
+   <source>the horizon at {time}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/verdictwords.py" />
+   <source>up: it stays below the horizon all night</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/verdictwords.py" />
+   <source>{place}, behind an obstruction</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/verdictwords.py" />
+   <source>{target} does not rise tonight: it stays at least {depth:.1f}° below the horizon.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/verdictwords.py" />
+   <source>{target} stays behind your obstructions all night.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -3831,11 +4621,6 @@
   </message>
   <message>
    <location filename="app/pages/tonight/steplist.py" />
-   <source>Checklist</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/tonight/steplist.py" />
    <source>Checklist for this night</source>
    <translation type="unfinished" />
   </message>
@@ -3921,6 +4706,11 @@
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
+   <source>Not needed: {reason}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tonight/words.py" />
    <source>Skipped: {reason}</source>
    <translation type="unfinished" />
   </message>
@@ -3972,1022 +4762,1002 @@
   <message>
    <location filename="app/pages/tracking/exposuresection.py" />
    <source>206.265 times the pixel in µm over the focal length in mm.</source>
-   <translation type="unfinished" />
+   <translation>206.265 mal der Pixel in µm durch die Brennweite in mm.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/exposuresection.py" />
    <source>From the middle of a guide exposure to its correction.</source>
-   <translation type="unfinished" />
+   <translation>Von der Mitte einer Guidingbelichtung bis zu ihrer Korrektur.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/exposuresection.py" />
    <source>How it would be guided</source>
-   <translation type="unfinished" />
+   <translation>Wie geguidet würde</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/exposuresection.py" />
    <source>Longest exposures of which nine in ten are sharp</source>
-   <translation type="unfinished" />
+   <translation>Längste Belichtungen, von denen neun von zehn scharf sind</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/exposuresection.py" />
    <source>Needs an unguided run: bring one in under Periodic error.</source>
-   <translation type="unfinished" />
+   <translation>Braucht eine Aufzeichnung ohne Guiding: Bringen Sie unter „Periodischer Fehler“ eine ein.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/exposuresection.py" />
    <source>Of exposures begun at any moment at declination {dec:.0f}°, nine in ten smear less than {free:g} px, guided less than {held:g} px.</source>
-   <translation type="unfinished" />
+   <translation>Von Belichtungen, die zu beliebiger Zeit bei Deklination {dec:.0f}° beginnen, verwischen neun von zehn weniger als {free:g} px, mit Guiding weniger als {held:g} px.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/exposuresection.py" />
    <source>The air moves a guided star too; more than unguided is usual.</source>
-   <translation type="unfinished" />
+   <translation>Die Luft bewegt auch einen geführten Stern; mehr als ohne Guiding ist üblich.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/exposuresection.py" />
    <source>The one the verdict is about.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/tracking/exposuresection.py" />
-   <source>Trained</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/tracking/exposuresection.py" />
-   <source>Unguided</source>
-   <translation type="unfinished" />
+   <translation>Die, um die es beim Urteil geht.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/exposuresection.py" />
    <source>What the air does to one measurement.</source>
-   <translation type="unfinished" />
+   <translation>Was die Luft an einer einzelnen Messung ausmacht.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/exposuresection.py" />
    <source>as far as this run can tell</source>
-   <translation type="unfinished" />
+   <translation>soweit diese Aufzeichnung reicht</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>1 is even</source>
-   <translation type="unfinished" />
+   <translation>1 ist ausgeglichen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Air and dither</source>
-   <translation type="unfinished" />
+   <translation>Luft und Dithern</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Asked and moved, in ″</source>
-   <translation type="unfinished" />
+   <translation>Verlangt und bewegt, in ″</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Declination</source>
-   <translation type="unfinished" />
+   <translation>Deklination</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Declination backlash</source>
-   <translation type="unfinished" />
+   <translation>Umkehrspiel in Deklination</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>If the record holds a dither.</source>
-   <translation type="unfinished" />
+   <translation>Falls die Aufzeichnung einen Dither enthält.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Import guiding (CSV) …</source>
-   <translation type="unfinished" />
+   <translation>Guiding importieren (CSV) …</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>No guiding recorded yet; bring some minutes of it in.</source>
-   <translation type="unfinished" />
+   <translation>Noch kein Guiding aufgezeichnet; bringen Sie einige Minuten davon ein.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Nothing in it asks for a change.</source>
-   <translation type="unfinished" />
+   <translation>Nichts darin verlangt eine Änderung.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Practice guiding</source>
-   <translation type="unfinished" />
+   <translation>Guiding zum Üben</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Push the star north with short equal pulses until it moves evenly, then south. Write a line for each pulse since the reversal: arcseconds asked for in all, and arcseconds the star has moved.</source>
-   <translation type="unfinished" />
+   <translation>Schieben Sie den Stern mit kurzen, gleichen Pulsen nach Norden, bis er sich gleichmäßig bewegt, dann nach Süden. Schreiben Sie für jeden Puls seit der Umkehr eine Zeile: insgesamt verlangte Bogensekunden und wie viele Bogensekunden sich der Stern bewegt hat.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Ratio of the two</source>
-   <translation type="unfinished" />
+   <translation>Verhältnis der beiden</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Reversal in declination: asked and moved, in ″</source>
-   <translation type="unfinished" />
+   <translation>Umkehr in Deklination: verlangt und bewegt, in ″</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Right ascension</source>
-   <translation type="unfinished" />
+   <translation>Rektaszension</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Some minutes of guiding</source>
-   <translation type="unfinished" />
+   <translation>Einige Minuten Guiding</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>The offsets of the guide star while it is guided, in both axes: five minutes or more, one line for each guide exposure.</source>
-   <translation type="unfinished" />
+   <translation>Die Abweichungen des Leitsterns, während er geführt wird, in beiden Achsen: fünf Minuten oder mehr, eine Zeile für jede Guidingbelichtung.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Under such seeing the air alone moves a star {moved:.1f}″ rms in each axis of your telescope, in short exposures; no guiding is better than that.</source>
-   <translation type="unfinished" />
+   <translation>Bei solchem Seeing bewegt die Luft allein einen Stern in jeder Achse Ihres Teleskops um {moved:.1f}″ rms, in kurzen Belichtungen; besser kann kein Guiding sein.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>What guiding leaves</source>
-   <translation type="unfinished" />
+   <translation>Was das Guiding übrig lässt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>Width of a star at half its brightness.</source>
-   <translation type="unfinished" />
+   <translation>Breite eines Sterns bei halber Helligkeit.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
    <source>rms, worst {peak:.1f}″</source>
-   <translation type="unfinished" />
+   <translation>rms, größte {peak:.1f}″</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>Enter the image scale</source>
-   <translation type="unfinished" />
+   <translation>Abbildungsmaßstab eingeben</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>From: {origins}.</source>
-   <translation type="unfinished" />
+   <translation>Aus: {origins}.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>Guiding holds within</source>
-   <translation type="unfinished" />
+   <translation>Guiding hält innerhalb von</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>Import a run (CSV) …</source>
-   <translation type="unfinished" />
+   <translation>Eine Aufzeichnung importieren (CSV) …</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>In figures</source>
-   <translation type="unfinished" />
+   <translation>In Zahlen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>Left after training</source>
-   <translation type="unfinished" />
+   <translation>Rest nach dem Training</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>Longest exposure, unguided</source>
-   <translation type="unfinished" />
+   <translation>Längste Belichtung ohne Guiding</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>No answer</source>
-   <translation type="unfinished" />
+   <translation>Keine Antwort</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>Practice run</source>
-   <translation type="unfinished" />
+   <translation>Übungsaufzeichnung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>Share of the computation that is done</source>
-   <translation type="unfinished" />
+   <translation>Erledigter Teil der Rechnung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>Stop</source>
-   <translation type="unfinished" />
+   <translation>Anhalten</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>Verdict</source>
-   <translation type="unfinished" />
+   <translation>Urteil</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
    <source>What each cause smears in one exposure</source>
-   <translation type="unfinished" />
+   <translation>Was jede Ursache in einer Belichtung verwischt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>air</source>
-   <translation type="unfinished" />
+   <translation>Luft</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>allowed</source>
-   <translation type="unfinished" />
+   <translation>erlaubt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>guiding</source>
-   <translation type="unfinished" />
+   <translation>Guiding</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>is surely sharp</source>
-   <translation type="unfinished" />
+   <translation>ist sicher scharf</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>needs the image scale</source>
-   <translation type="unfinished" />
+   <translation>braucht den Abbildungsmaßstab</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>nine in ten are sharp</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/tracking/headfigures.py" />
-   <source>none</source>
-   <translation type="unfinished" />
+   <translation>neun von zehn sind scharf</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>not measured</source>
-   <translation type="unfinished" />
+   <translation>nicht gemessen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>peak to peak</source>
-   <translation type="unfinished" />
+   <translation>von Spitze zu Spitze</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>polar alignment</source>
-   <translation type="unfinished" />
+   <translation>Polausrichtung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>rms</source>
-   <translation type="unfinished" />
+   <translation>rms</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>rms, predicted</source>
-   <translation type="unfinished" />
+   <translation>rms, vorhergesagt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>uneven drive</source>
-   <translation type="unfinished" />
+   <translation>ungleichmäßiger Antrieb</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>{size:.1f} px</source>
-   <translation type="unfinished" />
+   <translation>{size:.1f} px</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headfigures.py" />
    <source>{size:g} px</source>
-   <translation type="unfinished" />
+   <translation>{size:g} px</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>Balancing:</source>
-   <translation type="unfinished" />
+   <translation>Ausbalancieren:</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>It tracks well enough for such exposures</source>
-   <translation type="unfinished" />
+   <translation>Für solche Belichtungen läuft sie gut genug</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>Let the mount track a star without guiding for half an hour, or bring some minutes of guiding in. This page then says how much the drive swings, what training or guiding would leave, how long you may expose, and the one thing to try first. A practice run shows all of it by daylight.</source>
-   <translation type="unfinished" />
+   <translation>Lassen Sie die Montierung einem Stern eine halbe Stunde ohne Guiding folgen, oder bringen Sie einige Minuten Guiding ein. Diese Seite sagt dann, wie stark der Antrieb schwingt, was Training oder Guiding übrig ließen, wie lange Sie belichten dürfen und was Sie als Erstes versuchen sollten. Eine Übungsaufzeichnung zeigt das alles bei Tageslicht.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>Measured; the verdict needs one thing more</source>
-   <translation type="unfinished" />
+   <translation>Gemessen; zum Urteil fehlt noch eines</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>Mostly the air</source>
-   <translation type="unfinished" />
+   <translation>Vor allem die Luft</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>Mostly the guiding</source>
-   <translation type="unfinished" />
+   <translation>Vor allem das Guiding</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>Mostly the periodic error of the mount</source>
-   <translation type="unfinished" />
+   <translation>Vor allem der periodische Fehler der Montierung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>Mostly the polar alignment</source>
-   <translation type="unfinished" />
+   <translation>Vor allem die Polausrichtung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>Mostly what the drive does once and not again</source>
-   <translation type="unfinished" />
+   <translation>Vor allem, was der Antrieb nur einmal tut</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>Nothing is measured yet</source>
-   <translation type="unfinished" />
+   <translation>Noch ist nichts gemessen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>This cannot be judged yet</source>
-   <translation type="unfinished" />
+   <translation>Das lässt sich noch nicht beurteilen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>Whether that spoils a picture depends on how much sky one pixel sees: enter the image scale.</source>
-   <translation type="unfinished" />
+   <translation>Ob das ein Bild verdirbt, hängt davon ab, wie viel Himmel ein Pixel sieht: Geben Sie den Abbildungsmaßstab ein.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/page.py" />
    <source>How well does this mount track, and what first?</source>
-   <translation type="unfinished" />
+   <translation>Wie gut läuft diese Montierung, und was zuerst?</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/page.py" />
    <source>Part</source>
-   <translation type="unfinished" />
+   <translation>Teil</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/page.py" />
    <source>Pointing</source>
-   <translation type="unfinished" />
+   <translation>Zeigegenauigkeit</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/page.py" />
    <source>Training</source>
-   <translation type="unfinished" />
+   <translation>Training</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/page.py" />
    <source>Vibration</source>
-   <translation type="unfinished" />
+   <translation>Schwingung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>As the data sheet says.</source>
-   <translation type="unfinished" />
+   <translation>Wie das Datenblatt sagt.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>From the data sheet; empty finds it in the run.</source>
-   <translation type="unfinished" />
+   <translation>Aus dem Datenblatt; leer wird sie in der Aufzeichnung gesucht.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>Let the mount track one star without guiding for at least three turns of its worm, better six: half an hour to an hour, any declination below 60°. The drift of the polar axis and of the air is computed and taken out. Legs of tonight with east offsets can be chosen here too.</source>
-   <translation type="unfinished" />
+   <translation>Lassen Sie die Montierung einem Stern ohne Guiding mindestens drei, besser sechs Umdrehungen ihrer Schnecke lang folgen: eine halbe bis eine Stunde, beliebige Deklination unter 60°. Die Drift durch Polachse und Luft wird berechnet und abgezogen. Auch Etappen von heute Nacht mit Abweichungen nach Osten lassen sich hier wählen.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>No run yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch keine Aufzeichnung.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>No run yet. It will show what the drive does in each turn of its worm.</source>
-   <translation type="unfinished" />
+   <translation>Noch keine Aufzeichnung. Sie zeigt, was der Antrieb in jeder Umdrehung seiner Schnecke tut.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>One turn</source>
-   <translation type="unfinished" />
+   <translation>Eine Umdrehung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>Parts of the curve that stand out</source>
-   <translation type="unfinished" />
+   <translation>Teile der Kurve, die hervortreten</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>Periods</source>
-   <translation type="unfinished" />
+   <translation>Perioden</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>The run</source>
-   <translation type="unfinished" />
+   <translation>Die Aufzeichnung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>The sheet gives it as ±</source>
-   <translation type="unfinished" />
+   <translation>Das Blatt gibt ihn als ± an</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>What the data sheet says</source>
-   <translation type="unfinished" />
+   <translation>Was das Datenblatt sagt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>What the plot shows</source>
-   <translation type="unfinished" />
+   <translation>Was das Diagramm zeigt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>Whole run</source>
-   <translation type="unfinished" />
+   <translation>Ganze Aufzeichnung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>amplitude ± 95 %</source>
-   <translation type="unfinished" />
+   <translation>Amplitude ± 95 %</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>beside the worm</source>
-   <translation type="unfinished" />
+   <translation>neben der Schnecke</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>one turn of the worm</source>
-   <translation type="unfinished" />
+   <translation>eine Umdrehung der Schnecke</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>part</source>
-   <translation type="unfinished" />
+   <translation>Teil</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>period</source>
-   <translation type="unfinished" />
+   <translation>Periode</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>phase ± 95 %</source>
-   <translation type="unfinished" />
+   <translation>Phase ± 95 %</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>{n} swings a turn</source>
-   <translation type="unfinished" />
+   <translation>{n} Schwingungen je Umdrehung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>After a touch</source>
-   <translation type="unfinished" />
+   <translation>Nach einer Berührung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Amplitude (″)</source>
-   <translation type="unfinished" />
+   <translation>Amplitude (″)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Before and after training</source>
-   <translation type="unfinished" />
+   <translation>Vor und nach dem Training</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Chance of a sharp exposure</source>
-   <translation type="unfinished" />
+   <translation>Aussicht auf eine scharfe Belichtung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Declination under guiding</source>
-   <translation type="unfinished" />
+   <translation>Deklination beim Guiding</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Drive ahead (″)</source>
-   <translation type="unfinished" />
+   <translation>Antrieb voraus (″)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>East (″)</source>
-   <translation type="unfinished" />
+   <translation>Ost (″)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Example: one turn of a worm</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: eine Umdrehung einer Schnecke</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>North (′)</source>
-   <translation type="unfinished" />
+   <translation>Nord (′)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>North (″)</source>
-   <translation type="unfinished" />
+   <translation>Nord (″)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Offset (″)</source>
-   <translation type="unfinished" />
+   <translation>Abweichung (″)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>One turn of the worm</source>
-   <translation type="unfinished" />
+   <translation>Eine Umdrehung der Schnecke</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Period (seconds)</source>
-   <translation type="unfinished" />
+   <translation>Periode (Sekunden)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Place in the turn (seconds)</source>
-   <translation type="unfinished" />
+   <translation>Stelle in der Umdrehung (Sekunden)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Right ascension under guiding</source>
-   <translation type="unfinished" />
+   <translation>Rektaszension beim Guiding</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Sharp ones (%)</source>
-   <translation type="unfinished" />
+   <translation>Scharfe (%)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>The whole run, the drift of the axis taken out</source>
-   <translation type="unfinished" />
+   <translation>Die ganze Aufzeichnung, die Drift der Achse abgezogen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Time (minutes)</source>
-   <translation type="unfinished" />
+   <translation>Zeit (Minuten)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Time (seconds)</source>
-   <translation type="unfinished" />
+   <translation>Zeit (Sekunden)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>West (′)</source>
-   <translation type="unfinished" />
+   <translation>West (′)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>What is left at each star</source>
-   <translation type="unfinished" />
+   <translation>Was an jedem Stern bleibt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Which periods the run holds</source>
-   <translation type="unfinished" />
+   <translation>Welche Perioden die Aufzeichnung enthält</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>after a change</source>
-   <translation type="unfinished" />
+   <translation>nach einer Änderung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>amplitude</source>
-   <translation type="unfinished" />
+   <translation>Amplitude</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>an invented drive</source>
-   <translation type="unfinished" />
+   <translation>ein erfundener Antrieb</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>before</source>
-   <translation type="unfinished" />
+   <translation>vorher</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>fitted curve</source>
-   <translation type="unfinished" />
+   <translation>angepasste Kurve</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>guided</source>
-   <translation type="unfinished" />
+   <translation>mit Guiding</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>mean of all turns</source>
-   <translation type="unfinished" />
+   <translation>Mittel aller Umdrehungen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>nine in ten</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/pages/tracking/pictures.py" />
-   <source>readings</source>
-   <translation type="unfinished" />
+   <translation>neun von zehn</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>single turns</source>
-   <translation type="unfinished" />
+   <translation>einzelne Umdrehungen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>star, all parts taken out</source>
-   <translation type="unfinished" />
+   <translation>Stern, alle Anteile abgezogen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>trained</source>
-   <translation type="unfinished" />
+   <translation>trainiert</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>unguided</source>
-   <translation type="unfinished" />
+   <translation>ohne Guiding</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>what is left of single turns</source>
-   <translation type="unfinished" />
+   <translation>Rest einzelner Umdrehungen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>what training takes out</source>
-   <translation type="unfinished" />
+   <translation>was das Training herausnimmt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Before you loosen anything: cap the tube and have somebody hold it.</source>
-   <translation type="unfinished" />
+   <translation>Bevor Sie etwas lösen: das Rohr abdecken und von jemandem halten lassen.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Choose a list of stars</source>
-   <translation type="unfinished" />
+   <translation>Eine Sternliste wählen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Enter your site first; the stars are placed over it.</source>
-   <translation type="unfinished" />
+   <translation>Geben Sie zuerst Ihren Standort ein; die Sterne werden von dort aus gesehen.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>How far the mount misses</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die Montierung danebenzeigt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Import stars (CSV) …</source>
-   <translation type="unfinished" />
+   <translation>Sterne importieren (CSV) …</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>No star yet. From three stars on something can be said.</source>
-   <translation type="unfinished" />
+   <translation>Noch kein Stern. Ab drei Sternen lässt sich etwas sagen.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Once its circles are set</source>
-   <translation type="unfinished" />
+   <translation>Wenn ihre Kreise eingestellt sind</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Practice stars</source>
-   <translation type="unfinished" />
+   <translation>Sterne zum Üben</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Practice stars, invented; they are not kept.</source>
-   <translation type="unfinished" />
+   <translation>Sterne zum Üben, erfunden; sie werden nicht gespeichert.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Remove all</source>
-   <translation type="unfinished" />
+   <translation>Alle entfernen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Remove the chosen star</source>
-   <translation type="unfinished" />
+   <translation>Den gewählten Stern entfernen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Send the mount to a star, bring it into the middle by hand, and note what the mount shows. Eight or more, high and low, on both sides of the pier.</source>
-   <translation type="unfinished" />
+   <translation>Lassen Sie die Montierung einen Stern anfahren, bringen Sie ihn von Hand in die Mitte und notieren Sie, was die Montierung anzeigt. Acht oder mehr, hoch und tief, auf beiden Seiten der Säule.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Stars (*.csv *.txt *.tsv)</source>
-   <translation type="unfinished" />
+   <translation>Sterne (*.csv *.txt *.tsv)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Stars pointed at</source>
-   <translation type="unfinished" />
+   <translation>Angefahrene Sterne</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Taken: {n} stars.</source>
-   <translation type="unfinished" />
+   <translation>Übernommen: {n} Sterne.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>Where were they seen from? Enter your site first.</source>
-   <translation type="unfinished" />
+   <translation>Von wo wurden sie gesehen? Geben Sie zuerst Ihren Standort ein.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>With all parts taken out</source>
-   <translation type="unfinished" />
+   <translation>Mit allen Anteilen abgezogen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>declination {dec:+.0f}°</source>
-   <translation type="unfinished" />
+   <translation>Deklination {dec:+.0f}°</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>rms on these stars</source>
-   <translation type="unfinished" />
+   <translation>rms an diesen Sternen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>star {number}</source>
-   <translation type="unfinished" />
+   <translation>Stern {number}</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>tube east of the pier</source>
-   <translation type="unfinished" />
+   <translation>Rohr östlich der Säule</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>tube west of the pier</source>
-   <translation type="unfinished" />
+   <translation>Rohr westlich der Säule</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>{h:.1f} h east</source>
-   <translation type="unfinished" />
+   <translation>{h:.1f} h östlich</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>{h:.1f} h west</source>
-   <translation type="unfinished" />
+   <translation>{h:.1f} h westlich</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
    <source>A text file with the columns {columns}; east_px and north_px too.</source>
-   <translation type="unfinished" />
+   <translation>Eine Textdatei mit den Spalten {columns}; auch east_px und north_px.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
    <source>Choose a run</source>
-   <translation type="unfinished" />
+   <translation>Eine Aufzeichnung wählen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
    <source>Leave this one out</source>
-   <translation type="unfinished" />
+   <translation>Diese weglassen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
    <source>Leg of the file</source>
-   <translation type="unfinished" />
+   <translation>Etappe der Datei</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
    <source>Leg of tonight, up to now</source>
-   <translation type="unfinished" />
+   <translation>Etappe von heute Nacht, bis jetzt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
    <source>Read it again</source>
-   <translation type="unfinished" />
+   <translation>Noch einmal lesen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
    <source>Runs (*.csv *.txt *.tsv)</source>
-   <translation type="unfinished" />
+   <translation>Aufzeichnungen (*.csv *.txt *.tsv)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
    <source>Tonight, leg “{label}”</source>
-   <translation type="unfinished" />
+   <translation>Heute Nacht, Etappe „{label}“</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
    <source>{origin}: {n} readings over {minutes:.0f} minutes.</source>
-   <translation type="unfinished" />
+   <translation>{origin}: {n} Ablesungen über {minutes:.0f} Minuten.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>A star in the middle of the field</source>
-   <translation type="unfinished" />
+   <translation>Ein Stern in der Mitte des Bildfelds</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>Add this star</source>
-   <translation type="unfinished" />
+   <translation>Diesen Stern hinzufügen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>Declination of the star, J2000</source>
-   <translation type="unfinished" />
+   <translation>Deklination des Sterns, J2000</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>Declination the mount shows</source>
-   <translation type="unfinished" />
+   <translation>Deklination, die die Montierung zeigt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>Right ascension of the star, J2000</source>
-   <translation type="unfinished" />
+   <translation>Rektaszension des Sterns, J2000</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>Right ascension the mount shows</source>
-   <translation type="unfinished" />
+   <translation>Rektaszension, die die Montierung zeigt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>The mount shows places</source>
-   <translation type="unfinished" />
+   <translation>Die Montierung zeigt Orte</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>The tube stands</source>
-   <translation type="unfinished" />
+   <translation>Das Rohr steht</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>When, in UTC; empty is now</source>
-   <translation type="unfinished" />
+   <translation>Wann, in UTC; leer heißt jetzt</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>east of the pier</source>
-   <translation type="unfinished" />
+   <translation>östlich der Säule</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>of J2000</source>
-   <translation type="unfinished" />
+   <translation>von J2000</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>of tonight</source>
-   <translation type="unfinished" />
+   <translation>von heute</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/starform.py" />
    <source>west of the pier</source>
-   <translation type="unfinished" />
+   <translation>westlich der Säule</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/trainingsection.py" />
    <source>A mount that can be trained plays a recorded curve back against its worm. It takes out what repeats from turn to turn, no more. Sign and phase are said in the head of the file: the curve is the lead of the drive at the equator, positive ahead.</source>
-   <translation type="unfinished" />
+   <translation>Eine Montierung mit Fehlertraining spielt eine aufgezeichnete Kurve gegen ihre Schnecke ab. Sie nimmt heraus, was sich von Umdrehung zu Umdrehung wiederholt, mehr nicht. Vorzeichen und Phase stehen im Kopf der Datei: Die Kurve ist der Vorlauf des Antriebs am Äquator, voraus ist positiv.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/trainingsection.py" />
    <source>Changes from turn to turn</source>
-   <translation type="unfinished" />
+   <translation>Ändert sich von Umdrehung zu Umdrehung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/trainingsection.py" />
    <source>Curves (*.csv)</source>
-   <translation type="unfinished" />
+   <translation>Kurven (*.csv)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/trainingsection.py" />
    <source>Export the mean curve</source>
-   <translation type="unfinished" />
+   <translation>Die mittlere Kurve exportieren</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/trainingsection.py" />
    <source>Export the mean curve (CSV) …</source>
-   <translation type="unfinished" />
+   <translation>Die mittlere Kurve exportieren (CSV) …</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/trainingsection.py" />
    <source>Repeats from turn to turn</source>
-   <translation type="unfinished" />
+   <translation>Wiederholt sich von Umdrehung zu Umdrehung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/trainingsection.py" />
    <source>What repeats and what does not</source>
-   <translation type="unfinished" />
+   <translation>Was sich wiederholt und was nicht</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>A tap</source>
-   <translation type="unfinished" />
+   <translation>Ein Klopfen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>Choose a record</source>
-   <translation type="unfinished" />
+   <translation>Eine Aufzeichnung wählen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>Columns: {columns}</source>
-   <translation type="unfinished" />
+   <translation>Spalten: {columns}</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>First swing</source>
-   <translation type="unfinished" />
+   <translation>Erster Ausschlag</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>Import a tap (CSV) …</source>
-   <translation type="unfinished" />
+   <translation>Ein Klopfen importieren (CSV) …</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>Import a tap after a change …</source>
-   <translation type="unfinished" />
+   <translation>Ein Klopfen nach einer Änderung importieren …</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>Load</source>
-   <translation type="unfinished" />
+   <translation>Last</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>No tap yet. It shows how long to wait after a touch.</source>
-   <translation type="unfinished" />
+   <translation>Noch kein Klopfen. Es zeigt, wie lange nach einer Berührung zu warten ist.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>Practice tap</source>
-   <translation type="unfinished" />
+   <translation>Klopfen zum Üben</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>Record a bright star ten times a second or more, tap the tube lightly with a finger or turn the focuser, and record until it is still.</source>
-   <translation type="unfinished" />
+   <translation>Zeichnen Sie einen hellen Stern mindestens zehnmal je Sekunde auf, klopfen Sie leicht mit einem Finger ans Rohr oder drehen Sie am Okularauszug, und zeichnen Sie auf, bis er ruhig steht.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>Settled after</source>
-   <translation type="unfinished" />
+   <translation>Beruhigt nach</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>Swings a second</source>
-   <translation type="unfinished" />
+   <translation>Schwingungen je Sekunde</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>Taking weight off:</source>
-   <translation type="unfinished" />
+   <translation>Gewicht abnehmen:</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>Taps (*.csv *.txt *.tsv)</source>
-   <translation type="unfinished" />
+   <translation>Klopfaufzeichnungen (*.csv *.txt *.tsv)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>one in {s:.2f} s</source>
-   <translation type="unfinished" />
+   <translation>eine in {s:.2f} s</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>to one side</source>
-   <translation type="unfinished" />
+   <translation>nach einer Seite</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/vibrationsection.py" />
    <source>± {error:.1f} s</source>
-   <translation type="unfinished" />
+   <translation>± {error:.1f} s</translation>
   </message>
   <message>
    <location filename="app/rail.py" />
@@ -5002,6 +5772,141 @@
   <message>
    <location filename="app/rail.py" />
    <source>{title} (Alt+{number})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/around.py" />
+   <source>No time zone is kept for this place: times are in UTC.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/around.py" />
+   <source>The time zone of this place is not known: times are in UTC.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/budget.py" />
+   <source>The exposure is not entered yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/budget.py" />
+   <source>The hour angle to begin at is not entered yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/budget.py" />
+   <source>The hour angle to end at is not entered yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/budget.py" />
+   <source>The reducer or Barlow factor is not entered yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/budget.py" />
+   <source>The set in use has no telescope and camera to go with it: choose such a set on the Mount page, or type the optics on the Budget page.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/budget.py" />
+   <source>The smear allowed is not entered yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/budget.py" />
+   <source>The target is not entered yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/budget.py" />
+   <source>the optics typed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/clockcheck.py" />
+   <source>A reading was not taken because its time lies at the same instant as the one before: check that only one source delivers readings.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/clockcheck.py" />
+   <source>A reading was not taken because its time lies {early_s:.1f} s before the one before: check that only one source delivers readings.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/clockcheck.py" />
+   <source>No reading came for {span}, or the clock was set forward</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/clockcheck.py" />
+   <source>The clock went back by {span}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/clockcheck.py" />
+   <source>{hours:.1f} h</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/clockcheck.py" />
+   <source>{seconds:.0f} s</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/clockcheck.py" />
+   <source>{what}: leg “{ended}” was ended and “{begun}” begun. If the clock was set, check the time and date, then discard the leg that was read by the wrong time.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/clockwatch.py" />
+   <source>Compare the time on the Site page with a clock you trust; what was worked out before may be for the wrong time.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/clockwatch.py" />
+   <source>The computer's clock jumped back by {span}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/clockwatch.py" />
+   <source>The computer's clock jumped forward by {span}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/flipping.py" />
+   <source>{target} is never high enough and clear while it is dark tonight. Choose another target, or a lower useful altitude.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/guide/afterturn.py" />
+   <source>The altitude error</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/guide/afterturn.py" />
+   <source>The axis is not where this turn should have brought it. If the tripod was knocked or moved, say so; otherwise go on, what was known before is no longer used.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/guide/afterturn.py" />
+   <source>The azimuth error</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/guide/afterturn.py" />
+   <source>The error</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/guide/afterturn.py" />
+   <source>{what} grew by {size:.0f}′: that was the other direction.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/guide/afterturn.py" />
+   <source>{what} went {size:.0f}′ past the pole: that was the other direction.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -5020,13 +5925,203 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/session/guide/stars.py" />
+   <source>It is too light for stars yet. The practice sky is there by day as well.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/guide/stars.py" />
+   <source>No bright star stands free of obstructions now: wait a little, or name one yourself.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/guide/stars.py" />
+   <source>The Moon stands {apart:.0f}° from it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/keeper.py" />
+   <source>The log of nights could not be written ({reason}). What you measure stays in memory only: export it as a drift log before you close the program.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/nightfiles.py" />
+   <source>Saved as {name} in {folder}, {size:.0f} kB.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/nightfiles.py" />
+   <source>The night cannot be read from the log; nothing was written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/nightfiles.py" />
+   <source>The night of {when} is in the log.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/nightfiles.py" />
+   <source>{name} has {size:.0f} MB; more than {most:.0f} cannot be taken.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/nightfiles.py" />
+   <source>{name} is not a picture that can be kept: {kinds} can.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/nightfiles.py" />
+   <source>{path} cannot be read ({why}); choose another file.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/nightfiles.py" />
+   <source>{path} could not be written ({why}): choose another folder or make room. What was there before is unchanged.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/nightpdf.py" />
+   <source>Night of {when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/nightpdf.py" />
+   <source>nothing was written to {path}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/session.py" />
+   <source>The place you stand on is not known, so the axis error cannot be computed yet: enter latitude and longitude on the Site page. The readings are kept.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/solvedagain.py" />
+   <source>No leg is chosen: choose at least one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/solver.py" />
+   <source>The axis error could not be computed from these readings because of a fault in the program ({fault}: {reason}). Every reading is kept: go on watching, discard the newest leg if the message stays, and report it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/tonight.py" />
+   <source>A reading came while no star was being watched and was not taken: begin a leg first.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/tonight.py" />
+   <source>A reading was not taken because its time or its offset is not a number.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/tonight.py" />
+   <source>There is no leg “{label}” to discard since the bolts were turned.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/signals/awake.py" />
+   <source>This computer offers no way to keep its screen on: switch off screen saver and sleep in its settings while you watch a star.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/signals/cue.py" />
+   <source>Good enough.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/signals/cue.py" />
+   <source>Stop.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/signals/cue.py" />
+   <source>The star is leaving.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/signals/cue.py" />
+   <source>This star has told enough.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/signals/cue.py" />
+   <source>Turn the bolts now.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/signals/means.py" />
+   <source>This computer offers no player of sounds: a plain beep is used, if it has one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/logfile.py" />
+   <source>{file} could not be read because of a fault in the program ({fault}: {reason}): nothing was taken from it. Report it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/logfile.py" />
+   <source>{file} has been read.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/manual.py" />
+   <source>One of your {unit} must cover more than zero arcseconds: measure how long a star near the equator takes to drift across it; a second of time is 15 arcseconds.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/manual.py" />
+   <source>Readings by hand</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/manual.py" />
+   <source>The offset must be a number: read it again and type its digits.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/manual.py" />
+   <source>arcseconds</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/shortest.py" />
+   <source>A drift can be judged over {shortest:g} to {longest:g} minutes, not over {given:g}: give the minutes between the two looks.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/shortest.py" />
+   <source>How far the star moved and when must be numbers: type them again.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/shortest.py" />
+   <source>Say how well you can read an offset, in arcseconds above zero: without it nobody can tell how sure the result is.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/storage/archive.py" />
+   <source>reading it back found a fault</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/storage/opening.py" />
+   <source>all of {count} files are of a newer version</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/storage/sentences.py" />
    <source>All that can be read of the file is in the log already; nothing was added.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
-   <source>Another copy of this program is running and writes the log of nights {file}. What this copy measures goes into {instead} and joins the other nights when the program is next opened alone; earlier nights are shown by the other copy.</source>
+   <source>Another copy of this program writes the log of nights {file}: this one only reads it. What you measure here is kept in memory. Close the other copy, and within seconds it is written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/storage/sentences.py" />
+   <source>Another copy of this program writes the log of nights, so nothing can be added here. Close the other copy, then take {file} in.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -5111,7 +6206,12 @@
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
-   <source>What another copy of the program recorded has joined {file}: {counted}.</source>
+   <source>The other copy is closed: this one writes the log of nights {file} now.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/storage/sentences.py" />
+   <source>What was recorded beside {file} by another copy of the program has joined it: {counted}.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -5155,6 +6255,11 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/storage/writer.py" />
+   <source>the log of nights is not open</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/strip.py" />
    <source>Day</source>
    <translation type="unfinished" />
@@ -5187,6 +6292,11 @@
   <message>
    <location filename="app/strip.py" />
    <source>Text {percent} %</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/translation.py" />
+   <source>The words for “{language}” cannot be read from {folder}: the program speaks English. Install Poleward again.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -5230,29 +6340,14 @@
    <translation>Das Gezeichnete als Tabelle in die Zwischenablage legen</translation>
   </message>
   <message>
+   <location filename="app/widgets/curves.py" />
+   <source>{low} to {high}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/widgets/dome.py" />
    <source>Azimuth {azimuth:.0f}°, {altitude} high</source>
    <translation>Azimut {azimuth:.0f}°, {altitude} hoch</translation>
-  </message>
-  <message>
-   <location filename="app/widgets/dome.py" />
-   <source>E</source>
-   <translation>O</translation>
-  </message>
-  <message>
-   <location filename="app/widgets/dome.py" />
-   <source>N</source>
-   <translation>N</translation>
-  </message>
-  <message>
-   <location filename="app/widgets/dome.py" />
-   <source>S</source>
-   <translation>S</translation>
-  </message>
-  <message>
-   <location filename="app/widgets/dome.py" />
-   <source>W</source>
-   <translation>W</translation>
   </message>
   <message>
    <location filename="app/widgets/dome.py" />
@@ -5286,6 +6381,11 @@
   </message>
   <message>
    <location filename="app/widgets/driftplot.py" />
+   <source>Point at a reading, or walk with , and . (arrows move, + and − zoom, L: next leg).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/driftplot.py" />
    <source>Put all readings on the clipboard as a drift log</source>
    <translation>Alle Ablesungen als Driftprotokoll in die Zwischenablage legen</translation>
   </message>
@@ -5315,6 +6415,66 @@
    <translation>{leg}: {size:.1f}″ nach {side}, {minutes:.1f} min nach Beginn, um {time} UTC</translation>
   </message>
   <message>
+   <location filename="app/widgets/figure.py" />
+   <source>It is above zero; {value:g} cannot be.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>It lies between {low:g} and {high:g}{unit}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>The </source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>arcminutes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>arcminutes a turn</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>degrees</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>degrees a second</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>{quantity}, in {unit}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>{typed} is not a whole number.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>“{shown}” has two marks; write it without thousands.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>“{shown}” is not a number of {unit}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>“{shown}” is not a number.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/widgets/filepicker.py" />
    <source>Choose a drift log</source>
    <translation>Driftprotokoll wählen</translation>
@@ -5323,6 +6483,46 @@
    <location filename="app/widgets/filepicker.py" />
    <source>Drift logs (*.csv *.txt *.tsv)</source>
    <translation>Driftprotokolle (*.csv *.txt *.tsv)</translation>
+  </message>
+  <message>
+   <location filename="app/widgets/legcurves.py" />
+   <source>step {size:.1f}″</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/legshapes.py" />
+   <source>circle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/legshapes.py" />
+   <source>diamond</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/legshapes.py" />
+   <source>inverted triangle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/legshapes.py" />
+   <source>pentagon</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/legshapes.py" />
+   <source>plus</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/legshapes.py" />
+   <source>square</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/legshapes.py" />
+   <source>triangle</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/widgets/loadbar.py" />
@@ -5338,6 +6538,11 @@
    <location filename="app/widgets/loadbar.py" />
    <source>listed {kg:.3g} kg</source>
    <translation>angegeben {kg:.3g} kg</translation>
+  </message>
+  <message>
+   <location filename="app/widgets/nightpainter.py" />
+   <source>now</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/widgets/nightview.py" />
@@ -5505,6 +6710,31 @@
    <translation>{minutes:.3g} min: </translation>
   </message>
   <message>
+   <location filename="app/widgets/spans.py" />
+   <source>{hours} h</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/spans.py" />
+   <source>{minutes:.2g} min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/spans.py" />
+   <source>{minutes:.4g} min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/spans.py" />
+   <source>{seconds:.2g} s</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/spans.py" />
+   <source>{seconds:.4g} s</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/widgets/stepper.py" />
    <source>{name}: less</source>
    <translation>{name}: weniger</translation>
@@ -5535,9 +6765,54 @@
    <translation>Gefundene Objekte</translation>
   </message>
   <message>
+   <location filename="app/widgets/targetsearch.py" />
+   <source>{size:g}′ across</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/widgets/tubedrawing.py" />
    <source>Drawing: the tube from behind, with its eyepiece</source>
    <translation>Zeichnung: der Tubus von hinten mit seinem Okular</translation>
+  </message>
+  <message>
+   <location filename="app/widgets/tubedrawing.py" />
+   <source>on the left of the tube</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/tubedrawing.py" />
+   <source>on the right of the tube</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/tubedrawing.py" />
+   <source>on top of the tube</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/tubedrawing.py" />
+   <source>on top, towards the left</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/tubedrawing.py" />
+   <source>on top, towards the right</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/tubedrawing.py" />
+   <source>under the tube</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/tubedrawing.py" />
+   <source>under the tube, towards the left</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/tubedrawing.py" />
+   <source>under the tube, towards the right</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/widgets/utcclock.py" />
@@ -5570,8 +6845,28 @@
    <translation>Wohin die Achse zeigt</translation>
   </message>
   <message>
+   <location filename="app/widgets/waiting.py" />
+   <source>Being worked out … What stands here is from before.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/waiting.py" />
+   <source>Stop working it out</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/widgets/waiting.py" />
+   <source>Stopped: what stands here is from before.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/window.py" />
    <source>Drop one file at a time: none of these was taken.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/window.py" />
+   <source>Opening tonight as it was left…</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -5633,6 +6928,16 @@
    <location filename="core/alignment/advice.py" />
    <source>not known yet</source>
    <translation>noch nicht bekannt</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/advice.py" />
+   <source>probably {turn}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/alignment/advice.py" />
+   <source>probably {where}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="core/alignment/aim.py" />
@@ -5703,6 +7008,21 @@
    <location filename="core/alignment/budget/field.py" />
    <source>At declination {declination:g}° the target is never above {lowest:g}° for a whole exposure between hour angles {first:g}° and {last:g}°; choose other hours, or check the latitude.</source>
    <translation>Bei Deklination {declination:g}° steht das Objekt zwischen den Stundenwinkeln {first:g}° und {last:g}° nie eine ganze Belichtung lang über {lowest:g}°; wählen Sie andere Stunden oder prüfen Sie die Breite.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/budget/goal.py" />
+   <source>It asks for less than a hand can turn: expose shorter.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/alignment/budget/goal.py" />
+   <source>It would allow more; nearer is easily reached.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/alignment/budget/goal.py" />
+   <source>{goal:g}′, from tonight’s budget: {seconds:g} s exposures at {focal:g} mm.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="core/alignment/budget/task.py" />
@@ -6315,6 +7635,46 @@
    <translation>Weiter beobachten: Das ± liegt noch nicht innerhalb von {target:g}′.</translation>
   </message>
   <message>
+   <location filename="core/alignment/goal.py" />
+   <source>beyond</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/alignment/goal.py" />
+   <source>from tonight's budget</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/alignment/goal.py" />
+   <source>not clear yet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/alignment/goal.py" />
+   <source>set by you</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/alignment/goal.py" />
+   <source>the usual figure</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/alignment/goal.py" />
+   <source>within</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/alignment/goal.py" />
+   <source>{goal:g}′, as you set it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/alignment/goal.py" />
+   <source>{goal:g}′, the usual figure (common practice, no source): the Budget page tells what tonight’s exposures need.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="core/alignment/plausibility.py" />
    <source>Check that the times are UTC and not local time, the place (longitude counts east), and the star.</source>
    <translation>Prüfen Sie, ob die Zeiten UTC sind und nicht Ortszeit, dazu den Ort (Länge nach Osten gezählt) und den Stern.</translation>
@@ -6657,1517 +8017,2287 @@
   <message>
    <location filename="core/mount/balance.py" />
    <source>A counterweight is needed: between {least:.1f} and {most:.1f} kg fits on this bar.</source>
-   <translation type="unfinished" />
+   <translation>Ein Gegengewicht ist nötig: Zwischen {least:.1f} und {most:.1f} kg passt an diese Stange.</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>At the end of the bar {weight:g} kg is still too light: use at least {least:.1f} kg in all, or a bar {longer:.0f} mm longer of the same make.</source>
-   <translation type="unfinished" />
+   <translation>Auch am Ende der Stange sind {weight:g} kg zu leicht: Nehmen Sie insgesamt mindestens {least:.1f} kg oder eine um {longer:.0f} mm längere Stange gleicher Art.</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>Even at the inner end of the bar {weight:g} kg is too heavy: use at most {most:.1f} kg.</source>
-   <translation type="unfinished" />
+   <translation>Selbst am inneren Ende der Stange sind {weight:g} kg zu schwer: Nehmen Sie höchstens {most:.1f} kg.</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>It balances with the middle of the {weight:g} kg {place:.0f} mm from the polar axis, {end:.0f} mm from the end of the bar.</source>
-   <translation type="unfinished" />
+   <translation>Gleichgewicht herrscht, wenn die Mitte der {weight:g} kg {place:.0f} mm von der Polachse entfernt ist, {end:.0f} mm vom Ende der Stange.</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>No counterweight is needed.</source>
-   <translation type="unfinished" />
+   <translation>Ein Gegengewicht ist nicht nötig.</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>No counterweight is needed; the bar alone outweighs the load by {torque:.1f} N m: take the bar off, or use a lighter one.</source>
-   <translation type="unfinished" />
+   <translation>Ein Gegengewicht ist nicht nötig; die Stange allein überwiegt die Last um {torque:.1f} N m: Nehmen Sie die Stange ab, oder verwenden Sie eine leichtere.</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>The bar alone holds the load: take the counterweight off.</source>
-   <translation type="unfinished" />
+   <translation>Die Stange allein hält die Last: Nehmen Sie das Gegengewicht ab.</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>The counterweight cannot be placed without {missing}.</source>
-   <translation type="unfinished" />
+   <translation>Der Platz des Gegengewichts lässt sich nicht bestimmen; es fehlt: {missing}.</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>the bar</source>
-   <translation type="unfinished" />
+   <translation>die Stange</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>the bar's beginning of “{mount}”</source>
-   <translation type="unfinished" />
+   <translation>der Beginn der Gegengewichtsstange von „{mount}“</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>the bar's length of “{mount}”</source>
-   <translation type="unfinished" />
+   <translation>die Länge der Gegengewichtsstange von „{mount}“</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>the bar's mass of “{mount}”</source>
-   <translation type="unfinished" />
+   <translation>die Masse der Gegengewichtsstange von „{mount}“</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>the counterweight</source>
-   <translation type="unfinished" />
+   <translation>das Gegengewicht</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>the mass of “{name}”</source>
-   <translation type="unfinished" />
+   <translation>die Masse von „{name}“</translation>
   </message>
   <message>
    <location filename="core/mount/balance.py" />
    <source>“{mount}” is {kind}: it has no counterweight bar to balance.</source>
-   <translation type="unfinished" />
+   <translation>„{mount}“ ({kind}) hat keine Gegengewichtsstange, die auszubalancieren wäre.</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source> and </source>
-   <translation type="unfinished" />
+   <translation> und </translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>It is level with “{name}”.</source>
-   <translation type="unfinished" />
+   <translation>Sie ist gleichauf mit „{name}“.</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>It would be in if {changes}.</source>
-   <translation type="unfinished" />
+   <translation>Sie wäre dabei, wenn {changes}.</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>It would draw level with “{name}” {change}.</source>
-   <translation type="unfinished" />
+   <translation>Sie wäre mit „{name}“ gleichauf, {change}.</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>No single figure would bring it level with “{name}”.</source>
-   <translation type="unfinished" />
+   <translation>Kein einzelner Wert brächte sie mit „{name}“ gleichauf.</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>Nothing here speaks for “{name}” against it; no weights would change that.</source>
-   <translation type="unfinished" />
+   <translation>Nichts spricht hier für „{name}“ und gegen sie; keine Gewichtung würde das ändern.</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>Out for {purpose}: {reasons}.</source>
-   <translation type="unfinished" />
+   <translation>Ausgeschieden für „{purpose}“: {reasons}.</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>There is nothing to compare it with.</source>
-   <translation type="unfinished" />
+   <translation>Es gibt nichts, womit sie zu vergleichen wäre.</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>To judge it, {tasks}.</source>
-   <translation type="unfinished" />
+   <translation>Um sie zu beurteilen: {tasks}.</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>any</source>
-   <translation type="unfinished" />
+   <translation>beliebig</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>as good as the others'</source>
-   <translation type="unfinished" />
+   <translation>so gut wie der der anderen</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>but {reasons}</source>
-   <translation type="unfinished" />
+   <translation>aber {reasons}</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>if it had error training</source>
-   <translation type="unfinished" />
+   <translation>wenn sie Fehlertraining hätte</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>if it had goto</source>
-   <translation type="unfinished" />
+   <translation>wenn sie Goto hätte</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>if it has error training, not known</source>
-   <translation type="unfinished" />
+   <translation>wenn sie Fehlertraining hat, was nicht bekannt ist</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>if its {criterion} were {figure}</source>
-   <translation type="unfinished" />
+   <translation>wenn ihr Wert für „{criterion}“ {figure} wäre</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>if its {criterion}, which is not known, were {figure}</source>
-   <translation type="unfinished" />
+   <translation>wenn ihr Wert für „{criterion}“, der nicht bekannt ist, {figure} wäre</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>not judged: {qualities}</source>
-   <translation type="unfinished" />
+   <translation>nicht beurteilt: {qualities}</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>strong in {qualities}</source>
-   <translation type="unfinished" />
+   <translation>stark bei {qualities}</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>weak in {qualities}</source>
-   <translation type="unfinished" />
+   <translation>schwach bei {qualities}</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>{mark:.1f} of 5</source>
-   <translation type="unfinished" />
+   <translation>{mark:.1f} von 5</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>{total:.2f} of 1 for {purpose}</source>
-   <translation type="unfinished" />
+   <translation>{total:.2f} von 1 für „{purpose}“</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>“{name}” could pass it once its {qualities} is known.</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ könnte sie überholen, sobald {qualities} bekannt ist.</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>“{name}” would draw level if {criterion} counted {weight:.3g} instead of {present:g}.</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ wäre gleichauf, wenn „{criterion}“ mit {weight:.3g} statt mit {present:g} zählte.</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>A piece of equipment has no name; give it one.</source>
-   <translation type="unfinished" />
+   <translation>Ein Stück der Ausrüstung hat keinen Namen; geben Sie ihm einen.</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>Dobsonian</source>
-   <translation type="unfinished" />
+   <translation>Dobson</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>German equatorial</source>
-   <translation type="unfinished" />
+   <translation>deutsche Montierung</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The altitude bolt</source>
-   <translation type="unfinished" />
+   <translation>Die Höhenschraube</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The aperture</source>
-   <translation type="unfinished" />
+   <translation>Die Öffnung</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The apparent field</source>
-   <translation type="unfinished" />
+   <translation>Das scheinbare Gesichtsfeld</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The azimuth bolt</source>
-   <translation type="unfinished" />
+   <translation>Die Azimutschraube</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The bar's beginning</source>
-   <translation type="unfinished" />
+   <translation>Der Beginn der Stange</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The bar's length</source>
-   <translation type="unfinished" />
+   <translation>Die Länge der Stange</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The bar's mass</source>
-   <translation type="unfinished" />
+   <translation>Die Masse der Stange</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The capacity's distance</source>
-   <translation type="unfinished" />
+   <translation>Der Abstand zur Tragkraft</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The dovetail's length</source>
-   <translation type="unfinished" />
+   <translation>Die Länge der Prismenschiene</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The drive speed limit</source>
-   <translation type="unfinished" />
+   <translation>Die Höchstgeschwindigkeit</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The ease of use</source>
-   <translation type="unfinished" />
+   <translation>Die Bedienbarkeit</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The guide focal length</source>
-   <translation type="unfinished" />
+   <translation>Die Guiding-Brennweite</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The head's imbalance</source>
-   <translation type="unfinished" />
+   <translation>Das Ungleichgewicht des Kopfes</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The height</source>
-   <translation type="unfinished" />
+   <translation>Die Höhe</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The height above the saddle</source>
-   <translation type="unfinished" />
+   <translation>Die Höhe über der Klemme</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The length</source>
-   <translation type="unfinished" />
+   <translation>Die Länge</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The listed capacity</source>
-   <translation type="unfinished" />
+   <translation>Die angegebene Tragkraft</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The mass</source>
-   <translation type="unfinished" />
+   <translation>Die Masse</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The outer diameter</source>
-   <translation type="unfinished" />
+   <translation>Der Außendurchmesser</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The own weight</source>
-   <translation type="unfinished" />
+   <translation>Das Eigengewicht</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The periodic error</source>
-   <translation type="unfinished" />
+   <translation>Der periodische Fehler</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The pointing accuracy</source>
-   <translation type="unfinished" />
+   <translation>Die Zeigegenauigkeit</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The position along the tube</source>
-   <translation type="unfinished" />
+   <translation>Die Lage längs des Rohrs</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The price</source>
-   <translation type="unfinished" />
+   <translation>Der Preis</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The saddle's distance</source>
-   <translation type="unfinished" />
+   <translation>Der Abstand der Klemme</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The saddle's length</source>
-   <translation type="unfinished" />
+   <translation>Die Länge der Klemme</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The thickness along the bar</source>
-   <translation type="unfinished" />
+   <translation>Die Dicke längs der Stange</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The way past the meridian</source>
-   <translation type="unfinished" />
+   <translation>Der Weg über den Meridian</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The width</source>
-   <translation type="unfinished" />
+   <translation>Die Breite</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>The worm period</source>
-   <translation type="unfinished" />
+   <translation>Die Schneckenperiode</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>deep-sky imaging</source>
-   <translation type="unfinished" />
+   <translation>Deep-Sky-Fotografie</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>fork on a wedge</source>
-   <translation type="unfinished" />
+   <translation>Gabel auf Polkeil</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>observing</source>
-   <translation type="unfinished" />
+   <translation>Beobachten</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>planetary</source>
-   <translation type="unfinished" />
+   <translation>Planeten</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
    <source>′/turn</source>
-   <translation type="unfinished" />
+   <translation>′/Umdrehung</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>A set is not a group of fields in braces.</source>
-   <translation type="unfinished" />
+   <translation>Ein Satz ist keine Gruppe von Feldern in geschweiften Klammern.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>An entry is not a group of fields in braces.</source>
-   <translation type="unfinished" />
+   <translation>Ein Eintrag ist keine Gruppe von Feldern in geschweiften Klammern.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>An entry without a name</source>
-   <translation type="unfinished" />
+   <translation>Ein Eintrag ohne Namen</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>a number</source>
-   <translation type="unfinished" />
+   <translation>eine Zahl</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>a text</source>
-   <translation type="unfinished" />
+   <translation>ein Text</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>a whole number</source>
-   <translation type="unfinished" />
+   <translation>eine ganze Zahl</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>should be a list of texts in brackets</source>
-   <translation type="unfinished" />
+   <translation>muss eine Liste von Texten in eckigen Klammern sein</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>should be one of {choices}</source>
-   <translation type="unfinished" />
+   <translation>muss eines davon sein: {choices}</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>should be {what}</source>
-   <translation type="unfinished" />
+   <translation>muss {what} sein</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>true or false</source>
-   <translation type="unfinished" />
+   <translation>true oder false</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>{label} of {thing} {reason}.</source>
-   <translation type="unfinished" />
+   <translation>{thing}: {label} {reason}.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>{thing} does not say what it is; “what” is one of {kinds}.</source>
-   <translation type="unfinished" />
+   <translation>{thing} sagt nicht, was es ist; „what“ ist eines von {kinds}.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
    <source>{thing} has no “{field}”.</source>
-   <translation type="unfinished" />
+   <translation>{thing} hat kein „{field}“.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>Entry {number} of “{name}” is left out: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Eintrag {number} von „{name}“ ist weggelassen: {reason}</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>The equipment file cannot be read: {reason}. Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>Die Ausrüstungsdatei lässt sich nicht lesen: {reason}. Es wurde nichts geändert.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>The equipment file does not say its version. Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>Die Ausrüstungsdatei nennt ihre Version nicht. Es wurde nichts geändert.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>The equipment file is of version {version}; this program reads version {known_version}. Read it with the newer program, or export it there in the older form.</source>
-   <translation type="unfinished" />
+   <translation>Die Ausrüstungsdatei hat die Version {version}; dieses Programm liest Version {known_version}. Lesen Sie sie mit dem neueren Programm, oder exportieren Sie sie dort in der älteren Form.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>The file does not begin as an equipment file (“format”: “{form}”). Choose one that was exported here. Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei beginnt nicht wie eine Ausrüstungsdatei („format“: „{form}“). Wählen Sie eine, die hier exportiert wurde. Es wurde nichts geändert.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>The file has parts not known here, kept: {parts}.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei hat Teile, die hier nicht bekannt sind; sie bleiben erhalten: {parts}.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>The file has {megabytes:.0f} MB; equipment files are far smaller. Choose the file that was exported here.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei hat {megabytes:.0f} MB; Ausrüstungsdateien sind viel kleiner. Wählen Sie die Datei, die hier exportiert wurde.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>The set “{name}” names things not there: {missing}.</source>
-   <translation type="unfinished" />
+   <translation>Der Satz „{name}“ nennt Dinge, die nicht da sind: {missing}.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>it holds a number too long to read</source>
-   <translation type="unfinished" />
+   <translation>sie enthält eine Zahl, die zum Lesen zu lang ist</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>it is nested too deeply</source>
-   <translation type="unfinished" />
+   <translation>sie ist zu tief verschachtelt</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>it is not text, or holds broken characters</source>
-   <translation type="unfinished" />
+   <translation>sie ist kein Text oder enthält kaputte Zeichen</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>line {line} is not JSON ({fault})</source>
-   <translation type="unfinished" />
+   <translation>Zeile {line} ist kein JSON ({fault})</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>{name} is not a number that can be used</source>
-   <translation type="unfinished" />
+   <translation>{name} ist keine brauchbare Zahl</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>{number} is too large a number</source>
-   <translation type="unfinished" />
+   <translation>{number} ist eine zu große Zahl</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>“{name}” has fields this program does not know, kept as they are: {fields}.</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ hat Felder, die dieses Programm nicht kennt; sie bleiben, wie sie sind: {fields}.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>“{name}” has the key {key}, which is taken.</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ hat den Schlüssel {key}, der schon vergeben ist.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>“{name}” in the equipment file is not a list; nothing was read.</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ in der Ausrüstungsdatei ist keine Liste; es wurde nichts gelesen.</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfile.py" />
    <source>“{name}” stands twice in one group</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ steht in einer Gruppe zweimal</translation>
   </message>
   <message>
    <location filename="core/mount/examples.py" />
    <source>Example: balcony alt-azimuth</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: azimutale Balkonmontierung</translation>
   </message>
   <message>
    <location filename="core/mount/examples.py" />
    <source>Example: hill equatorial</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: parallaktische Hügelmontierung</translation>
   </message>
   <message>
    <location filename="core/mount/examples.py" />
    <source>Example: meadow equatorial</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: parallaktische Wiesenmontierung</translation>
   </message>
   <message>
    <location filename="core/mount/examples.py" />
    <source>Invented; no real product.</source>
-   <translation type="unfinished" />
+   <translation>Erfunden; kein wirkliches Produkt.</translation>
   </message>
   <message>
    <location filename="core/mount/exampleset.py" />
    <source>Example: 100 mm refractor</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: Refraktor 100 mm</translation>
   </message>
   <message>
    <location filename="core/mount/exampleset.py" />
    <source>Example: 5 kg weight</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: Gewicht 5 kg</translation>
   </message>
   <message>
    <location filename="core/mount/exampleset.py" />
    <source>Example: camera</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: Kamera</translation>
   </message>
   <message>
    <location filename="core/mount/exampleset.py" />
    <source>Example: guide telescope</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: Leitrohr</translation>
   </message>
   <message>
    <location filename="core/mount/exampleset.py" />
    <source>Example: imaging on the meadow</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: Fotografieren auf der Wiese</translation>
   </message>
   <message>
    <location filename="core/mount/exampleset.py" />
    <source>Example: second tube</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: zweites Rohr</translation>
   </message>
   <message>
    <location filename="core/mount/exampleset.py" />
    <source>Example: small computer</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: kleiner Computer</translation>
   </message>
   <message>
    <location filename="core/mount/eyepiece.py" />
    <source>The eyepiece is between {low:.1f} m and {high:.1f} m above the ground, in reach all the time.</source>
-   <translation type="unfinished" />
+   <translation>Das Okular liegt zwischen {low:.1f} m und {high:.1f} m über dem Boden, die ganze Zeit in Reichweite.</translation>
   </message>
   <message>
    <location filename="core/mount/eyepiece.py" />
    <source>The eyepiece is between {low:.1f} m and {high:.1f} m above the ground; for {percent:.0f} % of the time it is under the tube, too high or too low. Turn the tube in its rings before you begin, and recheck its balance; climb on nothing that does not stand firmly.</source>
-   <translation type="unfinished" />
+   <translation>Das Okular liegt zwischen {low:.1f} m und {high:.1f} m über dem Boden; {percent:.0f} % der Zeit ist es unter dem Rohr, zu hoch oder zu tief. Drehen Sie das Rohr in seinen Schellen, bevor Sie beginnen, und prüfen Sie das Gleichgewicht neu; steigen Sie auf nichts, was nicht fest steht.</translation>
+  </message>
+  <message>
+   <location filename="core/mount/flip.py" />
+   <source>A Dobsonian turns about the vertical and passes the meridian like any other direction: no flip. On an equatorial platform neither; but a platform carries it for about an hour at a time: wind it back before it reaches its end, and hold the tube while you do.</source>
+   <translation>Ein Dobson dreht sich um die Senkrechte und überquert den Meridian wie jede andere Richtung: kein Umschlagen. Auf einer äquatorialen Plattform auch nicht; aber die Plattform trägt ihn jeweils nur etwa eine Stunde: Drehen Sie sie zurück, bevor sie ihr Ende erreicht, und halten Sie dabei das Rohr.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>A fork carries the tube between its arms and passes the meridian without changing sides: no flip. Near the pole see that the camera clears the base of the fork.</source>
-   <translation type="unfinished" />
+   <translation>Eine Gabel trägt das Rohr zwischen ihren Armen und überquert den Meridian, ohne die Seite zu wechseln: kein Umschlagen. Nahe dem Pol darauf achten, dass die Kamera am Fuß der Gabel vorbeikommt.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>A meridian limit lies between −90° and 90° of hour angle; correct it.</source>
-   <translation type="unfinished" />
+   <translation>Eine Meridiangrenze liegt zwischen −90° und 90° Stundenwinkel; berichtigen Sie sie.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>An alt-azimuth mount turns about the vertical and passes the meridian like any other direction: no flip. Watch for cables winding up over the night, and for the zone about the zenith that it cannot follow.</source>
-   <translation type="unfinished" />
+   <translation>Eine azimutale Montierung dreht sich um die Senkrechte und überquert den Meridian wie jede andere Richtung: kein Umschlagen. Achten Sie auf Kabel, die sich im Lauf der Nacht aufwickeln, und auf die Zone um den Zenit, der sie nicht folgen kann.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>An exposure must be longer than nothing; correct its seconds.</source>
-   <translation type="unfinished" />
+   <translation>Eine Belichtung muss länger als nichts sein; berichtigen Sie ihre Sekunden.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>Before the night turn the mount to both sides by hand, power off and clutches loose, and see that every cable reaches without being pulled or caught.</source>
-   <translation type="unfinished" />
+   <translation>Drehen Sie die Montierung vor der Nacht von Hand auf beide Seiten, Strom aus und Klemmen gelöst, und sehen Sie nach, ob jedes Kabel reicht, ohne zu ziehen oder hängen zu bleiben.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>Do not trust a limit you have not tried: it depends on this tube, this camera and this dew shield.</source>
-   <translation type="unfinished" />
+   <translation>Trauen Sie keiner Grenze, die Sie nicht ausprobiert haben: Sie hängt von diesem Rohr, dieser Kamera und dieser Taukappe ab.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>Stand by at the first flip of every new set-up, with a hand on the stop: the tube, the camera or the counterweight can strike the pier or a tripod leg, and fingers can be caught.</source>
-   <translation type="unfinished" />
+   <translation>Bleiben Sie beim ersten Umschlagen jedes neuen Aufbaus daneben, eine Hand am Halt: Rohr, Kamera oder Gegengewicht können an die Säule oder ein Stativbein schlagen, und Finger können eingeklemmt werden.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>The mount has to stop before the meridian and the session ends before it may flip: no flip, and less time. Keep the tube {side}.</source>
-   <translation type="unfinished" />
+   <translation>Die Montierung muss vor dem Meridian anhalten, und die Zeit endet, bevor sie umschlagen darf: kein Umschlagen, und weniger Zeit. Lassen Sie das Rohr {side}.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>The mount would stop {stop:g}° past the meridian but flip only from {flip:g}° on: it could never flip. Correct one of the two.</source>
-   <translation type="unfinished" />
+   <translation>Die Montierung würde {stop:g}° hinter dem Meridian anhalten, aber erst ab {flip:g}° umschlagen: Sie könnte es nie. Berichtigen Sie eines von beiden.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>The session ends before it begins; exchange or correct its times.</source>
-   <translation type="unfinished" />
+   <translation>Die Zeit endet, bevor sie beginnt; tauschen oder berichtigen Sie ihre Zeitpunkte.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>The session ends before the mount reaches its limit at the meridian: no flip. Keep the tube {side}.</source>
-   <translation type="unfinished" />
+   <translation>Die Zeit endet, bevor die Montierung ihre Grenze am Meridian erreicht: kein Umschlagen. Lassen Sie das Rohr {side}.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>The target crosses the meridian above and below the pole: {count} flips. Begin with the tube {side}.</source>
-   <translation type="unfinished" />
+   <translation>Das Objekt überquert den Meridian über und unter dem Pol: {count}-maliges Umschlagen. Beginnen Sie mit dem Rohr {side}.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>The target crosses the meridian below the pole: one flip. Begin with the tube {side}.</source>
-   <translation type="unfinished" />
+   <translation>Das Objekt überquert den Meridian unter dem Pol: ein Umschlagen. Beginnen Sie mit dem Rohr {side}.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>The target crosses the meridian: one flip. Begin with the tube {side}.</source>
-   <translation type="unfinished" />
+   <translation>Das Objekt überquert den Meridian: ein Umschlagen. Beginnen Sie mit dem Rohr {side}.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>The target does not cross the meridian in this session: no flip. Keep the tube {side}.</source>
-   <translation type="unfinished" />
+   <translation>Das Objekt überquert den Meridian in dieser Zeit nicht: kein Umschlagen. Lassen Sie das Rohr {side}.</translation>
   </message>
   <message>
    <location filename="core/mount/flip.py" />
    <source>The target is past the meridian already: no flip. Begin with the tube {side}.</source>
-   <translation type="unfinished" />
+   <translation>Das Objekt ist schon über den Meridian hinaus: kein Umschlagen. Beginnen Sie mit dem Rohr {side}.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Cameras and other parts off first.</source>
-   <translation type="unfinished" />
+   <translation>Zuerst Kameras und andere Teile ab.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Counterweight off last; hold it while you take out the toe stop.</source>
-   <translation type="unfinished" />
+   <translation>Das Gegengewicht zuletzt ab; halten Sie es, während Sie den Endanschlag herausnehmen.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Counterweight on first, near the end of the bar, its screw tight.</source>
-   <translation type="unfinished" />
+   <translation>Zuerst das Gegengewicht, nahe dem Ende der Stange, die Schraube fest.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Follow the maker's manual and your local safety rules first; this is only a reminder.</source>
-   <translation type="unfinished" />
+   <translation>Befolgen Sie zuerst die Anleitung des Herstellers und die örtlichen Sicherheitsregeln; dies ist nur eine Erinnerung.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Keep fingers, hair and cables away from the gap between weight, tripod and tube.</source>
-   <translation type="unfinished" />
+   <translation>Finger, Haare und Kabel weg vom Spalt zwischen Gewicht, Stativ und Rohr.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Let two people lift what one cannot hold easily.</source>
-   <translation type="unfinished" />
+   <translation>Zu zweit heben, was einer nicht leicht halten kann.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Lift with bent knees, close to the body; carry heavy parts one by one.</source>
-   <translation type="unfinished" />
+   <translation>Mit gebeugten Knien heben, nah am Körper; schwere Teile einzeln tragen.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Lock both axes, the bar pointing down.</source>
-   <translation type="unfinished" />
+   <translation>Beide Achsen klemmen, die Stange nach unten.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Loosen a saddle or weight only with its axis locked and the load held.</source>
-   <translation type="unfinished" />
+   <translation>Klemme oder Gewicht nur lösen, wenn die zugehörige Achse geklemmt und die Last gehalten ist.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Loosen one axis at a time, with a hand on the tube: it may swing.</source>
-   <translation type="unfinished" />
+   <translation>Immer nur eine Achse lösen, eine Hand am Rohr: Es kann schwingen.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Put the toe stop in at the end of the bar before you let go: it keeps a loose weight off your feet.</source>
-   <translation type="unfinished" />
+   <translation>Den Endanschlag am Ende der Stange einschrauben, bevor Sie loslassen: Er hält ein loses Gewicht von Ihren Füßen fern.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Stand the tripod firm and level, legs locked; on ice, sand or in the dark take more care.</source>
-   <translation type="unfinished" />
+   <translation>Das Stativ fest und waagerecht aufstellen, Beine geklemmt; auf Eis, Sand oder im Dunkeln doppelt aufpassen.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Telescope off before the counterweight.</source>
-   <translation type="unfinished" />
+   <translation>Das Teleskop vor dem Gegengewicht ab.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Then cameras and the rest; tie cables so that nothing can pull.</source>
-   <translation type="unfinished" />
+   <translation>Dann Kameras und der Rest; Kabel so festbinden, dass nichts ziehen kann.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Then the telescope; keep a hand on it until the saddle's screws are tight and tested.</source>
-   <translation type="unfinished" />
+   <translation>Dann das Teleskop; eine Hand daran lassen, bis die Schrauben der Klemme fest und geprüft sind.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
    <source>Wear closed shoes.</source>
-   <translation type="unfinished" />
+   <translation>Geschlossene Schuhe tragen.</translation>
   </message>
   <message>
    <location filename="core/mount/inventory.py" />
    <source>A set of equipment has no name; give it one.</source>
-   <translation type="unfinished" />
+   <translation>Ein Satz der Ausrüstung hat keinen Namen; geben Sie ihm einen.</translation>
   </message>
   <message>
    <location filename="core/mount/inventory.py" />
    <source>The set “{name}” names “{part}” twice; enter a second piece of the same kind as a piece of its own.</source>
-   <translation type="unfinished" />
+   <translation>Der Satz „{name}“ nennt „{part}“ zweimal; geben Sie ein zweites Stück derselben Art als eigenes Stück ein.</translation>
   </message>
   <message>
    <location filename="core/mount/inventory.py" />
    <source>“{name}” and “{other}” have the same key, {key}; each needs its own.</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ und „{other}“ haben denselben Schlüssel, {key}; jedes braucht einen eigenen.</translation>
   </message>
   <message>
    <location filename="core/mount/leverage.py" />
    <source>the distance from the polar axis to the saddle of “{mount}”</source>
-   <translation type="unfinished" />
+   <translation>der Abstand von der Polachse bis zur Klemme von „{mount}“</translation>
   </message>
   <message>
    <location filename="core/mount/leverage.py" />
    <source>the head itself</source>
-   <translation type="unfinished" />
+   <translation>der Kopf selbst</translation>
   </message>
   <message>
    <location filename="core/mount/leverage.py" />
    <source>the height above the saddle of “{name}”</source>
-   <translation type="unfinished" />
+   <translation>die Höhe von „{name}“ über der Klemme</translation>
   </message>
   <message>
    <location filename="core/mount/leverage.py" />
    <source>the position along the tube of “{name}”</source>
-   <translation type="unfinished" />
+   <translation>die Lage von „{name}“ längs des Rohrs</translation>
   </message>
   <message>
    <location filename="core/mount/meridian.py" />
    <source>east of the pier, looking west</source>
-   <translation type="unfinished" />
+   <translation>östlich der Säule, nach Westen gerichtet</translation>
   </message>
   <message>
    <location filename="core/mount/meridian.py" />
    <source>west of the pier, looking east</source>
-   <translation type="unfinished" />
+   <translation>westlich der Säule, nach Osten gerichtet</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>enter its price</source>
-   <translation type="unfinished" />
+   <translation>ihren Preis eingeben</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>find out the listed capacity</source>
-   <translation type="unfinished" />
+   <translation>die angegebene Tragkraft herausfinden</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>find out the load it is to carry</source>
-   <translation type="unfinished" />
+   <translation>die Last herausfinden, die sie tragen soll</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>find out whether it has one</source>
-   <translation type="unfinished" />
+   <translation>herausfinden, ob sie einen hat</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>find out whether it is driven</source>
-   <translation type="unfinished" />
+   <translation>herausfinden, ob sie einen Antrieb hat</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>it cost {limit:g} or less</source>
-   <translation type="unfinished" />
+   <translation>sie höchstens {limit:g} kostete</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>it had an autoguider port</source>
-   <translation type="unfinished" />
+   <translation>sie einen Autoguider-Anschluss hätte</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>it has neither drive nor goto</source>
-   <translation type="unfinished" />
+   <translation>sie hat weder Antrieb noch Goto</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>it has no autoguider port</source>
-   <translation type="unfinished" />
+   <translation>sie hat keinen Autoguider-Anschluss</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>it is {kind}, and the field turns during exposures</source>
-   <translation type="unfinished" />
+   <translation>ihre Art ist: {kind}, und das Bildfeld dreht sich während der Belichtungen</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>it stood on a wedge, or {purpose} did not have to be equatorial</source>
-   <translation type="unfinished" />
+   <translation>sie auf einem Polkeil stünde oder sie für „{purpose}“ nicht parallaktisch sein müsste</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>it were driven</source>
-   <translation type="unfinished" />
+   <translation>sie einen Antrieb hätte</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>it were listed for {load:g} kg, or the load were {capacity:g} kg or less</source>
-   <translation type="unfinished" />
+   <translation>sie für {load:g} kg angegeben wäre oder die Last höchstens {capacity:g} kg betrüge</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>its price is not entered</source>
-   <translation type="unfinished" />
+   <translation>ihr Preis ist nicht eingegeben</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>its price of {price:g} is above {limit:g}</source>
-   <translation type="unfinished" />
+   <translation>ihr Preis von {price:g} liegt über {limit:g}</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>the listed capacity is not known</source>
-   <translation type="unfinished" />
+   <translation>die angegebene Tragkraft ist nicht bekannt</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>the load it is to carry is not known</source>
-   <translation type="unfinished" />
+   <translation>die Last, die sie tragen soll, ist nicht bekannt</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>whether it has an autoguider port is not known</source>
-   <translation type="unfinished" />
+   <translation>ob sie einen Autoguider-Anschluss hat, ist nicht bekannt</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>whether it is driven is not known</source>
-   <translation type="unfinished" />
+   <translation>ob sie einen Antrieb hat, ist nicht bekannt</translation>
   </message>
   <message>
    <location filename="core/mount/musts.py" />
    <source>{load:g} kg is more than the {capacity:g} kg it is listed to carry</source>
-   <translation type="unfinished" />
+   <translation>{load:g} kg sind mehr als die {capacity:g} kg, für die sie angegeben ist</translation>
   </message>
   <message>
    <location filename="core/mount/optics.py" />
    <source>The binning is given as {binning}; it is 1 or more.</source>
-   <translation type="unfinished" />
+   <translation>Als Binning ist {binning} angegeben; es ist 1 oder mehr.</translation>
   </message>
   <message>
    <location filename="core/mount/optics.py" />
    <source>The focal length of “{name}” is not entered; see its data sheet.</source>
-   <translation type="unfinished" />
+   <translation>Die Brennweite von „{name}“ ist nicht eingegeben; siehe Datenblatt.</translation>
   </message>
   <message>
    <location filename="core/mount/optics.py" />
    <source>The number of pixels across of “{name}” is not entered; see its data sheet.</source>
-   <translation type="unfinished" />
+   <translation>Die Zahl der Pixel in der Breite von „{name}“ ist nicht eingegeben; siehe Datenblatt.</translation>
   </message>
   <message>
    <location filename="core/mount/optics.py" />
    <source>The number of pixels down of “{name}” is not entered; see its data sheet.</source>
-   <translation type="unfinished" />
+   <translation>Die Zahl der Pixel in der Höhe von „{name}“ ist nicht eingegeben; siehe Datenblatt.</translation>
   </message>
   <message>
    <location filename="core/mount/optics.py" />
    <source>The pixel size of “{name}” is not entered; see its data sheet.</source>
-   <translation type="unfinished" />
+   <translation>Die Pixelgröße von „{name}“ ist nicht eingegeben; siehe Datenblatt.</translation>
   </message>
   <message>
    <location filename="core/mount/optics.py" />
    <source>The reducer or Barlow factor is given as {factor:g}; it lies between 0.05 and 20, and is 1 without either.</source>
-   <translation type="unfinished" />
+   <translation>Als Faktor von Reducer oder Barlowlinse ist {factor:g} angegeben; er liegt zwischen 0.05 und 20 und ist 1 ohne beides.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>Nothing is on the mount yet.</source>
-   <translation type="unfinished" />
+   <translation>Auf der Montierung ist noch nichts.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>Overloaded, the clutches or worm may slip, the tube may swing down on you, a screw or the tripod may give way and everything may fall. Do not use it so: take parts off.</source>
-   <translation type="unfinished" />
+   <translation>Überladen können Klemmen oder Schnecke durchrutschen, das Rohr kann auf Sie herabschwingen, eine Schraube oder das Stativ nachgeben und alles herunterfallen. Nicht so verwenden: Nehmen Sie Teile ab.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>The load against the capacity: the data sheet's figure is missing.</source>
-   <translation type="unfinished" />
+   <translation>Die Last gegen die Tragkraft: Der Wert aus dem Datenblatt fehlt.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>The load is at least {mass:.1f} kg</source>
-   <translation type="unfinished" />
+   <translation>Die Last beträgt mindestens {mass:.1f} kg</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>The load is {mass:.1f} kg</source>
-   <translation type="unfinished" />
+   <translation>Die Last beträgt {mass:.1f} kg</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>The moment about the axes: it is judged for German equatorial mounts only.</source>
-   <translation type="unfinished" />
+   <translation>Das Moment um die Achsen: Es wird nur für deutsche Montierungen beurteilt.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>The moment about the polar axis: missing {unknown}.</source>
-   <translation type="unfinished" />
+   <translation>Das Moment um die Polachse: Es fehlt {unknown}.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>The moment against the mount's: the data sheet does not say at what distance from the axis the capacity holds.</source>
-   <translation type="unfinished" />
+   <translation>Das Moment gegen das der Montierung: Das Datenblatt sagt nicht, für welchen Abstand von der Achse die Tragkraft gilt.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>The part of the capacity used for {purpose} is given as {percent:g} %; it lies between 5 and 100 %.</source>
-   <translation type="unfinished" />
+   <translation>Als benutzter Teil der Tragkraft für „{purpose}“ sind {percent:g} % angegeben; er liegt zwischen 5 und 100 %.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>The whole load: no mass is entered for {unweighed}.</source>
-   <translation type="unfinished" />
+   <translation>Die ganze Last: Für {unweighed} ist keine Masse eingegeben.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>Wind, and how stiff tripod and saddle are.</source>
-   <translation type="unfinished" />
+   <translation>Wind, und wie steif Stativ und Klemme sind.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>{load}, {part}: above {practice}.</source>
-   <translation type="unfinished" />
+   <translation>{load}, {part}: über {practice}.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>{load}, {part}: more than “{mount}” is listed to carry at this distance from the axis.</source>
-   <translation type="unfinished" />
+   <translation>{load}, {part}: mehr, als „{mount}“ in diesem Abstand von der Achse tragen soll.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>{load}, {part}: more than “{mount}” is listed to carry.</source>
-   <translation type="unfinished" />
+   <translation>{load}, {part}: mehr, als „{mount}“ tragen soll.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>{load}, {part}: within {practice}.</source>
-   <translation type="unfinished" />
+   <translation>{load}, {part}: innerhalb von {practice}.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>{load}, {part}; it cannot be judged without the mass of {names}.</source>
-   <translation type="unfinished" />
+   <translation>{load}, {part}; ohne die Masse von {names} ist das nicht zu beurteilen.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>{load}; the listed capacity of “{mount}” is not known: see its data sheet.</source>
-   <translation type="unfinished" />
+   <translation>{load}; die Tragkraft von „{mount}“ ist nicht bekannt: siehe Datenblatt.</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>{percent:.0f} % of the {capacity:g} kg listed</source>
-   <translation type="unfinished" />
+   <translation>{percent:.0f} % der angegebenen {capacity:g} kg</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>{percent:g} % of the listed capacity (common practice, no source)</source>
-   <translation type="unfinished" />
+   <translation>{percent:g} % der angegebenen Tragkraft (übliche Praxis, ohne Quelle)</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>{percent:g} % of the listed capacity (our suggestion, no source)</source>
-   <translation type="unfinished" />
+   <translation>{percent:g} % der angegebenen Tragkraft (unser Vorschlag, ohne Quelle)</translation>
   </message>
   <message>
    <location filename="core/mount/payload.py" />
    <source>{percent:g} % of the listed capacity (your own figure)</source>
-   <translation type="unfinished" />
+   <translation>{percent:g} % der angegebenen Tragkraft (Ihr eigener Wert)</translation>
   </message>
   <message>
    <location filename="core/mount/quantities.py" />
    <source>correct it, or leave it empty if it is not known</source>
-   <translation type="unfinished" />
+   <translation>berichtigen Sie es, oder lassen Sie es leer, wenn es nicht bekannt ist</translation>
   </message>
   <message>
    <location filename="core/mount/quantities.py" />
    <source>{label} of “{name}” is given as {value:g}{unit}; it is above zero: {advice}.</source>
-   <translation type="unfinished" />
+   <translation>{label} von „{name}“ ist mit {value:g}{unit} angegeben; der Wert muss über null liegen: {advice}.</translation>
   </message>
   <message>
    <location filename="core/mount/quantities.py" />
    <source>{label} of “{name}” is given as {value:g}{unit}; it lies between {low:g} and {high:g}{unit}: {advice}.</source>
-   <translation type="unfinished" />
+   <translation>{label} von „{name}“ ist mit {value:g}{unit} angegeben; möglich ist {low:g} bis {high:g}{unit}: {advice}.</translation>
   </message>
   <message>
    <location filename="core/mount/quantities.py" />
    <source>{label} of “{name}” is not a number; it is above zero: {advice}.</source>
-   <translation type="unfinished" />
+   <translation>{label} von „{name}“ ist keine Zahl; der Wert muss über null liegen: {advice}.</translation>
   </message>
   <message>
    <location filename="core/mount/quantities.py" />
    <source>{label} of “{name}” is not a number; it lies between {low:g} and {high:g}{unit}: {advice}.</source>
-   <translation type="unfinished" />
+   <translation>{label} von „{name}“ ist keine Zahl; möglich ist {low:g} bis {high:g}{unit}: {advice}.</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>Do not take the planet {body} for it, {apart:.0f}° away ({way}).</source>
-   <translation type="unfinished" />
+   <translation>Nicht mit dem Planeten {body} verwechseln, {apart:.0f}° entfernt ({way}).</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>No brighter star stands within three fists of it.</source>
-   <translation type="unfinished" />
+   <translation>Im Umkreis von drei Fäusten steht kein hellerer Stern.</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>above</source>
-   <translation type="unfinished" />
+   <translation>oben</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>almost overhead, {altitude:.0f}° high towards the {direction}</source>
-   <translation type="unfinished" />
+   <translation>fast senkrecht über Ihnen, {altitude:.0f}° hoch in Richtung {direction}</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>below</source>
-   <translation type="unfinished" />
+   <translation>unten</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>left</source>
-   <translation type="unfinished" />
+   <translation>links</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>lower left</source>
-   <translation type="unfinished" />
+   <translation>links unten</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>lower right</source>
-   <translation type="unfinished" />
+   <translation>rechts unten</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>right</source>
-   <translation type="unfinished" />
+   <translation>rechts</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>upper left</source>
-   <translation type="unfinished" />
+   <translation>links oben</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>upper right</source>
-   <translation type="unfinished" />
+   <translation>rechts oben</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>{altitude:.0f}° high in the {direction}, one fist at arm's length above the horizon</source>
-   <translation type="unfinished" />
+   <translation>{altitude:.0f}° hoch im {direction}, eine Faust am ausgestreckten Arm über dem Horizont</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>{altitude:.0f}° high in the {direction}, {fists} fists at arm's length above the horizon</source>
-   <translation type="unfinished" />
+   <translation>{altitude:.0f}° hoch im {direction}, {fists} Fäuste am ausgestreckten Arm über dem Horizont</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>{star}, in {constellation}: {where}.</source>
-   <translation type="unfinished" />
+   <translation>{star}, in {constellation}: {where}.</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>{star}, the nearest brighter star near it, stands {apart:.0f}° away ({way} as you face it).</source>
-   <translation type="unfinished" />
+   <translation>{star}, der nächste hellere Stern in der Nähe, steht {apart:.0f}° entfernt ({way} in Blickrichtung).</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>{star}, the only brighter star near it, stands {apart:.0f}° away ({way} as you face it).</source>
-   <translation type="unfinished" />
+   <translation>{star}, der einzige hellere Stern in der Nähe, steht {apart:.0f}° entfernt ({way} in Blickrichtung).</translation>
   </message>
   <message>
    <location filename="core/mount/recognise.py" />
    <source>{star}: {where}.</source>
-   <translation type="unfinished" />
+   <translation>{star}: {where}.</translation>
   </message>
   <message>
    <location filename="core/mount/rotationderotator.py" />
    <source>A derotator with {range:.0f}° between its stops cannot be used: it needs at least 180°, and a speed above zero. Correct its limits.</source>
-   <translation type="unfinished" />
+   <translation>Ein Derotator mit {range:.0f}° zwischen seinen Anschlägen ist nicht zu gebrauchen: Er braucht mindestens 180° und eine Geschwindigkeit über null. Berichtigen Sie seine Grenzen.</translation>
   </message>
   <message>
    <location filename="core/mount/rotationderotator.py" />
    <source>The field turns through {turn:.0f}° on this track; the derotator manages it from {start:.0f}° in one go.</source>
-   <translation type="unfinished" />
+   <translation>Das Bildfeld dreht sich auf dieser Bahn um {turn:.0f}°; der Derotator schafft das von {start:.0f}° an in einem Zug.</translation>
   </message>
   <message>
    <location filename="core/mount/rotationderotator.py" />
    <source>The field turns through {turn:.0f}° on this track; {troubles}. Stop the exposure for that time.</source>
-   <translation type="unfinished" />
+   <translation>Das Bildfeld dreht sich auf dieser Bahn um {turn:.0f}°; {troubles}. Belichten Sie in dieser Zeit nicht.</translation>
   </message>
   <message>
    <location filename="core/mount/rotationderotator.py" />
    <source>it must be turned back by half a turn once</source>
-   <translation type="unfinished" />
+   <translation>er muss einmal um eine halbe Umdrehung zurückgedreht werden</translation>
   </message>
   <message>
    <location filename="core/mount/rotationderotator.py" />
    <source>it must be turned back by half a turn {times} times</source>
-   <translation type="unfinished" />
+   <translation>er muss {times}-mal um eine halbe Umdrehung zurückgedreht werden</translation>
   </message>
   <message>
    <location filename="core/mount/rotationderotator.py" />
    <source>near the zenith the field turns at up to {speed:.2f}° a second, faster than it can, for {minutes:.0f} min</source>
-   <translation type="unfinished" />
+   <translation>nahe dem Zenit dreht sich das Bildfeld mit bis zu {speed:.2f}° je Sekunde, {minutes:.0f} min lang schneller, als er kann</translation>
   </message>
   <message>
    <location filename="core/mount/rotationexposure.py" />
    <source>The frame and the smear allowed in it must be larger than nothing.</source>
-   <translation type="unfinished" />
+   <translation>Das Bild und die darin erlaubte Verwischung müssen größer als nichts sein.</translation>
   </message>
   <message>
    <location filename="core/mount/rotationexposure.py" />
    <source>The whole time and the exposure must be longer than nothing.</source>
-   <translation type="unfinished" />
+   <translation>Die ganze Zeit und die Belichtung müssen länger als nichts sein.</translation>
   </message>
   <message>
    <location filename="core/mount/rotationtrack.py" />
    <source>A track needs moments in rising order.</source>
-   <translation type="unfinished" />
+   <translation>Eine Bahn braucht Zeitpunkte in steigender Folge.</translation>
   </message>
   <message>
    <location filename="core/mount/rotationzenith.py" />
    <source>A drive limit of {limit:g}° a second is slower than the stars turn (0.0042° a second); such a mount cannot follow anywhere. Correct the limit.</source>
-   <translation type="unfinished" />
+   <translation>Eine Höchstgeschwindigkeit von {limit:g}° je Sekunde ist langsamer als die Sterne (0.0042° je Sekunde); eine solche Montierung kann nirgends folgen. Berichtigen Sie die Grenze.</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>A guide pixel of {scale:.2f}″ is {ratio:.1f} image pixels; guiding can tell about {resolution:.2g} of a pixel: {advice} (up to {most:g} is common practice, no source).</source>
-   <translation type="unfinished" />
+   <translation>Ein Guidingpixel von {scale:.2f}″ entspricht {ratio:.1f} Bildpixeln; das Guiding unterscheidet etwa {resolution:.2g} Pixel: {advice} (bis {most:g} ist übliche Praxis, ohne Quelle).</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>The binning</source>
-   <translation type="unfinished" />
+   <translation>Das Binning</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>The guide scale</source>
-   <translation type="unfinished" />
+   <translation>Der Guiding-Maßstab</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>The image scale</source>
-   <translation type="unfinished" />
+   <translation>Der Abbildungsmaßstab</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>The seeing</source>
-   <translation type="unfinished" />
+   <translation>Das Seeing</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>The sensor's height</source>
-   <translation type="unfinished" />
+   <translation>Die Höhe des Sensors</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>The sensor's width</source>
-   <translation type="unfinished" />
+   <translation>Die Breite des Sensors</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>a fitting sampling</source>
-   <translation type="unfinished" />
+   <translation>eine passende Abtastung</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>coarse: detail the sky allows is lost, guiding and alignment are forgiving</source>
-   <translation type="unfinished" />
+   <translation>grob: Einzelheiten, die der Himmel erlaubt, gehen verloren, Guiding und Ausrichtung sind nachsichtig</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>fine enough</source>
-   <translation type="unfinished" />
+   <translation>fein genug</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>fine: no more detail, and guiding and alignment must be better for it; binning helps</source>
-   <translation type="unfinished" />
+   <translation>fein: nicht mehr Einzelheiten, und Guiding und Ausrichtung müssen dafür besser sein; Binning hilft</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>too coarse: use a guide focal length at least {times:.1f} times as long</source>
-   <translation type="unfinished" />
+   <translation>zu grob: Nehmen Sie eine mindestens {times:.1f}-mal so lange Guiding-Brennweite</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>{seeing:g}″ seeing covers {across:.1f} pixels of {scale:.2f}″: {said} ({fewest:g} to {most:g} is common practice, no source).</source>
-   <translation type="unfinished" />
+   <translation>{seeing:g}″ Seeing decken {across:.1f} Pixel von {scale:.2f}″: {said} ({fewest:g} bis {most:g} ist übliche Praxis, ohne Quelle).</translation>
   </message>
   <message>
    <location filename="core/mount/sampling.py" />
    <source>{what} is given as {value:g}; it is above zero: correct it.</source>
-   <translation type="unfinished" />
+   <translation>{what} ist mit {value:g} angegeben; der Wert muss über null liegen: Berichtigen Sie ihn.</translation>
   </message>
   <message>
    <location filename="core/mount/scores.py" />
    <source>by hand</source>
-   <translation type="unfinished" />
+   <translation>von Hand</translation>
   </message>
   <message>
    <location filename="core/mount/scores.py" />
    <source>driven</source>
-   <translation type="unfinished" />
+   <translation>mit Antrieb</translation>
   </message>
   <message>
    <location filename="core/mount/scores.py" />
    <source>driven, goto not known</source>
-   <translation type="unfinished" />
+   <translation>mit Antrieb, Goto nicht bekannt</translation>
   </message>
   <message>
    <location filename="core/mount/scores.py" />
    <source>goto</source>
-   <translation type="unfinished" />
+   <translation>Goto</translation>
   </message>
   <message>
    <location filename="core/mount/scores.py" />
    <source>no</source>
-   <translation type="unfinished" />
+   <translation>nein</translation>
   </message>
   <message>
    <location filename="core/mount/scores.py" />
    <source>no goto, drive not known</source>
-   <translation type="unfinished" />
+   <translation>kein Goto, Antrieb nicht bekannt</translation>
   </message>
   <message>
    <location filename="core/mount/scores.py" />
    <source>not known</source>
-   <translation type="unfinished" />
+   <translation>nicht bekannt</translation>
   </message>
   <message>
    <location filename="core/mount/scores.py" />
    <source>yes</source>
-   <translation type="unfinished" />
+   <translation>ja</translation>
   </message>
   <message>
    <location filename="core/mount/scores.py" />
    <source>{mark:g} of 5</source>
-   <translation type="unfinished" />
+   <translation>{mark:g} von 5</translation>
   </message>
   <message>
    <location filename="core/mount/seenfield.py" />
    <source>Taken to be {across:g}′ across, a small field (common practice, no source): type what you see, or choose telescope and camera on the Mount page.</source>
-   <translation type="unfinished" />
+   <translation>Angenommen werden {across:g}′ Durchmesser, ein kleines Bildfeld (übliche Praxis, ohne Quelle): Geben Sie ein, was Sie sehen, oder wählen Sie Teleskop und Kamera auf der Seite „Montierung“.</translation>
   </message>
   <message>
    <location filename="core/mount/seenfield.py" />
    <source>{across:.3g}′ across, as you typed.</source>
-   <translation type="unfinished" />
+   <translation>{across:.3g}′ Durchmesser, wie eingegeben.</translation>
   </message>
   <message>
    <location filename="core/mount/seenfield.py" />
    <source>{across:.3g}′ across, from “{name}”.</source>
-   <translation type="unfinished" />
+   <translation>{across:.3g}′ Durchmesser, aus „{name}“.</translation>
   </message>
   <message>
    <location filename="core/mount/skysetup.py" />
    <source>After {names} and {last} expect to point about {error:.1f}′ off, and {worst:.1f}′ in the worst part of the sky; after {careless}, taken for their brightness alone, {careless_error:.1f}′ and {careless_worst:.1f}′.</source>
-   <translation type="unfinished" />
+   <translation>Nach {names} und {last} ist zu erwarten, dass sie etwa {error:.1f}′ danebenzeigt, im schlechtesten Teil des Himmels {worst:.1f}′; nach {careless}, nur der Helligkeit wegen genommen, {careless_error:.1f}′ und {careless_worst:.1f}′.</translation>
   </message>
   <message>
    <location filename="core/mount/skysetup.py" />
    <source>By chance those would do as well now.</source>
-   <translation type="unfinished" />
+   <translation>Zufällig täten es diese jetzt ebenso gut.</translation>
   </message>
   <message>
    <location filename="core/mount/skysetup.py" />
    <source>Level the base first, in two directions at right angles: what is left of its tilt is then small enough for a few stars to take out.</source>
-   <translation type="unfinished" />
+   <translation>Richten Sie zuerst die Basis waagerecht, in zwei Richtungen im rechten Winkel: Was von ihrer Neigung bleibt, ist dann klein genug, dass einige Sterne es beseitigen.</translation>
   </message>
   <message>
    <location filename="core/mount/skysetup.py" />
    <source>No stars stand as far apart as they should now; these are the best there are. Take a third or fourth once the sky has turned.</source>
-   <translation type="unfinished" />
+   <translation>Derzeit stehen keine Sterne so weit auseinander, wie sie sollten; diese sind die besten. Nehmen Sie einen dritten oder vierten, wenn sich der Himmel gedreht hat.</translation>
   </message>
   <message>
    <location filename="core/mount/skysetup.py" />
    <source>One side of the meridian after the other, with one flip between: stars on both sides tell a tube that is not square to its axis from an axis that is off.</source>
-   <translation type="unfinished" />
+   <translation>Eine Seite des Meridians nach der anderen, dazwischen einmal umschlagen: Sterne auf beiden Seiten unterscheiden ein Rohr, das nicht rechtwinklig zu seiner Achse steht, von einer Achse, die danebenliegt.</translation>
   </message>
   <message>
    <location filename="core/mount/skysetup.py" />
    <source>Only {count} fit stars are up: not enough clear sky between {lowest:.0f}° and {highest:.0f}°. Wait half an hour, or move to a place with a wider view.</source>
-   <translation type="unfinished" />
+   <translation>Nur {count} geeignete Sterne stehen am Himmel: zu wenig freier Himmel zwischen {lowest:.0f}° und {highest:.0f}°. Warten Sie eine halbe Stunde, oder gehen Sie an einen Platz mit weiterer Sicht.</translation>
   </message>
   <message>
    <location filename="core/mount/skysetup.py" />
    <source>The Sun is up: no star can be used, and no optic may come near the Sun. Choose a time after sunset.</source>
-   <translation type="unfinished" />
+   <translation>Die Sonne steht am Himmel: Kein Stern ist zu gebrauchen, und keine Optik darf in die Nähe der Sonne gerichtet werden. Wählen Sie eine Zeit nach Sonnenuntergang.</translation>
   </message>
   <message>
    <location filename="core/mount/skysetup.py" />
    <source>Two or three reference stars can be chosen.</source>
-   <translation type="unfinished" />
+   <translation>Es lassen sich zwei oder drei Referenzsterne wählen.</translation>
   </message>
   <message>
    <location filename="core/mount/tubebalance.py" />
    <source>The balance along the tube cannot be told with nothing on the tube.</source>
-   <translation type="unfinished" />
+   <translation>Das Gleichgewicht längs des Rohrs lässt sich nicht bestimmen, solange nichts auf dem Rohr ist.</translation>
   </message>
   <message>
    <location filename="core/mount/tubebalance.py" />
    <source>The balance along the tube cannot be told without {unknown}.</source>
-   <translation type="unfinished" />
+   <translation>Das Gleichgewicht längs des Rohrs lässt sich nicht bestimmen; es fehlt: {unknown}.</translation>
   </message>
   <message>
    <location filename="core/mount/tubebalance.py" />
    <source>The tube balances where it is.</source>
-   <translation type="unfinished" />
+   <translation>Das Rohr ist im Gleichgewicht, wo es ist.</translation>
   </message>
   <message>
    <location filename="core/mount/tubebalance.py" />
    <source>The tube is front-heavy: slide it {slide:.0f} mm back</source>
-   <translation type="unfinished" />
+   <translation>Das Rohr ist vorn schwerer: Schieben Sie es {slide:.0f} mm zurück</translation>
   </message>
   <message>
    <location filename="core/mount/tubebalance.py" />
    <source>The tube is rear-heavy: slide it {slide:.0f} mm forward</source>
-   <translation type="unfinished" />
+   <translation>Das Rohr ist hinten schwerer: Schieben Sie es {slide:.0f} mm nach vorn</translation>
   </message>
   <message>
    <location filename="core/mount/tubebalance.py" />
    <source>move heavy parts back, or use a longer dovetail</source>
-   <translation type="unfinished" />
+   <translation>schwere Teile nach hinten setzen oder eine längere Prismenschiene verwenden</translation>
   </message>
   <message>
    <location filename="core/mount/tubebalance.py" />
    <source>move heavy parts forward, or use a longer dovetail</source>
-   <translation type="unfinished" />
+   <translation>schwere Teile nach vorn setzen oder eine längere Prismenschiene verwenden</translation>
   </message>
   <message>
    <location filename="core/mount/tubebalance.py" />
    <source>{slide}, but the dovetail lets it only {reach:.0f} mm: {ways}.</source>
-   <translation type="unfinished" />
+   <translation>{slide}, aber die Prismenschiene lässt nur {reach:.0f} mm zu: {ways}.</translation>
   </message>
   <message>
    <location filename="core/mount/tubebalance.py" />
    <source>{slide}; whether the dovetail is long enough is not known.</source>
-   <translation type="unfinished" />
+   <translation>{slide}; ob die Prismenschiene lang genug ist, ist nicht bekannt.</translation>
   </message>
   <message>
    <location filename="core/mount/tubebalance.py" />
    <source>{ways}, or add {mass:.2g} kg at the front end of the tube</source>
-   <translation type="unfinished" />
+   <translation>{ways}, oder {mass:.2g} kg am vorderen Ende des Rohrs anbringen</translation>
   </message>
   <message>
    <location filename="core/mount/tubebalance.py" />
    <source>{ways}, or add {mass:.2g} kg at the rear end of the tube</source>
-   <translation type="unfinished" />
+   <translation>{ways}, oder {mass:.2g} kg am hinteren Ende des Rohrs anbringen</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>The load is given as {load:g} kg; it lies between 0 and 5000 kg.</source>
-   <translation type="unfinished" />
+   <translation>Die Last ist mit {load:g} kg angegeben; sie liegt zwischen 0 und 5000 kg.</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>The part of the capacity to use lies between 5 and 100 %.</source>
-   <translation type="unfinished" />
+   <translation>Der benutzte Teil der Tragkraft liegt zwischen 5 und 100 %.</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>The weights are zero or above, and at least one is above zero.</source>
-   <translation type="unfinished" />
+   <translation>Die Gewichte sind null oder größer, und mindestens eines ist größer als null.</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>To stay within a price, enter the price.</source>
-   <translation type="unfinished" />
+   <translation>Um unter einem Preis zu bleiben, geben Sie den Preis ein.</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>autoguider port</source>
-   <translation type="unfinished" />
+   <translation>Autoguider-Anschluss</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>capacity</source>
-   <translation type="unfinished" />
+   <translation>Tragkraft</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>carries the load</source>
-   <translation type="unfinished" />
+   <translation>trägt die Last</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>drive and goto</source>
-   <translation type="unfinished" />
+   <translation>Antrieb und Goto</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>driven or goto</source>
-   <translation type="unfinished" />
+   <translation>Antrieb oder Goto</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>ease of use</source>
-   <translation type="unfinished" />
+   <translation>Bedienbarkeit</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>equatorial</source>
-   <translation type="unfinished" />
+   <translation>parallaktisch</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>error training</source>
-   <translation type="unfinished" />
+   <translation>Fehlertraining</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>own weight</source>
-   <translation type="unfinished" />
+   <translation>Eigengewicht</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>periodic error</source>
-   <translation type="unfinished" />
+   <translation>periodischer Fehler</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>pointing accuracy</source>
-   <translation type="unfinished" />
+   <translation>Zeigegenauigkeit</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>price</source>
-   <translation type="unfinished" />
+   <translation>Preis</translation>
   </message>
   <message>
    <location filename="core/mount/wishes.py" />
    <source>within the price</source>
-   <translation type="unfinished" />
+   <translation>nicht über dem Preis</translation>
+  </message>
+  <message>
+   <location filename="core/night/checklist.py" />
+   <source>The Sun gives no evening tonight to plan by: the steps stand without times.</source>
+   <translation>Die Sonne gibt heute keinen Abend her, nach dem zu planen wäre: Die Schritte stehen ohne Zeiten.</translation>
+  </message>
+  <message>
+   <location filename="core/night/checklist.py" />
+   <source>What needs stars cannot all be done before the target's time: it can begin {minutes:.0f} minutes later. Skip a step with a reason, or begin the target later.</source>
+   <translation>Was Sterne braucht, ist bis zur Zeit des Objekts nicht alles zu schaffen: Es kann {minutes:.0f} Minuten später beginnen. Überspringen Sie einen Schritt mit einem Grund, oder beginnen Sie das Objekt später.</translation>
+  </message>
+  <message>
+   <location filename="core/night/checklistmarks.py" />
+   <source>Say in a few words why the step is skipped; it goes into the report.</source>
+   <translation>Sagen Sie in ein paar Worten, warum der Schritt übersprungen wird; es kommt in den Bericht.</translation>
+  </message>
+  <message>
+   <location filename="core/night/checklistmarks.py" />
+   <source>done</source>
+   <translation>erledigt</translation>
+  </message>
+  <message>
+   <location filename="core/night/checklistmarks.py" />
+   <source>seen by the program</source>
+   <translation>vom Programm bemerkt</translation>
+  </message>
+  <message>
+   <location filename="core/night/checklistmarks.py" />
+   <source>skipped</source>
+   <translation>übersprungen</translation>
+  </message>
+  <message>
+   <location filename="core/night/checklistown.py" />
+   <source>The step has no text; write what is to be done.</source>
+   <translation>Der Schritt hat keinen Text; schreiben Sie, was zu tun ist.</translation>
+  </message>
+  <message>
+   <location filename="core/night/checklistown.py" />
+   <source>The step takes {minutes:g} minutes; give 0 to {longest:.0f}.</source>
+   <translation>Der Schritt dauert {minutes:g} Minuten; geben Sie 0 bis {longest:.0f} an.</translation>
+  </message>
+  <message>
+   <location filename="core/night/checkliststeps.py" />
+   <source>The checklist's texts {file} cannot be read ({error}). Install Poleward again.</source>
+   <translation>Die Texte der Checkliste {file} lassen sich nicht lesen ({error}). Installieren Sie Poleward neu.</translation>
+  </message>
+  <message>
+   <location filename="core/night/checkliststeps.py" />
+   <source>at dusk</source>
+   <translation>in der Dämmerung</translation>
+  </message>
+  <message>
+   <location filename="core/night/checkliststeps.py" />
+   <source>before you leave</source>
+   <translation>vor der Abfahrt</translation>
+  </message>
+  <message>
+   <location filename="core/night/checkliststeps.py" />
+   <source>by daylight</source>
+   <translation>bei Tageslicht</translation>
+  </message>
+  <message>
+   <location filename="core/night/checkliststeps.py" />
+   <source>closing down</source>
+   <translation>Abbau</translation>
+  </message>
+  <message>
+   <location filename="core/night/checkliststeps.py" />
+   <source>in the dark</source>
+   <translation>im Dunkeln</translation>
+  </message>
+  <message>
+   <location filename="core/night/checkliststeps.py" />
+   <source>through the night</source>
+   <translation>durch die Nacht</translation>
+  </message>
+  <message>
+   <location filename="core/night/planalign.py" />
+   <source>Align on {meridian_star} near the meridian and {low_star} low ({hour_angle}, {altitude:.0f}° high)</source>
+   <translation>Ausrichten mit {meridian_star} nahe dem Meridian und {low_star} in niedriger Höhe ({hour_angle}, {altitude:.0f}° hoch)</translation>
+  </message>
+  <message>
+   <location filename="core/night/plannight.py" />
+   <source>It gets no darker than civil twilight: only the brightest stars and planets show.</source>
+   <translation>Es wird nicht dunkler als bürgerliche Dämmerung: Nur die hellsten Sterne und Planeten zeigen sich.</translation>
+  </message>
+  <message>
+   <location filename="core/night/plannight.py" />
+   <source>It gets no darker than {darkest}: bright stars and planets serve, faint nebulae and galaxies hardly.</source>
+   <translation>Dunkler als „{darkest}“ wird es nicht: Helle Sterne und Planeten taugen, schwache Nebel und Galaxien kaum.</translation>
+  </message>
+  <message>
+   <location filename="core/night/plannight.py" />
+   <source>The Sun does not rise: polar night. What is dark here may last past noon.</source>
+   <translation>Die Sonne geht nicht auf: Polarnacht. Was hier dunkel ist, kann über den Mittag hinaus dauern.</translation>
+  </message>
+  <message>
+   <location filename="core/night/plannight.py" />
+   <source>The Sun does not set: polar summer, no night at all. Stars cannot be used; keep every optic away from the Sun.</source>
+   <translation>Die Sonne geht nicht unter: Polarsommer, gar keine Nacht. Sterne sind nicht zu gebrauchen; halten Sie jede Optik von der Sonne weg.</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantarget.py" />
+   <source>coordinates</source>
+   <translation>Koordinaten</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantarget.py" />
+   <source>planet</source>
+   <translation>Planet</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantarget.py" />
+   <source>star</source>
+   <translation>Stern</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>Moonrise, {percent:.0f} % lit</source>
+   <translation>Mondaufgang, {percent:.0f} % beleuchtet</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>Moonset, {percent:.0f} % lit</source>
+   <translation>Monduntergang, {percent:.0f} % beleuchtet</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>Sunrise</source>
+   <translation>Sonnenaufgang</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>Sunset</source>
+   <translation>Sonnenuntergang</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>{light} begins</source>
+   <translation>{light} beginnt</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>{light} ends</source>
+   <translation>{light} endet</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>{name} too near the zenith</source>
+   <translation>{name} zu nahe am Zenit</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>{name}: flip possible</source>
+   <translation>{name}: Umschlagen möglich</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>{name}: flip, centre again</source>
+   <translation>{name}: umschlagen, neu zentrieren</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>{name}: mount must wait</source>
+   <translation>{name}: Montierung muss warten</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>{target} clear</source>
+   <translation>{target} frei</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>{target} on the meridian</source>
+   <translation>{target} im Meridian</translation>
+  </message>
+  <message>
+   <location filename="core/night/plantimeline.py" />
+   <source>{target} on the meridian below the pole</source>
+   <translation>{target} im Meridian unter dem Pol</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportchecked.py" />
+   <source>a list is missing</source>
+   <translation>eine Liste fehlt</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportchecked.py" />
+   <source>{given!r:.40} is no key</source>
+   <translation>{given!r:.40} ist kein Schlüssel</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportchecked.py" />
+   <source>{given!r:.40} is no number that can be used</source>
+   <translation>{given!r:.40} ist keine brauchbare Zahl</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportchecked.py" />
+   <source>{given!r:.40} stands where a number belongs</source>
+   <translation>{given!r:.40} steht, wo eine Zahl hingehört</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportchecked.py" />
+   <source>{given!r:.40} stands where a text belongs</source>
+   <translation>{given!r:.40} steht, wo ein Text hingehört</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportchecked.py" />
+   <source>{given!r:.40} stands where true or false belongs</source>
+   <translation>{given!r:.40} steht, wo wahr oder falsch hingehört</translation>
+  </message>
+  <message>
+   <location filename="core/night/reporthtml.py" />
+   <source>Night of {time}</source>
+   <translation>Nacht vom {time}</translation>
+  </message>
+  <message>
+   <location filename="core/night/reporthtml.py" />
+   <source>Night of {time}, {place}</source>
+   <translation>Nacht vom {time}, {place}</translation>
+  </message>
+  <message>
+   <location filename="core/night/reporthtml.py" />
+   <source>{caption}: {name}, {size:.0f} kB, not shown here.</source>
+   <translation>{caption}: {name}, {size:.0f} kB, hier nicht gezeigt.</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>The file cannot be read as a night: {reason}. Nothing was changed.</source>
+   <translation>Die Datei lässt sich nicht als Nacht lesen: {reason}. Es wurde nichts geändert.</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>The file does not say which form it has. Nothing was changed.</source>
+   <translation>Die Datei sagt nicht, welche Form sie hat. Es wurde nichts geändert.</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>The file has {megabytes:.0f} MB; a night has less than {most_megabytes:.0f}. Choose the file that was exported here. Nothing was changed.</source>
+   <translation>Die Datei hat {megabytes:.0f} MB; eine Nacht hat weniger als {most_megabytes:.0f}. Wählen Sie die Datei, die hier exportiert wurde. Es wurde nichts geändert.</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>The file is damaged or was changed by hand: {what}. Nothing was taken from it.</source>
+   <translation>Die Datei ist beschädigt oder wurde von Hand geändert: {what}. Es wurde nichts daraus übernommen.</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>The file is not a night exported by this program (“format”: “{form}”). Choose one that is. Nothing was changed.</source>
+   <translation>Die Datei ist keine von diesem Programm exportierte Nacht („format“: „{form}“). Wählen Sie eine solche. Es wurde nichts geändert.</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>The night was exported by a newer version of this program (form {version}; this one reads {known_version}). Update the program, then take it in. Nothing was changed.</source>
+   <translation>Die Nacht wurde von einer neueren Version dieses Programms exportiert (Form {version}; diese hier liest {known_version}). Aktualisieren Sie das Programm, und übernehmen Sie sie dann. Es wurde nichts geändert.</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>an attachment is not base 64</source>
+   <translation>ein Anhang ist nicht in Base 64</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>an entry has no content</source>
+   <translation>ein Eintrag hat keinen Inhalt</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>it is not text</source>
+   <translation>sie ist kein Text</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>its site lies outside the Earth</source>
+   <translation>ihr Standort liegt außerhalb der Erde</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>leg “{label}” has a reading without a time or an offset</source>
+   <translation>Etappe „{label}“ hat eine Ablesung ohne Zeit oder ohne Abweichung</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>the columns of leg “{label}” are not equally long</source>
+   <translation>die Spalten der Etappe „{label}“ sind nicht gleich lang</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportjson.py" />
+   <source>“{name}” is missing</source>
+   <translation>„{name}“ fehlt</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>Alignment {number}</source>
+   <translation>Ausrichtung {number}</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>Checklist</source>
+   <translation>Checkliste</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>Equipment</source>
+   <translation>Ausrüstung</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>Meridian flip</source>
+   <translation>Umschlagen am Meridian</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>Notes</source>
+   <translation>Notizen</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>Pictures</source>
+   <translation>Bilder</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>Plan</source>
+   <translation>Plan</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>The night</source>
+   <translation>Die Nacht</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>Tracking</source>
+   <translation>Nachführung</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>Weather</source>
+   <translation>Wetter</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>aimed at</source>
+   <translation>ausgerichtet auf</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>altitude bolt, moved over meant</source>
+   <translation>Höhenschraube, bewegt zu gemeint</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>axis error reached</source>
+   <translation>erreichter Achsenfehler</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>azimuth bolt, moved over meant</source>
+   <translation>Azimutschraube, bewegt zu gemeint</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>begun</source>
+   <translation>begonnen</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>bolts turned</source>
+   <translation>Stellschrauben gedreht</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>centred and focused again</source>
+   <translation>wieder zentriert und scharf gestellt</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>drift ″/min</source>
+   <translation>Drift ″/min</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>east offset (″)</source>
+   <translation>Abweichung nach Osten (″)</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>flipped</source>
+   <translation>umgeschlagen</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>found</source>
+   <translation>gefunden</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>goal</source>
+   <translation>Ziel</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>last entry</source>
+   <translation>letzter Eintrag</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>left out</source>
+   <translation>weggelassen</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>leg</source>
+   <translation>Etappe</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>minutes</source>
+   <translation>Minuten</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>north offset (″)</source>
+   <translation>Abweichung nach Norden (″)</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>periodic error, peak to peak (″)</source>
+   <translation>periodischer Fehler, von Spitze zu Spitze (″)</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>readings</source>
+   <translation>Ablesungen</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>reason</source>
+   <translation>Grund</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>state</source>
+   <translation>Stand</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>step</source>
+   <translation>Schritt</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>straight line through them</source>
+   <translation>Gerade durch sie</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>target</source>
+   <translation>Objekt</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>time</source>
+   <translation>Zeit</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>time spent on the alignment</source>
+   <translation>Zeit für die Ausrichtung</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>used</source>
+   <translation>benutzt</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>what</source>
+   <translation>was</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>{leg}: declination drift</source>
+   <translation>{leg}: Deklinationsdrift</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>{leg}: tracking in right ascension</source>
+   <translation>{leg}: Nachführung in Rektaszension</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportsections.py" />
+   <source>{minutes:.0f} min</source>
+   <translation>{minutes:.0f} min</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>E</source>
+   <translation>O</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>N</source>
+   <translation>N</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>S</source>
+   <translation>S</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>W</source>
+   <translation>W</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>accessory</source>
+   <translation>Zubehör</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>air pressure there</source>
+   <translation>Luftdruck dort</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>air temperature</source>
+   <translation>Lufttemperatur</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>altitude</source>
+   <translation>Höhe</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>altitude error</source>
+   <translation>Höhenfehler</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>altitude half width</source>
+   <translation>± in der Höhe</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>altitude turns</source>
+   <translation>Umdrehungen in der Höhe</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>an unknown time</source>
+   <translation>zu unbekannter Zeit</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>azimuth</source>
+   <translation>Azimut</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>azimuth error</source>
+   <translation>Azimutfehler</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>azimuth half width</source>
+   <translation>± im Azimut</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>azimuth turns</source>
+   <translation>Umdrehungen im Azimut</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>begin</source>
+   <translation>Beginn</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>camera</source>
+   <translation>Kamera</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>counterweight</source>
+   <translation>Gegengewicht</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>elevation</source>
+   <translation>Höhe über dem Meer</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>end</source>
+   <translation>Ende</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>equipment</source>
+   <translation>Ausrüstung</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>error</source>
+   <translation>Fehler</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>eyepiece</source>
+   <translation>Okular</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>guider</source>
+   <translation>Guidingkamera</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>half width</source>
+   <translation>±</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>humidity</source>
+   <translation>Luftfeuchte</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>latitude</source>
+   <translation>Breite</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>legs</source>
+   <translation>Etappen</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>longitude</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>mount</source>
+   <translation>Montierung</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>name</source>
+   <translation>Name</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>never said</source>
+   <translation>nie angegeben</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>pixels</source>
+   <translation>Pixel</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>seeing</source>
+   <translation>Seeing</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>site</source>
+   <translation>Standort</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>telescope</source>
+   <translation>Teleskop</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>temperature</source>
+   <translation>Temperatur</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>wind</source>
+   <translation>Wind</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>without a name</source>
+   <translation>ohne Namen</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>worm period</source>
+   <translation>Schneckenperiode</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>{pressure} (from the elevation)</source>
+   <translation>{pressure} (aus der Höhe über dem Meer)</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>It is {light}.</source>
+   <translation>Es ist {light}.</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>It is {light}; {darkest} begins in {span}.</source>
+   <translation>Es ist {light}; noch {span}, dann {darkest}.</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>The Sun does not set tonight.</source>
+   <translation>Die Sonne geht heute nicht unter.</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>The axis error has not been measured since the bolts were last turned.</source>
+   <translation>Der Achsenfehler ist nicht gemessen, seit zuletzt an den Stellschrauben gedreht wurde.</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>The axis is {error:.1f}′ ± {half_width:.1f}′ off, {budget:.1f}′ is allowed tonight: turn the bolts again.</source>
+   <translation>Die Achse liegt {error:.1f}′ ± {half_width:.1f}′ daneben, heute sind {budget:.1f}′ erlaubt: noch einmal an den Stellschrauben drehen.</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>The axis is {error:.1f}′ ± {half_width:.1f}′ off, {budget:.1f}′ is allowed tonight: watch longer to be sure.</source>
+   <translation>Die Achse liegt {error:.1f}′ ± {half_width:.1f}′ daneben, heute sind {budget:.1f}′ erlaubt: länger beobachten, um sicher zu sein.</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>The axis is {error:.1f}′ ± {half_width:.1f}′ off: good enough, {budget:.1f}′ is allowed tonight.</source>
+   <translation>Die Achse liegt {error:.1f}′ ± {half_width:.1f}′ daneben: gut genug, heute sind {budget:.1f}′ erlaubt.</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>The axis is {error:.1f}′ ± {half_width:.1f}′ off; how much is allowed follows from the equipment and the target.</source>
+   <translation>Die Achse liegt {error:.1f}′ ± {half_width:.1f}′ daneben; wie viel erlaubt ist, folgt aus Ausrüstung und Objekt.</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>This mount has no polar axis to align.</source>
+   <translation>Diese Montierung hat keine Polachse, die auszurichten wäre.</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>dark</source>
+   <translation>dunkel</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>{hours} h {minutes:02d} min</source>
+   <translation>{hours} h {minutes:02d} min</translation>
+  </message>
+  <message>
+   <location filename="core/night/tonight.py" />
+   <source>{minutes} min</source>
+   <translation>{minutes} min</translation>
   </message>
   <message>
    <location filename="core/practice/meadow.py" />
@@ -8336,16 +10466,6 @@
   </message>
   <message>
    <location filename="core/sky/coordinates.py" />
-   <source>latitude</source>
-   <translation>Breite</translation>
-  </message>
-  <message>
-   <location filename="core/sky/coordinates.py" />
-   <source>longitude</source>
-   <translation>Länge</translation>
-  </message>
-  <message>
-   <location filename="core/sky/coordinates.py" />
    <source>right ascension</source>
    <translation>Rektaszension</translation>
   </message>
@@ -8458,11 +10578,6 @@
    <location filename="core/sky/deepsky.py" />
    <source>reflection nebula</source>
    <translation>Reflexionsnebel</translation>
-  </message>
-  <message>
-   <location filename="core/sky/deepsky.py" />
-   <source>star</source>
-   <translation>Stern</translation>
   </message>
   <message>
    <location filename="core/sky/deepsky.py" />
@@ -8783,6 +10898,811 @@
    <location filename="core/sky/zones.py" />
    <source>“{text}” may be {names}: write which.</source>
    <translation>„{text}“ kann {names} sein: Schreiben Sie, welche.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/axischeck.py" />
+   <source>Pointing and drift disagree on the polar axis by {azimuth:.1f}′ in azimuth and {altitude:.1f}′ in altitude: flexure, a moved tripod, coordinates of two epochs mixed, or a bolt turned in between. Trust the drift, which watches the sky itself.</source>
+   <translation>Zeigen und Drift sind sich über die Polachse um {azimuth:.1f}′ im Azimut und {altitude:.1f}′ in der Höhe uneins: Durchbiegung, ein verschobenes Stativ, vermischte Koordinaten zweier Epochen oder eine zwischendurch gedrehte Schraube. Trauen Sie der Drift, die den Himmel selbst beobachtet.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/axischeck.py" />
+   <source>Pointing and drift find the polar axis in the same place, within their errors.</source>
+   <translation>Zeigen und Drift finden die Polachse innerhalb ihrer Fehler am selben Ort.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/axischeck.py" />
+   <source>The polar axis cannot be compared: one of the two is unknown.</source>
+   <translation>Die Polachse lässt sich nicht vergleichen: Eines von beiden ist unbekannt.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/backlash.py" />
+   <source>A reversal needs at least {fewest} readings while the motion asked for grows in one direction; repeat it with short, equal pulses.</source>
+   <translation>Eine Umkehr braucht mindestens {fewest} Ablesungen, während die verlangte Bewegung in einer Richtung wächst; wiederholen Sie sie mit kurzen, gleichen Pulsen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/backlash.py" />
+   <source>Declination has {play:.1f}″ ± {half_width:.1f}″ of backlash: each reversal waits that long. Leave the axis slightly out of balance or the alignment slightly off, so that corrections go one way; or have the worm adjusted.</source>
+   <translation>Die Deklination hat {play:.1f}″ ± {half_width:.1f}″ Umkehrspiel: So lange wartet jede Umkehr. Lassen Sie die Achse etwas aus dem Gleichgewicht oder die Ausrichtung etwas daneben, damit die Korrekturen nach einer Seite gehen; oder lassen Sie die Schnecke nachstellen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/backlash.py" />
+   <source>No declination backlash beyond {size:.1f}″ shows.</source>
+   <translation>Es zeigt sich kein Umkehrspiel in Deklination über {size:.1f}″.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/backlash.py" />
+   <source>The guide rate is not known; enter arcseconds a second (half the sidereal rate is 7.5).</source>
+   <translation>Die Guidinggeschwindigkeit ist nicht bekannt; geben Sie Bogensekunden je Sekunde ein (die halbe Sterngeschwindigkeit ist 7.5).</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/backlash.py" />
+   <source>The star did not turn back within the motion asked for: the backlash is larger than {asked:.0f}″, or the axis does not answer. Ask for more, and check the cable.</source>
+   <translation>Der Stern ist innerhalb der verlangten Bewegung nicht umgekehrt: Das Umkehrspiel ist größer als {asked:.0f}″, oder die Achse reagiert nicht. Verlangen Sie mehr, und prüfen Sie das Kabel.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/backlash.py" />
+   <source>The star moves {rate:.2f} times as far as asked: the guide rate is not the one stated, or the calibration was made at another declination.</source>
+   <translation>Der Stern bewegt sich {rate:.2f}-mal so weit wie verlangt: Die Guidinggeschwindigkeit ist nicht die angegebene, oder die Kalibrierung wurde bei anderer Deklination gemacht.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/datasheet.py" />
+   <source>The data sheet promises {promised:.1f}″ peak to peak, measured {measured:.1f}″ ± {half_width:.1f}″: too close to tell; track longer.</source>
+   <translation>Das Datenblatt verspricht {promised:.1f}″ von Spitze zu Spitze, gemessen {measured:.1f}″ ± {half_width:.1f}″: zu knapp, um es zu sagen; zeichnen Sie länger auf.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/datasheet.py" />
+   <source>The data sheet promises {promised:.1f}″ peak to peak, measured {measured:.1f}″: it keeps its promise.</source>
+   <translation>Das Datenblatt verspricht {promised:.1f}″ von Spitze zu Spitze, gemessen {measured:.1f}″: Es hält sein Versprechen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/datasheet.py" />
+   <source>The data sheet promises {promised:.1f}″ peak to peak, measured {measured:.1f}″: {times:.1f} times as much.</source>
+   <translation>Das Datenblatt verspricht {promised:.1f}″ von Spitze zu Spitze, gemessen {measured:.1f}″: {times:.1f}-mal so viel.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/datasheet.py" />
+   <source>The run shows a period of {period:.1f} ± {half:.1f} s where the data sheet says {promised:g} s: another gear, or the sheet is wrong.</source>
+   <translation>Die Aufzeichnung zeigt eine Periode von {period:.1f} ± {half:.1f} s, das Datenblatt sagt {promised:g} s: ein anderes Getriebe, oder das Blatt irrt.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/datasheet.py" />
+   <source>The worm's period agrees with the {promised:g} s of the data sheet.</source>
+   <translation>Die Schneckenperiode stimmt mit den {promised:g} s des Datenblatts überein.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/doubts.py" />
+   <source>The drive falls behind the stars by {rate:.1f}″ a minute, as it does at the lunar rate; choose the sidereal rate.</source>
+   <translation>Der Antrieb bleibt um {rate:.1f}″ je Minute hinter den Sternen zurück wie bei Mondgeschwindigkeit; wählen Sie die Sterngeschwindigkeit.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/doubts.py" />
+   <source>The drive falls behind the stars by {rate:.1f}″ a minute, as it does at the solar rate; choose the sidereal rate.</source>
+   <translation>Der Antrieb bleibt um {rate:.1f}″ je Minute hinter den Sternen zurück wie bei Sonnengeschwindigkeit; wählen Sie die Sterngeschwindigkeit.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/doubts.py" />
+   <source>The drive runs ahead of the stars by {rate:.1f}″ a minute ({percent:.2f} %) beyond what the axis explains; check the tracking rate and the balance.</source>
+   <translation>Der Antrieb eilt den Sternen um {rate:.1f}″ je Minute ({percent:.2f} %) voraus, mehr als die Achse erklärt; prüfen Sie Nachführgeschwindigkeit und Gleichgewicht.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/doubts.py" />
+   <source>The drive runs behind the stars by {rate:.1f}″ a minute ({percent:.2f} %) beyond what the axis explains; check the tracking rate and the balance.</source>
+   <translation>Der Antrieb bleibt um {rate:.1f}″ je Minute ({percent:.2f} %) hinter den Sternen zurück, mehr als die Achse erklärt; prüfen Sie Nachführgeschwindigkeit und Gleichgewicht.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/doubts.py" />
+   <source>The star drifted {seen} where the alignment says {expected}: the sign of the east offsets may be reversed (east on the sky is positive).</source>
+   <translation>Der Stern driftete nach {seen}, wo die Ausrichtung {expected} sagt: Das Vorzeichen der Abweichungen nach Osten ist vielleicht vertauscht (Osten am Himmel ist positiv).</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/doubts.py" />
+   <source>The star drifted {seen} where the alignment says {expected}: the sign of the north offsets may be reversed.</source>
+   <translation>Der Stern driftete nach {seen}, wo die Ausrichtung {expected} sagt: Das Vorzeichen der Abweichungen nach Norden ist vielleicht vertauscht.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/doubts.py" />
+   <source>The star was held in place more steadily than air and drive alone could leave it: guiding corrections were probably left on. This shows what guiding leaves over, not the drive; switch the corrections off and record again.</source>
+   <translation>Der Stern wurde ruhiger gehalten, als Luft und Antrieb allein es ließen: Wahrscheinlich waren Guidingkorrekturen an. Das zeigt, was das Guiding übrig lässt, nicht den Antrieb; schalten Sie die Korrekturen aus und zeichnen Sie neu auf.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/doubts.py" />
+   <source>The worm's period was entered as {given:g} s but {found:.0f} s stands in the run: minutes taken for seconds?</source>
+   <translation>Als Schneckenperiode sind {given:g} s eingegeben, in der Aufzeichnung stehen aber {found:.0f} s: Minuten für Sekunden genommen?</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/doubts.py" />
+   <source>The worm's period was entered as {given:g} s but {found:.0f} s stands in the run: seconds for minutes?</source>
+   <translation>Als Schneckenperiode sind {given:g} s eingegeben, in der Aufzeichnung stehen aber {found:.0f} s: Sekunden für Minuten?</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/exposure.py" />
+   <source>Guided</source>
+   <translation>Mit Guiding</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/exposure.py" />
+   <source>The image scale is not known; enter arcseconds per pixel (206.265 times the pixel size in µm over the focal length in mm).</source>
+   <translation>Der Abbildungsmaßstab ist nicht bekannt; geben Sie Bogensekunden je Pixel ein (206.265 mal die Pixelgröße in µm durch die Brennweite in mm).</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/exposure.py" />
+   <source>The smear allowed lies between 0.01 and 100 pixels.</source>
+   <translation>Die erlaubte Verwischung liegt zwischen 0.01 und 100 Pixeln.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/exposure.py" />
+   <source>Trained</source>
+   <translation>Trainiert</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/exposure.py" />
+   <source>Unguided</source>
+   <translation>Ohne Guiding</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/exposure.py" />
+   <source>{what}: nine in ten exposures keep {allowed} up to {length}, as far as this run can tell.</source>
+   <translation>{what}: Neun von zehn Belichtungen halten {allowed} bis {length} ein, soweit diese Aufzeichnung reicht.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/exposure.py" />
+   <source>{what}: nine in ten exposures of {length} keep {allowed}.</source>
+   <translation>{what}: Neun von zehn Belichtungen von {length} halten {allowed} ein.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/exposure.py" />
+   <source>{what}: no exposure of {length} or more keeps {allowed} surely.</source>
+   <translation>{what}: Keine Belichtung von {length} oder mehr hält {allowed} sicher ein.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/exposure.py" />
+   <source>{what}: the run is too short to say; track longer.</source>
+   <translation>{what}: Die Aufzeichnung ist zu kurz, um es zu sagen; zeichnen Sie länger auf.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guideloop.py" />
+   <source>A guide delay of {delay:g} s does not fit an interval of {interval:g} s; enter both in seconds (milliseconds taken for seconds?).</source>
+   <translation>Eine Guidingverzögerung von {delay:g} s passt nicht zu einem Abstand von {interval:g} s; geben Sie beides in Sekunden ein (Millisekunden für Sekunden genommen?).</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guideloop.py" />
+   <source>A guide interval of {interval:g} s cannot be; enter seconds, usually 1 to 10.</source>
+   <translation>Ein Guidingabstand von {interval:g} s kann nicht sein; geben Sie Sekunden ein, üblich sind 1 bis 10.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guideloop.py" />
+   <source>The share corrected each time lies above 0 and below 2 (above 1 it overshoots), and the measurement noise is not negative.</source>
+   <translation>Der jeweils korrigierte Anteil liegt über 0 und unter 2 (über 1 schießt er hinaus), und das Messrauschen ist nicht negativ.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>Declination is {ratio:.1f} times worse than right ascension: backlash, poor balance in declination or wind. Measure the backlash with a reversal.</source>
+   <translation>Die Deklination ist {ratio:.1f}-mal schlechter als die Rektaszension: Umkehrspiel, schlechtes Gleichgewicht in Deklination oder Wind. Messen Sie das Umkehrspiel mit einer Umkehr.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>Guiding holds the star within {total:.2f}″ rms ({pixels:.2f} pixels)</source>
+   <translation>Das Guiding hält den Stern innerhalb von {total:.2f}″ rms ({pixels:.2f} Pixel)</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>In {axis} the star stays off to one side for several readings: the corrections are too weak, too rare, or do not reach the axis. Correct a larger share or more often, and check that the axis answers.</source>
+   <translation>In {axis} bleibt der Stern für mehrere Ablesungen auf einer Seite: Die Korrekturen sind zu schwach, zu selten oder erreichen die Achse nicht. Korrigieren Sie einen größeren Anteil oder öfter, und prüfen Sie, ob die Achse reagiert.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>In {axis} the star swings to and fro about every {period:.0f} s: the corrections are too strong or come too late. Correct a smaller share each time, or guide less often; in declination look for backlash too.</source>
+   <translation>In {axis} pendelt der Stern etwa alle {period:.0f} s hin und her: Die Korrekturen sind zu stark oder kommen zu spät. Korrigieren Sie jeweils einen kleineren Anteil oder seltener; in Deklination suchen Sie auch nach Umkehrspiel.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>Right ascension is {ratio:.1f} times worse than declination: the drive, not the air, since the air moves both alike. Balance the tube slightly heavy towards the east, check the cables, train the periodic error.</source>
+   <translation>Die Rektaszension ist {ratio:.1f}-mal schlechter als die Deklination: der Antrieb, nicht die Luft, denn die bewegt beide gleich. Balancieren Sie das Rohr nach Osten etwas schwerer aus, prüfen Sie die Kabel, trainieren Sie den periodischen Fehler.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>The times of the guided readings do not increase; check their order.</source>
+   <translation>Die Zeiten der Guiding-Ablesungen steigen nicht; prüfen Sie ihre Reihenfolge.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>The worm still shows with {size:.1f}″ under guiding: train the periodic error, or guide more often.</source>
+   <translation>Die Schnecke zeigt sich beim Guiding noch mit {size:.1f}″: Trainieren Sie den periodischen Fehler, oder korrigieren Sie öfter.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>{count} guided readings are too few to judge; {fewest} and some minutes are needed, in both axes.</source>
+   <translation>{count} Guiding-Ablesungen sind zu wenig zum Beurteilen; {fewest} und einige Minuten sind nötig, in beiden Achsen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>{start}, which costs nothing one could see.</source>
+   <translation>{start}; das kostet nichts, was man sehen könnte.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>{start}, which costs {percent:.0f} % of star width.</source>
+   <translation>{start}; das kostet {percent:.0f} % der Sternbreite.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>{start}, which costs {percent:.0f} % of star width; no fault of the guiding shows, so suspect the air.</source>
+   <translation>{start}; das kostet {percent:.0f} % der Sternbreite. Ein Fehler des Guidings zeigt sich nicht, verdächtig ist also die Luft.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/guiding.py" />
+   <source>{start}; enter the seeing to know what that costs.</source>
+   <translation>{start}; geben Sie das Seeing ein, um zu erfahren, was das kostet.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/motion.py" />
+   <source>What training would leave cannot be told from fewer than two turns.</source>
+   <translation>Was ein Training übrig ließe, ist aus weniger als zwei Umdrehungen nicht zu sagen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/passes.py" />
+   <source>After the break in the run the curve is upside down: the mount flipped and the camera with it, so that east offsets read as west. {used}</source>
+   <translation>Nach der Unterbrechung steht die Kurve auf dem Kopf: Die Montierung wurde umgeschlagen und die Kamera mit ihr, sodass Abweichungen nach Osten als Westen erscheinen. {used}</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/passes.py" />
+   <source>Only the part after it is used.</source>
+   <translation>Nur der Teil danach wird benutzt.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/passes.py" />
+   <source>Only the part before it is used.</source>
+   <translation>Nur der Teil davor wird benutzt.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/passes.py" />
+   <source>The run has a gap of together {minutes:.0f} minutes; the star may have been centred anew, so each stretch counts from an origin of its own.</source>
+   <translation>Die Aufzeichnung hat eine Lücke von {minutes:.0f} Minuten; der Stern wurde vielleicht neu zentriert, deshalb zählt jeder Abschnitt von einem eigenen Nullpunkt.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/passes.py" />
+   <source>The run has {count} gaps of together {minutes:.0f} minutes; the star may have been centred anew, so each stretch counts from an origin of its own.</source>
+   <translation>Die Aufzeichnung hat {count} Lücken von zusammen {minutes:.0f} Minuten; der Stern wurde vielleicht neu zentriert, deshalb zählt jeder Abschnitt von einem eigenen Nullpunkt.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/passes.py" />
+   <source>The star jumped once (a bump, a re-centring, a slipping clutch); both sides are used with origins of their own.</source>
+   <translation>Der Stern sprang einmal (ein Stoß, neues Zentrieren, eine rutschende Klemme); beide Seiten werden mit eigenen Nullpunkten benutzt.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/passes.py" />
+   <source>The star jumped {count} times (a bump, a re-centring, a slipping clutch); both sides are used with origins of their own.</source>
+   <translation>Der Stern sprang {count}-mal (ein Stoß, neues Zentrieren, eine rutschende Klemme); beide Seiten werden mit eigenen Nullpunkten benutzt.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/passes.py" />
+   <source>The stretch without a break holds too few readings; track longer.</source>
+   <translation>Der Abschnitt ohne Unterbrechung hat zu wenige Ablesungen; zeichnen Sie länger auf.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/passes.py" />
+   <source>The worm does not keep its phase across a break in the run: the mount was moved, parked or flipped. {used}</source>
+   <translation>Die Schnecke behält über eine Unterbrechung der Aufzeichnung ihre Phase nicht: Die Montierung wurde bewegt, geparkt oder umgeschlagen. {used}</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/passes.py" />
+   <source>The worm lost its phase at a break near the meridian: the mount flipped there. {used}</source>
+   <translation>Die Schnecke verlor bei einer Unterbrechung nahe dem Meridian ihre Phase: Dort wurde die Montierung umgeschlagen. {used}</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/passes.py" />
+   <source>{count} readings far off their neighbours were set aside.</source>
+   <translation>{count} Ablesungen weitab von ihren Nachbarn wurden beiseitegelassen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/periodic.py" />
+   <source>A worm period of {period:g} s cannot be; enter the seconds of one turn, usually between 120 and 1200. This run lasts {duration:.0f} s.</source>
+   <translation>Eine Schneckenperiode von {period:g} s kann nicht sein; geben Sie die Sekunden einer Umdrehung ein, meist zwischen 120 und 1200. Diese Aufzeichnung dauert {duration:.0f} s.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/periodic.py" />
+   <source>A worm period of {period:g} s is too short; were minutes meant? {period:g} minutes are {seconds:g} s. Enter it in seconds.</source>
+   <translation>Eine Schneckenperiode von {period:g} s ist zu kurz; waren Minuten gemeint? {period:g} Minuten sind {seconds:g} s. Geben Sie sie in Sekunden ein.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/periodic.py" />
+   <source>No periodic error stands out of the noise in {turns:.1f} turns of {period:.0f} s; peak to peak it is below about {limit:.1f}″.</source>
+   <translation>In {turns:.1f} Umdrehungen von {period:.0f} s hebt sich kein periodischer Fehler aus dem Rauschen; von Spitze zu Spitze liegt er unter etwa {limit:.1f}″.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/periodic.py" />
+   <source>The drive swings {size:.1f}″ ± {half_width:.1f}″ peak to peak ({rms:.1f}″ rms) in each turn of {period:.1f}{origin} s, measured over {turns:.1f} turns.</source>
+   <translation>Der Antrieb schwingt {size:.1f}″ ± {half_width:.1f}″ von Spitze zu Spitze ({rms:.1f}″ rms) in jeder Umdrehung von {period:.1f}{origin} s, gemessen über {turns:.1f} Umdrehungen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/periodic.py" />
+   <source>The readings are {interval:.0f} s apart, too far to follow the worm; take one at least every ten seconds.</source>
+   <translation>Die Ablesungen liegen {interval:.0f} s auseinander, zu weit, um der Schnecke zu folgen; lesen Sie mindestens alle zehn Sekunden ab.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/periodic.py" />
+   <source>The strongest period in the run is {found:.0f} s, not the {given:g} s entered or a part of it; check the data sheet, or let the period be found.</source>
+   <translation>Die stärkste Periode der Aufzeichnung ist {found:.0f} s, nicht die eingegebenen {given:g} s oder ein Teil davon; prüfen Sie das Datenblatt, oder lassen Sie die Periode suchen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointing.py" />
+   <source>Only {count} stars stand higher than {lowest:.0f}°; at least {fewest} are needed, better {comfortable}, all over the sky.</source>
+   <translation>Nur {count} Sterne stehen höher als {lowest:.0f}°; mindestens {fewest} sind nötig, besser {comfortable}, über den ganzen Himmel verteilt.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointing.py" />
+   <source>Over {stars} stars the mount points within {rms:.1f}′ rms once its circles are set; with the parts below taken out {left:.1f}′ would be left on these stars.</source>
+   <translation>Über {stars} Sterne zeigt die Montierung auf {rms:.1f}′ rms genau, wenn ihre Kreise eingestellt sind; ohne die Anteile unten blieben an diesen Sternen {left:.1f}′.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointing.py" />
+   <source>Star {name} is far off the others: another star?; it was left out.</source>
+   <translation>Stern {name} liegt weitab von den anderen: ein anderer Stern? Er wurde weggelassen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointing.py" />
+   <source>Star {name} stands too low; it was left out.</source>
+   <translation>Stern {name} steht zu tief; er wurde weggelassen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointing.py" />
+   <source>Star “{star}” has a coordinate that is not a number, or a declination beyond 90°; correct or remove it.</source>
+   <translation>Stern „{star}“ hat eine Koordinate, die keine Zahl ist, oder eine Deklination über 90°; berichtigen oder entfernen Sie ihn.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointing.py" />
+   <source>number {number}</source>
+   <translation>Nummer {number}</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointing.py" />
+   <source>{count} stars are too few: {fewest} give zeros and the polar axis at best, {comfortable} or more on both sides of the pier all parts.</source>
+   <translation>{count} Sterne sind zu wenig: {fewest} ergeben bestenfalls Nullpunkte und Polachse, {comfortable} oder mehr auf beiden Seiten der Säule alle Anteile.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointing.py" />
+   <source>{number} stars tell little about the smaller parts; take {comfortable} or more, high and low, east and west, near the pole and the equator.</source>
+   <translation>{number} Sterne sagen wenig über die kleineren Anteile; nehmen Sie {comfortable} oder mehr, hoch und tief, im Osten und Westen, nahe dem Pol und am Äquator.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointinglog.py" />
+   <source>No line of the list can be used.</source>
+   <translation>Keine Zeile der Liste ist zu gebrauchen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointinglog.py" />
+   <source>No line of the list can be used. Line {line}: {reason}</source>
+   <translation>Keine Zeile der Liste ist zu gebrauchen. Zeile {line}: {reason}</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointinglog.py" />
+   <source>The file is too long for a list of stars; choose another.</source>
+   <translation>Die Datei ist zu lang für eine Sternliste; wählen Sie eine andere.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointinglog.py" />
+   <source>The first line should name the columns ({columns}[,side][,star]) but reads {text}.</source>
+   <translation>Die erste Zeile sollte die Spalten nennen ({columns}[,side][,star]), lautet aber {text}.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointinglog.py" />
+   <source>side {side} is neither east nor west of the pier.</source>
+   <translation>side {side} ist weder östlich (east) noch westlich (west) der Säule.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointinglog.py" />
+   <source>{name} {value:g} is beyond {limit:g} degrees.</source>
+   <translation>{name} {value:g} liegt jenseits von {limit:g} Grad.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>Add stars near the pole and near the equator, high and low.</source>
+   <translation>Nehmen Sie Sterne nahe dem Pol und am Äquator hinzu, hoch und tief.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>Add stars on the other side of the pier, and near the pole as well as the equator.</source>
+   <translation>Nehmen Sie Sterne auf der anderen Seite der Säule hinzu, nahe dem Pol und am Äquator.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>The declination readings are off by {size}: set the circle, or sync on one star.</source>
+   <translation>Die angezeigte Deklination liegt um {size} daneben: Stellen Sie den Kreis ein, oder gleichen Sie an einem Stern ab.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>The hour angle readings are off by {size}: set the circle, or sync on one star.</source>
+   <translation>Der angezeigte Stundenwinkel liegt um {size} daneben: Stellen Sie den Kreis ein, oder gleichen Sie an einem Stern ab.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>The polar axis is {size} {where}: {turn}.</source>
+   <translation>Die Polachse steht {size} {where}: {turn}.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>The polar axis points {size} {where}: {turn}.</source>
+   <translation>Die Polachse zeigt {size} {where}: {turn}.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>The tube hangs low by {size} at the horizon: tighten rings, focuser and the dovetail, or support the camera.</source>
+   <translation>Das Rohr hängt am Horizont um {size} durch: Ziehen Sie Schellen, Okularauszug und Prismenschiene nach, oder stützen Sie die Kamera.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>The tube is lifted by {size} at the horizon: tighten rings, focuser and the dovetail, or support the camera.</source>
+   <translation>Das Rohr steht am Horizont um {size} angehoben: Ziehen Sie Schellen, Okularauszug und Prismenschiene nach, oder stützen Sie die Kamera.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>The tube is not square to the declination axis: on the east side of the pier it looks {size} too far east, on the other as far the other way. Shim the tube or its rings.</source>
+   <translation>Das Rohr steht nicht rechtwinklig zur Deklinationsachse: Östlich der Säule schaut es {size} zu weit nach Osten, auf der anderen Seite ebenso weit nach der anderen. Unterlegen Sie das Rohr oder seine Schellen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>The tube is not square to the declination axis: on the east side of the pier it looks {size} too far west, on the other as far the other way. Shim the tube or its rings.</source>
+   <translation>Das Rohr steht nicht rechtwinklig zur Deklinationsachse: Östlich der Säule schaut es {size} zu weit nach Westen, auf der anderen Seite ebenso weit nach der anderen. Unterlegen Sie das Rohr oder seine Schellen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>The two axes miss a right angle by {size}. This is the maker's to correct; a pointing model allows for it.</source>
+   <translation>Den beiden Achsen fehlen {size} zum rechten Winkel. Das zu berichtigen ist Sache des Herstellers; ein Zeigemodell berücksichtigt es.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>These stars do not tell the {name}.</source>
+   <translation>Diese Sterne sagen nichts über: {name}.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>These stars do not tell: {listed}. {advice}</source>
+   <translation>Diese Sterne sagen nichts über: {listed}. {advice}</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>altitude of the polar axis</source>
+   <translation>Höhe der Polachse</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>azimuth of the polar axis</source>
+   <translation>Azimut der Polachse</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>declination axis against the polar axis</source>
+   <translation>Deklinationsachse gegen die Polachse</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>sag of the tube</source>
+   <translation>Durchhang des Rohrs</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>tube against the declination axis</source>
+   <translation>Rohr gegen die Deklinationsachse</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>zero of the declination circle</source>
+   <translation>Nullpunkt des Deklinationskreises</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>zero of the hour circle</source>
+   <translation>Nullpunkt des Stundenkreises</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>{names} and {last}</source>
+   <translation>{names} und {last}</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingwords.py" />
+   <source>{name}: none to speak of, within {size:.1f}′.</source>
+   <translation>{name}: nicht der Rede wert, innerhalb von {size:.1f}′.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/run.py" />
+   <source>At declination {declination:.0f}° the air counts {times:.1f} times as much as at the equator; a star nearer the equator shows the drive better.</source>
+   <translation>Bei Deklination {declination:.0f}° zählt die Luft {times:.1f}-mal so viel wie am Äquator; ein Stern näher am Äquator zeigt den Antrieb besser.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/run.py" />
+   <source>Leg “{leg}” has no east offsets, and the drive shows in these alone; record them, or add the column east_arcsec.</source>
+   <translation>Etappe „{leg}“ hat keine Abweichungen nach Osten, und nur darin zeigt sich der Antrieb; zeichnen Sie sie auf, oder fügen Sie die Spalte east_arcsec hinzu.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/run.py" />
+   <source>Leg “{leg}” has {count} readings with an east offset; at least {fewest} over three turns of the worm are needed.</source>
+   <translation>Etappe „{leg}“ hat {count} Ablesungen mit einer Abweichung nach Osten; nötig sind mindestens {fewest} über drei Umdrehungen der Schnecke.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/run.py" />
+   <source>Leg “{leg}” lasts {hours:.0f} hours; a run belongs to one night. Give each night a leg of its own, and check the unit of the times.</source>
+   <translation>Etappe „{leg}“ dauert {hours:.0f} Stunden; eine Aufzeichnung gehört zu einer Nacht. Geben Sie jeder Nacht eine eigene Etappe, und prüfen Sie die Einheit der Zeiten.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/run.py" />
+   <source>Leg “{leg}” watches a star at declination {declination:.0f}°, where the drive hardly moves it; choose a star nearer the celestial equator.</source>
+   <translation>Etappe „{leg}“ beobachtet einen Stern bei Deklination {declination:.0f}°, wo der Antrieb ihn kaum bewegt; wählen Sie einen Stern näher am Himmelsäquator.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/run.py" />
+   <source>The axis error is not known yet, so a smooth curve was taken for its drift; with a finished alignment the drift is computed instead.</source>
+   <translation>Der Achsenfehler ist noch nicht bekannt, deshalb wurde für seine Drift eine glatte Kurve angenommen; mit fertiger Ausrichtung wird die Drift stattdessen berechnet.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/run.py" />
+   <source>The east offsets of leg “{leg}” never change; was the star measured?</source>
+   <translation>Die Abweichungen nach Osten der Etappe „{leg}“ ändern sich nie; wurde der Stern gemessen?</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/run.py" />
+   <source>The times of leg “{leg}” do not increase; was the clock set while it was watched? Put the readings in order of time.</source>
+   <translation>Die Zeiten der Etappe „{leg}“ steigen nicht; wurde währenddessen die Uhr gestellt? Bringen Sie die Ablesungen in zeitliche Folge.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/runlog.py" />
+   <source>{name} gives its offsets in pixels, but not how large a pixel is. Enter the image scale in arcseconds per pixel, or write “# {scale_key}: …” into the log.</source>
+   <translation>{name} gibt die Abweichungen in Pixeln an, aber nicht, wie groß ein Pixel ist. Geben Sie den Abbildungsmaßstab in Bogensekunden je Pixel ein, oder schreiben Sie „# {scale_key}: …“ in das Protokoll.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/settling.py" />
+   <source>No readings follow the dither, or the limit to settle within is not above zero.</source>
+   <translation>Nach dem Dithern folgen keine Ablesungen, oder die Grenze zum Beruhigen liegt nicht über null.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/settling.py" />
+   <source>The star did not stay within {within:.1f}″ for {hold:.0f} s after the dither: allow more, or look for backlash and over-correction.</source>
+   <translation>Der Stern blieb nach dem Dithern nicht {hold:.0f} s lang innerhalb von {within:.1f}″: Erlauben Sie mehr, oder suchen Sie nach Umkehrspiel und Überkorrektur.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/settling.py" />
+   <source>The star settled within {within:.1f}″ after {seconds:.0f} s, which is long: dither less far, in right ascension only, or correct a larger share.</source>
+   <translation>Der Stern beruhigte sich nach {seconds:.0f} s auf {within:.1f}″, und das ist lang: Dithern Sie weniger weit, nur in Rektaszension, oder korrigieren Sie einen größeren Anteil.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/settling.py" />
+   <source>The star settled within {within:.1f}″ after {seconds:.0f} s; wait that long before the next exposure.</source>
+   <translation>Der Stern beruhigte sich nach {seconds:.0f} s auf {within:.1f}″; warten Sie so lange bis zur nächsten Belichtung.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/taplog.py" />
+   <source>Line {line} is shorter than the line of names; correct it.</source>
+   <translation>Zeile {line} ist kürzer als die Zeile der Namen; berichtigen Sie sie.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/taplog.py" />
+   <source>Line {line}: the value {reason}</source>
+   <translation>Zeile {line}: der Wert {reason}</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/taplog.py" />
+   <source>The first line should name the columns {time} and {arcsec} (or {pixels}) but reads {text}.</source>
+   <translation>Die erste Zeile sollte die Spalten {time} und {arcsec} (oder {pixels}) nennen, lautet aber {text}.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/taplog.py" />
+   <source>The record gives its offsets in pixels, but not how large a pixel is. Enter the image scale in arcseconds per pixel, or write “# {scale_key}: …” into the file.</source>
+   <translation>Die Aufzeichnung gibt ihre Abweichungen in Pixeln an, aber nicht, wie groß ein Pixel ist. Geben Sie den Abbildungsmaßstab in Bogensekunden je Pixel ein, oder schreiben Sie „# {scale_key}: …“ in die Datei.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/taplog.py" />
+   <source>The record holds no readings; write {time},{arcsec} and a line each.</source>
+   <translation>Die Aufzeichnung enthält keine Ablesungen; schreiben Sie {time},{arcsec} und je eine Zeile.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/taplog.py" />
+   <source>The record is too long for a tap; take the minute around it.</source>
+   <translation>Die Aufzeichnung ist zu lang für ein Klopfen; nehmen Sie die Minute darum herum.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/training.py" />
+   <source>(the air is still inside: north offsets would take it out)</source>
+   <translation>(die Luft ist noch darin: Abweichungen nach Norden nähmen sie heraus)</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/training.py" />
+   <source>The run holds {turns} whole turns of the worm; what training would bring shows from {fewest} whole turns on.</source>
+   <translation>Die Aufzeichnung enthält {turns} ganze Umdrehungen der Schnecke; was ein Training brächte, zeigt sich ab {fewest} ganzen Umdrehungen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/training.py" />
+   <source>Training would bring little: of {before:.1f}″ rms only {repeating:.1f}″ repeats from turn to turn{inside}.</source>
+   <translation>Ein Training brächte wenig: Von {before:.1f}″ rms wiederholen sich nur {repeating:.1f}″ von Umdrehung zu Umdrehung{inside}.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/training.py" />
+   <source>Training would bring the drive from {before:.1f}″ to about {residual:.1f}″ rms: {repeating:.1f}″ repeats from turn to turn, the rest does not{inside}.</source>
+   <translation>Ein Training brächte den Antrieb von {before:.1f}″ auf etwa {residual:.1f}″ rms: {repeating:.1f}″ wiederholen sich von Umdrehung zu Umdrehung, der Rest nicht{inside}.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>Beside it: {others}.</source>
+   <translation>Daneben: {others}.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>First thing to try: a longer guide exposure, then a smaller correction.</source>
+   <translation>Als Erstes versuchen: eine längere Guidingbelichtung, dann eine kleinere Korrektur.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>First thing to try: balance anew, slightly heavy towards the east, lead the cables free and keep the wind off; then record again.</source>
+   <translation>Als Erstes versuchen: neu ausbalancieren, nach Osten etwas schwerer, die Kabel frei führen und den Wind abhalten; dann neu aufzeichnen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>First thing to try: improve the polar alignment by drift.</source>
+   <translation>Als Erstes versuchen: die Polausrichtung nach der Drift verbessern.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>First thing to try: train the periodic error, or guide.</source>
+   <translation>Als Erstes versuchen: den periodischen Fehler trainieren oder guiden.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>First thing to try: wait for steadier air, or take a higher target.</source>
+   <translation>Als Erstes versuchen: ruhigere Luft abwarten oder ein höheres Objekt nehmen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>In exposures of {length} most of the smear comes from {cause}: {smear:.1f}″ or {pixels:.1f} pixels, where {allowed:g} are allowed.</source>
+   <translation>In Belichtungen von {length} ist die Hauptursache der Verwischung {cause}: {smear:.1f}″ oder {pixels:.1f} Pixel, erlaubt sind {allowed:g}.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>In exposures of {length} nothing measured comes near the {allowed:g} pixels allowed; the largest part is {cause} with {pixels:.2f} pixels.</source>
+   <translation>In Belichtungen von {length} kommt nichts Gemessenes den erlaubten {allowed:g} Pixeln nahe; der größte Teil ist {cause} mit {pixels:.2f} Pixeln.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>It points only within {size:.0f}′, which does not smear but costs time at every target.</source>
+   <translation>Sie zeigt nur auf {size:.0f}′ genau; das verwischt nichts, kostet aber bei jedem Objekt Zeit.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>Nothing has been measured yet: record an unguided run, or some minutes of guiding.</source>
+   <translation>Noch ist nichts gemessen: Zeichnen Sie ohne Guiding auf, oder einige Minuten mit Guiding.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>Nothing needs doing for such exposures.</source>
+   <translation>Für solche Belichtungen ist nichts zu tun.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>The mount shakes for {seconds:.0f} s after a touch: lighten the load or stiffen the legs, and wait before exposing.</source>
+   <translation>Die Montierung wackelt nach einer Berührung {seconds:.0f} s lang: Erleichtern Sie die Last oder versteifen Sie die Beine, und warten Sie vor dem Belichten.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>the air</source>
+   <translation>die Luft</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>the guiding</source>
+   <translation>das Guiding</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>the mount's periodic error</source>
+   <translation>der periodische Fehler der Montierung</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>the polar alignment</source>
+   <translation>die Polausrichtung</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/verdict.py" />
+   <source>what the drive does once and not again (balance, cables, wind, dirt)</source>
+   <translation>was der Antrieb nur einmal tut (Gleichgewicht, Kabel, Wind, Schmutz)</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>A tap needs at least {fewest} readings in order of time; take ten or more a second, from just before the tap until the star is still.</source>
+   <translation>Ein Klopfen braucht mindestens {fewest} Ablesungen in zeitlicher Folge; nehmen Sie zehn oder mehr je Sekunde, von kurz vor dem Klopfen, bis der Stern ruhig steht.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>A touch swings the star {swing:.1f}″ to one side, {frequency:.1f} times a second</source>
+   <translation>Eine Berührung lässt den Stern {swing:.1f}″ nach einer Seite ausschlagen, {frequency:.1f}-mal je Sekunde</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>Enter payload and capacity in kilograms, the capacity above zero.</source>
+   <translation>Geben Sie Zuladung und Tragkraft in Kilogramm ein, die Tragkraft über null.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>No tap stands out of the noise: tap harder, or record while the focuser is turned.</source>
+   <translation>Kein Klopfen hebt sich aus dem Rauschen: Klopfen Sie kräftiger, oder zeichnen Sie auf, während am Okularauszug gedreht wird.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>Nothing rings above the noise: tap harder, or the mount is still.</source>
+   <translation>Nichts schwingt über dem Rauschen nach: Klopfen Sie kräftiger, oder die Montierung steht ruhig.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>Settling went from {before:.1f} s to {after:.1f} s: no change beyond the errors; tap several times.</source>
+   <translation>Das Beruhigen ging von {before:.1f} s auf {after:.1f} s: keine Änderung außerhalb der Fehler; klopfen Sie mehrmals.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>The change did harm: settling went from {before:.1f} s to {after:.1f} s.</source>
+   <translation>Die Änderung hat geschadet: Das Beruhigen ging von {before:.1f} s auf {after:.1f} s.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>The change helped: settling went from {before:.1f} s to {after:.1f} s.</source>
+   <translation>Die Änderung hat geholfen: Das Beruhigen ging von {before:.1f} s auf {after:.1f} s.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>The mount carries {percent:.0f} % of its listed capacity</source>
+   <translation>Die Montierung trägt {percent:.0f} % ihrer angegebenen Tragkraft</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>The swing is too fast for readings every {interval:.2g} s: fewer than three fall into one swing. Take more readings a second (a smaller part of the sensor helps).</source>
+   <translation>Die Schwingung ist zu schnell für Ablesungen alle {interval:.2g} s: Weniger als drei fallen in eine Schwingung. Nehmen Sie mehr Ablesungen je Sekunde (ein kleinerer Ausschnitt des Sensors hilft).</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>Too few readings follow the tap; record until the star is still.</source>
+   <translation>Nach dem Klopfen folgen zu wenige Ablesungen; zeichnen Sie auf, bis der Stern ruhig steht.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>{words}, within the 60 % that is common practice for imaging.</source>
+   <translation>{words}, innerhalb der 60 %, die zum Fotografieren übliche Praxis sind.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>{words}: it is overloaded, and shakes long at every touch. Take weight off.</source>
+   <translation>{words}: Sie ist überladen und wackelt lange nach jeder Berührung. Nehmen Sie Gewicht ab.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>{words}; after {settling:.1f} s it stays within {settled:.1f}″.</source>
+   <translation>{words}; nach {settling:.1f} s bleibt er innerhalb von {settled:.1f}″.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>{words}; for imaging, 60 % or less is common practice: a lighter load rings less.</source>
+   <translation>{words}; zum Fotografieren sind 60 % oder weniger übliche Praxis: Eine leichtere Last schwingt weniger nach.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/vibration.py" />
+   <source>{words}; it was not still at the end of the record, so record for longer.</source>
+   <translation>{words}; am Ende der Aufzeichnung war er noch nicht ruhig, zeichnen Sie also länger auf.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/wormperiod.py" />
+   <source>No period up to {longest:.0f} s stands out of the noise in {minutes:.0f} minutes: any periodic error as fast is below about {size:.1f}″, or guiding was left on. A slower worm shows from three of its turns on: track longer, or enter its period to have it measured anyway.</source>
+   <translation>Keine Periode bis {longest:.0f} s hebt sich in {minutes:.0f} Minuten aus dem Rauschen: Ein so schneller periodischer Fehler liegt unter etwa {size:.1f}″, oder das Guiding war an. Eine langsamere Schnecke zeigt sich ab drei ihrer Umdrehungen: Zeichnen Sie länger auf, oder geben Sie ihre Periode ein, um sie trotzdem messen zu lassen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/wormperiod.py" />
+   <source>The run lasts {minutes:.0f} minutes, {turns:.1f} turns of a worm of {period:.0f} s: too short to tell what repeats from what happened once. Track one star unguided for at least {least:.0f} minutes.</source>
+   <translation>Die Aufzeichnung dauert {minutes:.0f} Minuten, {turns:.1f} Umdrehungen einer Schnecke von {period:.0f} s: zu kurz, um zu unterscheiden, was sich wiederholt und was einmal geschah. Lassen Sie die Montierung mindestens {least:.0f} Minuten lang einem Stern ohne Guiding folgen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/wormperiod.py" />
+   <source>The run lasts {minutes:.0f} minutes; a worm usually turns once in four to ten minutes and three turns are needed. Track one star unguided for half an hour or more.</source>
+   <translation>Die Aufzeichnung dauert {minutes:.0f} Minuten; eine Schnecke dreht sich meist in vier bis zehn Minuten einmal, und drei Umdrehungen sind nötig. Lassen Sie die Montierung eine halbe Stunde oder länger einem Stern ohne Guiding folgen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/wormperiod.py" />
+   <source>What repeats in this run is slower than a third of its {minutes:.0f} minutes: the worm turns more slowly, or the star drifts unevenly. Track longer, or enter the worm's period.</source>
+   <translation>Was sich in dieser Aufzeichnung wiederholt, ist langsamer als ein Drittel ihrer {minutes:.0f} Minuten: Die Schnecke dreht sich langsamer, oder der Stern driftet ungleichmäßig. Zeichnen Sie länger auf, oder geben Sie die Schneckenperiode ein.</translation>
   </message>
   <message>
    <location filename="resources/checklist.json" />
@@ -9455,36 +12375,6 @@
    <translation>Aufschreiben, was gut ging und was zu ändern ist.</translation>
   </message>
   <message>
-   <location filename="resources/checklist.json" />
-   <source>at dusk</source>
-   <translation>in der Dämmerung</translation>
-  </message>
-  <message>
-   <location filename="resources/checklist.json" />
-   <source>before you leave</source>
-   <translation>vor der Abfahrt</translation>
-  </message>
-  <message>
-   <location filename="resources/checklist.json" />
-   <source>by daylight</source>
-   <translation>bei Tageslicht</translation>
-  </message>
-  <message>
-   <location filename="resources/checklist.json" />
-   <source>closing down</source>
-   <translation>Abbau</translation>
-  </message>
-  <message>
-   <location filename="resources/checklist.json" />
-   <source>in the dark</source>
-   <translation>im Dunkeln</translation>
-  </message>
-  <message>
-   <location filename="resources/checklist.json" />
-   <source>through the night</source>
-   <translation>durch die Nacht</translation>
-  </message>
-  <message>
    <location filename="resources/help.json" />
    <source>+ −</source>
    <translation>+ −</translation>
@@ -9538,11 +12428,6 @@
    <location filename="resources/help.json" />
    <source>Alt+1 … Alt+0</source>
    <translation>Alt+1 … Alt+0</translation>
-  </message>
-  <message>
-   <location filename="resources/help.json" />
-   <source>Altitudes are as seen, refraction included. The hour angle is negative before the meridian.</source>
-   <translation>Höhen sind so, wie sie gesehen werden, mit Refraktion. Der Stundenwinkel ist vor dem Meridian negativ.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -9816,8 +12701,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>Sun, Moon and planets from the program's own ephemeris, rising and setting as printed tables define them (US Naval Observatory); illuminated share of the Moon by Meeus, Astronomical Algorithms, eq. 48.1 and 48.3; deep sky from the OpenNGC database.</source>
-   <translation>Sonne, Mond und Planeten aus der Ephemeride des Programms, Auf- und Untergang, wie gedruckte Tafeln sie bestimmen (US Naval Observatory); beleuchteter Teil des Mondes nach Meeus, Astronomical Algorithms, Gl. 48.1 und 48.3; Nebel und Sternhaufen aus der OpenNGC-Datenbank.</translation>
+   <source>Sun, Moon and planets from JPL's DE421, 1899 to 2053, and from ERFA's series beyond; rising and setting as printed tables define them (US Naval Observatory); illuminated share of the Moon by Meeus, Astronomical Algorithms, eq. 48.1 and 48.3; deep sky from the OpenNGC database.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -9896,8 +12781,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>The rate is that of the parallactic angle, spherical trigonometry of the triangle pole, zenith, star.</source>
-   <translation>Die Geschwindigkeit ist die des parallaktischen Winkels: sphärische Trigonometrie im Dreieck aus Pol, Zenit und Stern.</translation>
+   <source>The rate is the change of the parallactic angle at the true altitude: Meeus, Astronomical Algorithms, ch. 14, differentiated. The smear is the chord of the turn at the corner of the frame.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -9913,6 +12798,11 @@
    <location filename="resources/help.json" />
    <source>The stars of the whole field are followed through one exposure with the axis displaced. Guiding keeps one star still; what remains turns the field about it. The largest axis error whose smear stays within your limit is the budget.</source>
    <translation>Die Sterne des ganzen Feldes werden bei verschobener Achse durch eine Belichtung verfolgt. Guiding hält einen Stern still; was bleibt, dreht das Feld um ihn. Der größte Achsfehler, dessen Verwischung in Ihrer Grenze bleibt, ist der Spielraum.</translation>
+  </message>
+  <message>
+   <location filename="resources/help.json" />
+   <source>The target's altitude is as seen, refraction included; the Moon's is the true one. The hour angle is negative before the meridian.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="resources/help.json" />
