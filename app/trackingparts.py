@@ -7,8 +7,11 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
 
+from app.pages.tracking.liverun import LiveParts
 from app.pages.tracking.page import TrackingPage
 from app.pages.tracking.parts import TrackingParts
+from app.session.keeper import Keeper
+from app.session.runrecorder import RunRecorder
 from app.theme.theme import Theme
 
 if TYPE_CHECKING:
@@ -27,8 +30,19 @@ def tracking_page(
     now: Callable[[], float],
 ) -> TrackingPage:
     """It goes on with the last run of the night that was not left out."""
+    recorder = RunRecorder(Keeper(warm.log, session.report_storage))
     runs = [run for run in warm.night.tracking_runs if not run.discarded]
-    parts = TrackingParts(now, warm.log, runs[-1] if runs else None, budget, equipment)
+    open_run = runs.pop() if runs and not runs[-1].ended else None
+    for run in runs:
+        recorder.know(run.leg.label)
+    parts = TrackingParts(
+        now,
+        warm.log,
+        runs[-1] if runs else None,
+        budget,
+        equipment,
+        LiveParts(recorder, open_run),
+    )
     return TrackingPage(session, theme, parts)
 
 

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from app.sources.source import Reading
 from core.alignment.driftlog import Leg
 from core.language import say
-from core.night.reportnight import Kind
+from core.night.reportnight import Kind, Purpose
 from core.night.reportresult import adjustment_content, goal_content, result_content
 from core.sky.site import Air, Site
 
@@ -28,7 +28,9 @@ T = TypeVar("T")
 class LogOfNight(Protocol):
     """What the session needs of `app.storage.nights.NightLog`; every call returns at once."""
 
-    def add_leg(self, label: str, star_name: str, ra_deg: float, dec_deg: float) -> int: ...
+    def add_leg(
+        self, label: str, star_name: str, ra_deg: float, dec_deg: float, purpose: str = ...
+    ) -> int: ...
 
     def add_samples(
         self,
@@ -86,6 +88,10 @@ class Keeper:
     def add_leg(self, label: str, star_name: str, ra_deg: float, dec_deg: float) -> int | None:
         """The number the log gives the leg; None when it is not kept."""
         return self._try(lambda log: log.add_leg(label, star_name, ra_deg, dec_deg))
+
+    def add_run(self, label: str, ra_deg: float, dec_deg: float, purpose: Purpose) -> int | None:
+        """Likewise of a run that is watched for the drive."""
+        return self._try(lambda log: log.add_leg(label, "", ra_deg, dec_deg, purpose))
 
     def add_reading(self, leg_id: int | None, reading: Reading) -> None:
         """Keep one reading."""

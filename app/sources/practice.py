@@ -70,6 +70,10 @@ class PracticeSource(Source):
         self._star_deg = (ra_deg, dec_deg)
         self._centre()
 
+    def skip_to(self, utc_s: float) -> None:
+        """Go on after this time, the star centred when it was; for a night that was broken off."""
+        self._utc_s = utc_s
+
     def turn_azimuth(self, arcmin: float) -> None:
         """Turn the azimuth bolt, meaning to move the axis by `arcmin` toward greater azimuth."""
         self._turn(lambda: self._mount.turn_azimuth(arcmin))

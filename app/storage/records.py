@@ -39,7 +39,8 @@ class Night:
 
     `aim_name`: name of the member of `core.alignment.advice.Aim`. `resumed`: whether it was begun
     by an earlier run of the program. There is always at least one axis state. `tracking_runs`: the
-    legs watched for the drive. `entries`: everything else, in order of time, without attachments.
+    legs watched for the drive, practice among them. `entries`: everything else, in order of time,
+    without attachments.
     """
 
     night_id: int

@@ -12,10 +12,11 @@ from core.sky.site import Air, Site
 
 
 class Purpose(StrEnum):
-    """What a leg was watched for."""
+    """What a leg was watched for. Practice is kept to go on with, and no report shows it."""
 
     ALIGNMENT = "alignment"
     TRACKING = "tracking"
+    PRACTICE = "tracking practice"
 
 
 class Kind(StrEnum):

@@ -37,14 +37,20 @@ def read_run(
     if isinstance(lines, str):
         lines = lines.splitlines()
     name = name or say("The log")
-    form = _Form()
+    form = RunForm()
     log = read(form.renamed(lines), name=name, keep_going=keep_going)
     if not form.in_pixels:
         return log
     scale = scale_arcsec_per_px
     if scale is None:
         scale = _scale_in(dict(log.header.other).get(SCALE_KEY))
-    if scale is None or not 0.01 <= scale <= 1000.0:
+    scale = scale_of(scale, name)
+    return replace(log, legs=tuple(_scaled(leg, scale) for leg in log.legs))
+
+
+def scale_of(scale_arcsec_per_px: float | None, name: str) -> float:
+    """The scale itself. Raises ScaleNeeded when it is unknown or cannot be."""
+    if scale_arcsec_per_px is None or not 0.01 <= scale_arcsec_per_px <= 1000.0:
         raise ScaleNeeded(
             say(
                 "{name} gives its offsets in pixels, but not how large a pixel is. Enter the "
@@ -53,7 +59,13 @@ def read_run(
                 scale_key=SCALE_KEY,
             )
         )
-    return replace(log, legs=tuple(_scaled(leg, scale) for leg in log.legs))
+    return scale_arcsec_per_px
+
+
+def scale_in_remark(line: str) -> float | None:
+    """The scale in a line `# scale_arcsec_per_px: …`, None in any other."""
+    key, _, value = line.strip(' "#;,\t').partition(":")
+    return _scale_in(value) if key.strip().lower() == SCALE_KEY else None
 
 
 def read_run_file(
@@ -90,7 +102,7 @@ def _names_offsets(text: TextIO) -> bool:
     return "east_px" in head or ("east_arcsec" in head and "utc" in head)
 
 
-class _Form:
+class RunForm:
     """Renames the columns on the way; remembers whether they were in pixels."""
 
     def __init__(self) -> None:

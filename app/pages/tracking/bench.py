@@ -9,9 +9,11 @@ from PySide6.QtCore import QObject, Signal
 
 from app.pages.tracking.figures import KEY, Figures, from_kept, to_keep
 from app.pages.tracking.job import Job
+from app.pages.tracking.liverun import LiveRun
 from app.pages.tracking.parts import TrackingParts
 from app.pages.tracking.question import Given, Place, Question, Reversal, Tap
 from core.alignment.driftlog import Leg
+from core.night.reportnight import Purpose
 from core.tracking.sighting import Sighting
 
 if TYPE_CHECKING:
@@ -55,6 +57,7 @@ class Bench(QObject):
         self._solution: Solution | None = None
         self._here: Place | None = None
         self.job = Job(self)
+        self.live = None if parts.live is None else LiveRun(self, parts.live, self)
         self.job.done.connect(self._take)
         session.changed.connect(self._session_changed)
         if parts.budget is not None:
@@ -64,9 +67,17 @@ class Bench(QObject):
         """Goes on with the run and the stars of this night."""
         stored = self.parts.earlier
         if stored is not None:
+            is_practice = stored.purpose == Purpose.PRACTICE
             axis_state = self._session.snapshot().axis_state
             # Once the bolts were turned nobody knows whether that was before the run or after.
-            given = Given(stored.leg, stored.leg.label, is_tonight=axis_state == 1)
+            given = Given(
+                stored.leg,
+                stored.leg.label,
+                _practice_place() if is_practice else None,
+                is_practice=is_practice,
+                is_tonight=axis_state == 1 and not is_practice,
+                kept_as=stored.leg_id,
+            )
             here = self.here()
             self.run = given if here is None else given.placed(here)
             self._run_key, self._run_axis_state = stored.leg_id, axis_state
@@ -105,9 +116,9 @@ class Bench(QObject):
         """Keeps it in the log of nights unless it is invented."""
         self.run = given
         self._run_axis_state = self._session.snapshot().axis_state
-        self._kept_run, self._run_key = None, None
+        self._kept_run, self._run_key = None, given.kept_as
         if not given.is_practice:
-            key = None if given.is_kept else self.parts.keep_run(given.leg)
+            key = given.kept_as if given.is_kept else self.parts.keep_run(given.leg)
             self._kept_run, self._run_key = (given.leg, key), key
         self.work()
 
@@ -147,6 +158,8 @@ class Bench(QObject):
         self.work()
 
     def close(self) -> None:
+        if self.live is not None:
+            self.live.close()
         self.job.close()
 
     def work(self) -> None:
@@ -246,6 +259,12 @@ class Bench(QObject):
     def _catch_up(self) -> None:
         if self._is_watched and self._is_stale:
             self.work()
+
+
+def _practice_place() -> Place:
+    from app.pages.tracking.practice import practice_place
+
+    return practice_place()
 
 
 def _read_stars(kept: Any) -> tuple[Sighting, ...]:

@@ -96,6 +96,8 @@ class Head(Panel):
 
     def _join(self) -> None:
         self._bench.changed.connect(self._redraw.mark)
+        if self._bench.live is not None:
+            self._bench.live.changed.connect(self._redraw.mark)
         job = self._bench.job
         job.began.connect(self._clock.start)
         job.progressed.connect(self._show_progress)
@@ -118,17 +120,19 @@ class Head(Panel):
 
     def _show(self) -> None:
         study, fault = self._bench.study, self._bench.fault
-        headline, paragraph = headwords.answer(study)
+        live = self._bench.live
+        is_recording = live is not None and live.is_on
+        headline, paragraph = headwords.recording() if is_recording else headwords.answer(study)
         self.headline.say(self.tr("No answer") if fault else headline)
         self.paragraph.say(fault or paragraph)
         is_empty = study is None or not headwords.has_any(study)
         needs_scale = not is_empty and self._bench.figures().scale_arcsec_per_px is None
-        self.practice_key.setVisible(is_empty)
-        self.import_key.setVisible(is_empty)
+        self.practice_key.setVisible(is_empty and not is_recording)
+        self.import_key.setVisible(is_empty and not is_recording)
         self.scale_key.setVisible(needs_scale)
         self._ways.setVisible(is_empty or needs_scale)
         self.origin.say(self._origins())
-        is_told = study is not None and not is_empty and not fault
+        is_told = study is not None and not is_empty and not fault and not is_recording
         self.facts.setVisible(is_told)
         self.bars.setVisible(is_told)
         for part in (self.doubts, self.caution):
@@ -146,6 +150,9 @@ class Head(Panel):
 
     def _origins(self) -> str:
         """What is judged, so that practice is never taken for the mount outside."""
+        live = self._bench.live
+        if live is not None and live.is_on:
+            return self.tr("From: {origins}.").format(origins=live.origin)
         given = (self._bench.run, self._bench.guided)
         origins = "; ".join(one.origin for one in given if one is not None)
         return self.tr("From: {origins}.").format(origins=origins) if origins else ""

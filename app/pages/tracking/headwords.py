@@ -19,6 +19,14 @@ def tr(text: str) -> str:
     return QCoreApplication.translate("TrackingHead", text)
 
 
+def recording() -> tuple[str, str]:
+    """While a run is recorded."""
+    return tr("A run is being recorded"), tr(
+        "Every reading is kept as it comes. Half an hour to an hour is wanted; the verdict follows "
+        "when the recording is stopped, below."
+    )
+
+
 def answer(study: Study | None) -> tuple[str, str]:
     """What stands large, and the paragraph below it."""
     if study is None or not has_any(study):

@@ -17,6 +17,7 @@ from core.night.reportnight import Kind, Purpose
 from core.tracking.seeing import image_motion_arcsec
 
 if TYPE_CHECKING:
+    from app.pages.tracking.liverun import LiveParts
     from app.session.budget import Budget
     from app.session.equipment import Equipment
     from app.storage.records import StoredLeg
@@ -56,7 +57,8 @@ class TrackingLog(Protocol):
 @dataclass(frozen=True)
 class TrackingParts:
     """`now`: seconds since 1970-01-01 UTC. `earlier`: the last run of this night, to go on with.
-    `budget` and `equipment`: tonight's exposure and what it is taken with.
+    `live`: how runs are recorded here, None where they cannot be. `budget` and `equipment`:
+    tonight's exposure and what it is taken with.
     """
 
     now: Callable[[], float]
@@ -64,6 +66,7 @@ class TrackingParts:
     earlier: StoredLeg | None = None
     budget: Budget | None = None
     equipment: Equipment | None = None
+    live: LiveParts | None = None
 
     def usual(self) -> Figures:
         """What stands for figures that are not typed: those of tonight's exposure."""

@@ -11,12 +11,14 @@ from app.pages.tracking import pictures
 from app.pages.tracking.amounts import BenchAmount
 from app.pages.tracking.bench import Bench
 from app.pages.tracking.figures import SHEET, WORM
+from app.pages.tracking.livebox import LiveBox
 from app.pages.tracking.question import Given
 from app.pages.tracking.runbox import RunBox, sentences
 from app.pages.tracking.section import Section
 from app.theme.theme import Theme
 from app.widgets.choice import Choice
 from app.widgets.curves import Picture
+from app.widgets.redraw import Redraw
 from app.widgets.rows import Rows
 from app.widgets.text import Panel, Text
 from app.widgets.tick import Tick
@@ -24,6 +26,7 @@ from app.widgets.tick import Tick
 if TYPE_CHECKING:
     from core.tracking.periodic import PeriodicError
 
+LIVE_MS = 500  # between two pictures of a run that is being recorded
 TURN, RUN, PERIODS = "turn", "run", "periods"
 
 
@@ -66,6 +69,11 @@ class PeriodicSection(Section):
         )
         self.box.taken.connect(bench.take_run)
         self.box.dropped.connect(bench.leave_run_out)
+        self.live = None if bench.live is None else LiveBox(theme, bench, bench.live)
+        if bench.live is not None:
+            self._live_redraw = Redraw(self, self._draw_live, LIVE_MS)
+            bench.live.reading_added.connect(self._live_redraw.mark)
+            bench.live.changed.connect(self._redraw.mark)
         self.worm = BenchAmount(
             bench, "worm_period_s", WORM, self.tr("From the data sheet; empty finds it in the run.")
         )
@@ -75,7 +83,7 @@ class PeriodicSection(Section):
         self.compared = Text()
         self.arrange(
             (self.sentence, self.views, self.plot, self.waves, self.notes),
-            (self.box, self._worm_panel()),
+            tuple(part for part in (self.live, self.box, self._worm_panel()) if part is not None),
         )
 
     def _view_words(self) -> list[tuple[str, str]]:
@@ -91,7 +99,34 @@ class PeriodicSection(Section):
             panel.column.addWidget(part)
         return panel
 
+    def _draw_live(self) -> None:
+        """The readings as they come, in place of what was found before."""
+        live = self.bench.live
+        leg = None if live is None else live.leg()
+        if leg is not None and leg.utc_s.size > 1:
+            self.plot.show_picture(pictures.live_run(leg))
+
+    def _show_recording(self) -> None:
+        hidden: tuple[QWidget, ...] = (
+            *(self.views, self.waves, self.notes),
+            *(self.compared, self.box),
+        )
+        for one in hidden:
+            one.hide()
+        self.sentence.say(
+            self.tr(
+                "A run is being recorded. Leave mount and bolts alone until it is long enough; "
+                "then stop the recording, and it is judged."
+            )
+        )
+        self.plot.show()
+        self._draw_live()
+
     def show_bench(self) -> None:
+        if self.bench.live is not None and self.bench.live.is_on:
+            self._show_recording()
+            return
+        self.box.show()
         self.box.show_given(self.bench.run)
         self.plus_minus.show_tick(self.bench.typed.sheet_is_plus_minus)
         study = self.bench.study

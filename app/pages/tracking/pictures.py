@@ -15,6 +15,7 @@ from app.widgets.spans import span_words
 from core.practice.worm import Worm
 
 if TYPE_CHECKING:
+    from core.alignment.driftlog import Leg
     from core.tracking.exposure import ChanceCurve
     from core.tracking.periodic import PeriodicError
     from core.tracking.pointing import Pointing
@@ -91,6 +92,20 @@ def whole_run(found: PeriodicError) -> Picture:
             for name, values, ink in lines
             for inside in pieces  # no line across a gap
         ),
+        x_words=lambda x: f"{x:.1f} min",
+        y_words=_arcsec,
+    )
+
+
+def live_run(leg: Leg) -> Picture:
+    """What is being recorded, as it is measured."""
+    minutes = (leg.utc_s - leg.utc_s[0]) / 60.0 if leg.utc_s.size else leg.utc_s
+    east = np.full(minutes.size, np.nan) if leg.east_arcsec is None else leg.east_arcsec
+    return Picture(
+        tr("The run so far, as it is measured"),
+        tr("Time (minutes)"),
+        tr("Star to the east (″)"),
+        (Curve(tr("readings"), minutes, east - (east[0] if east.size else 0.0), Ink.THIN),),
         x_words=lambda x: f"{x:.1f} min",
         y_words=_arcsec,
     )

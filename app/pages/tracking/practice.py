@@ -6,8 +6,10 @@ import math
 
 import numpy as np
 from numpy.typing import NDArray
+from PySide6.QtCore import QObject
 
 from app.pages.tracking.question import Given, Place, Tap
+from app.sources.practice import PracticeSource
 from core.alignment.budget.alignment import Alignment
 from core.alignment.driftlog import Leg
 from core.practice.bolts import Bolt
@@ -53,14 +55,30 @@ def practice_run(now_utc_s: float, rng: np.random.Generator) -> Given:
     bolts = Bolt.drawn(rng), Bolt.drawn(rng)
     mount = PracticeMount(*AXIS_ARCMIN, *bolts, Worm.drawn(rng))
     sky = PracticeSky(mount, NORTHERN_MEADOW, MEADOW_AIR, rng)
-    middle_s = begin_s + 0.5 * RUN_S
-    sidereal_deg = 15.0 * float(local_sidereal_time_hours(middle_s, NORTHERN_MEADOW))
-    ra_deg = (sidereal_deg + STAR_EAST_DEG) % 360.0
+    ra_deg = _ra_near_meridian_deg(begin_s + 0.5 * RUN_S)
     sky.centre(ra_deg, DECLINATION_DEG, begin_s)
     north, east = sky.readings(utc_s)
     east = east + Seeing(rng, WANDER_ARCSEC, WANDER_S).at(utc_s)[:, 1]
     leg = Leg("practice run", ra_deg, DECLINATION_DEG, utc_s, north, east)
     return Given(leg, "Practice run, invented", practice_place(), is_practice=True)
+
+
+def live_practice(
+    seed: int, begin_utc_s: float, parent: QObject
+) -> tuple[PracticeSource, tuple[float, float]]:
+    """The same drive for the same seed, and the place of the star it tracks."""
+    rng = np.random.default_rng(seed)
+    midnight_s = coming_midnight_utc_s(begin_utc_s, NORTHERN_MEADOW.longitude_deg)
+    mount = PracticeMount(*AXIS_ARCMIN, Bolt.drawn(rng), Bolt.drawn(rng), Worm.drawn(rng))
+    source = PracticeSource(mount, NORTHERN_MEADOW, MEADOW_AIR, midnight_s, seed, parent)
+    star_deg = (_ra_near_meridian_deg(midnight_s), DECLINATION_DEG)
+    source.set_star("", *star_deg)
+    return source, star_deg
+
+
+def _ra_near_meridian_deg(utc_s: float) -> float:
+    sidereal_deg = 15.0 * float(local_sidereal_time_hours(utc_s, NORTHERN_MEADOW))
+    return (sidereal_deg + STAR_EAST_DEG) % 360.0
 
 
 def practice_guiding(now_utc_s: float, rng: np.random.Generator) -> Given:

@@ -37,9 +37,9 @@ class Place:
 @dataclass(frozen=True, eq=False)
 class Given:
     """Readings to look at. `origin`: where they come from, in words for the person. `place`: where
-    they were taken, None when nobody knows. `is_practice`: invented, and never kept. `is_kept`: a
-    leg of tonight, which the log of nights has already. `is_tonight`: the axis stood as it does
-    now, as long as nobody has turned the bolts.
+    they were taken, None when nobody knows. `is_practice`: invented, and in no report. `is_kept`:
+    the log of nights has it already, `kept_as` under this key. `is_tonight`: the axis stood as it
+    does now, as long as nobody has turned the bolts.
     """
 
     leg: Leg
@@ -48,6 +48,7 @@ class Given:
     is_practice: bool = False
     is_kept: bool = False
     is_tonight: bool = False
+    kept_as: int | None = None
 
     def placed(self, here: Place) -> Given:
         """With what is known of the place, and of the axis if it is the same; else as it is."""
