@@ -4,15 +4,16 @@ from __future__ import annotations
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.stats import chi2
 
 from core.alignment.usable import Note
 from core.language import marked, say
 from core.tracking.run import Run
+from core.tracking.steered import Steered, steered
 
 Floats = NDArray[np.float64]
 
 GUIDING_LEFT_ON = "guiding left on"
+GUIDING_UNCLEAR = "guiding perhaps left on"
 EAST_SIGN = "sign of east"
 NORTH_SIGN = "sign of north"
 DRIVE_RATE = "drive rate"
@@ -43,28 +44,27 @@ _RATES = {  # lead of the drive when set to another rate, arcsec a minute, lowes
         -18.0,
     ),  # the Moon's mean 13.18° a day: −32.9; drives differ in what they take
 }
-_BLOCKS = 60
-_FINER = 8  # short blocks in a long one
-_CHANCE = 1e-3
 
 
-def guiding_left_on(utc_s: Floats, residual_arcsec: Floats, period_s: float) -> Note | None:
-    """Means over long spans agree better than chance allows: something steered them back.
+def guiding_left_on(
+    utc_s: Floats, residual_arcsec: Floats, period_s: float, orders: int
+) -> Note | None:
+    """What is to be said of corrections while the run was recorded; None when there were none.
 
-    Noise that forgets makes means of eight times the span scatter by 1/√8 or more; only a
-    correction makes them scatter less. `residual_arcsec` (n,): without trend and periodic curve.
+    `residual_arcsec` (n,): without trend and the periodic curve of `orders` harmonics.
     """
-    long_s = float(np.clip(np.ptp(utc_s) / _BLOCKS, 40.0, 80.0))
-    fine = _block_means(utc_s, residual_arcsec, long_s / _FINER)
-    coarse = _block_means(utc_s, residual_arcsec, long_s)
-    if coarse.size < 12 or fine.size < 4 * coarse.size:
+    found = steered(utc_s, residual_arcsec, period_s, orders)
+    if found is Steered.NO:
         return None
-    blocks = coarse.size - 3 - 2.0 * np.ceil(period_s / long_s / 3.0)  # what trend and curve took
-    if blocks < 8:
-        return None
-    ratio = _FINER * float(np.var(coarse)) * coarse.size / blocks / max(float(np.var(fine)), 1e-12)
-    if ratio > 0.6 or chi2.cdf(ratio * blocks, blocks) > _CHANCE:
-        return None
+    if found is Steered.UNCLEAR:
+        return Note(
+            GUIDING_UNCLEAR,
+            say(
+                "Whether guiding corrections were left on, this run cannot tell: the star moved "
+                "as little as a quiet drive or weak guiding would leave it. Make sure that they "
+                "were off."
+            ),
+        )
     return Note(
         GUIDING_LEFT_ON,
         say(
@@ -73,13 +73,6 @@ def guiding_left_on(utc_s: Floats, residual_arcsec: Floats, period_s: float) -> 
             "not the drive; switch the corrections off and record again."
         ),
     )
-
-
-def _block_means(utc_s: Floats, values: Floats, span_s: float) -> Floats:
-    block = np.floor((utc_s - utc_s[0]) / span_s).astype(np.intp)
-    count = np.bincount(block)
-    total = np.bincount(block, values)
-    return np.asarray(total[count > 0] / count[count > 0])
 
 
 def doubts(run: Run, slope_arcsec_per_min: float, sigma_arcsec_per_min: float) -> list[Note]:

@@ -177,7 +177,7 @@ def _finest_s(settled: Settled) -> float:
 def _notes(run: Run, settled: Settled, residual: Floats, given_s: float | None) -> list[Note]:
     fit = settled.fit
     found = doubts(run, fit.slope_arcsec_per_min, fit.slope_sigma_arcsec_per_min)
-    guided = guiding_left_on(settled.readings.utc_s, residual, fit.period_s)
+    guided = guiding_left_on(settled.readings.utc_s, residual, fit.period_s, fit.orders)
     if guided is not None:
         found.append(guided)
     if given_s is not None:

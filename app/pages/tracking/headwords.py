@@ -12,7 +12,10 @@ if TYPE_CHECKING:
     from app.pages.tracking.study import Study
 
 # Codes of notes that do not spoil a verdict; they stand below the run.
-HARMLESS = ("axis unknown", "far from the equator", "meridian flip", "gusts", "bumps", "gaps")
+HARMLESS = (
+    *("axis unknown", "far from the equator", "meridian flip", "gusts", "bumps", "gaps"),
+    "guiding perhaps left on",
+)
 
 
 def tr(text: str) -> str:
