@@ -13,7 +13,7 @@ from app.pages.plan.page import PlanPage
 from app.pages.plan.tonightsection import TonightSection
 from app.pages.rotation import page as rotation
 from app.pages.rotation.page import RotationPage
-from app.pages.rotation.pictures import EXPOSURE, ZENITH
+from app.pages.rotation.skypictures import EXPOSURE, ZENITH
 from app.pages.rotation.skysection import SkySection
 from app.pages.site.page import SitePage
 from core.night.plantarget import Target

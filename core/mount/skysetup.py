@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
@@ -21,35 +21,31 @@ from core.mount.pointing import (
     mean_error_arcmin,
     sky_grid_deg,
 )
-from core.mount.recognise import apart_deg, recognise
-from core.sky.almanac import Light, light_at
-from core.sky.bodies import Body, BodyNow
+from core.mount.recognise import recognise
+from core.mount.skycandidates import (
+    HIGHEST_DEG,
+    LOWEST_DEG,
+    Clear,
+    NoReferenceStars,
+    candidates,
+    careless,
+    check_darkness,
+)
+from core.sky.bodies import BodyNow
 from core.sky.catalogue import Catalogue, StarNow
 from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]
-Clear = Callable[[Floats, Floats], NDArray[np.bool_]]
 
 LEVEL_FIRST = marked(
     "Level the base first, in two directions at right angles: what is left of its tilt is "
     "then small enough for a few stars to take out."
 )
-LOWEST_DEG, HIGHEST_DEG = 20.0, 70.0  # lower the air bends, nearer the zenith azimuth is uncertain
-NEAREST_POLE_DEG = 20.0
-NEAREST_MOON_DEG = 15.0
-NEAREST_MERIDIAN_DEG = 10.0  # of hour angle: nearer, a German mount may take either side
 APART_DEG = 45.0  # in azimuth
 HEIGHTS_APART_DEG = 10.0
-_FAINTEST = (1.6, 2.2, 2.8, 3.5)  # tried in turn: bright stars cannot be mistaken
-_ENOUGH, _MOST = 8, 24
 _NEARLY = 1.15  # a choice this near the best error is as good, and brighter stars are surer
-_CARELESS_DEG = 40.0
 _CARELESS_LOWEST_DEG = 15.0
 _EVERYTHING_UP = 1000
-
-
-class NoReferenceStars(ValueError):
-    """The sky shows too few stars for it; the message is a sentence."""
 
 
 @dataclass(frozen=True)
@@ -122,27 +118,27 @@ def choose(
     """
     if count not in (2, 3):
         raise ValueError(say("Two or three reference stars can be chosen."))
-    _check_darkness(bodies)
+    check_darkness(bodies)
     known = known or Uncertainty()
     sky = catalogue.up_now(site, air, utc_s, _CARELESS_LOWEST_DEG, _EVERYTHING_UP)
-    candidates = _candidates(sky, kind, bodies, clear)
-    if len(candidates) < count:
+    fit = candidates(sky, kind, bodies, clear)
+    if len(fit) < count:
         raise NoReferenceStars(
             say(
                 "Only {count} fit stars are up: not enough clear sky between {lowest:.0f}° and "
                 "{highest:.0f}°. Wait half an hour, or move to a place with a wider view.",
-                count=len(candidates),
+                count=len(fit),
                 lowest=LOWEST_DEG,
                 highest=HIGHEST_DEG,
             )
         )
     grid_azimuth, grid_altitude = sky_grid_deg()
     places = _effects(grid_azimuth, grid_altitude, site, kind)
-    chosen, notes = _best(candidates, count, places, site, kind, known)
-    careless = _careless(sky, count)
+    chosen, notes = _best(fit, count, places, site, kind, known)
+    others_taken = careless(sky, count)
     errors, others = (
         error_arcmin(places, covariance(_of_stars(stars, site, kind), known))
-        for stars in (chosen, careless)
+        for stars in (chosen, others_taken)
     )
     return SkySetup(
         stars=tuple(
@@ -150,7 +146,7 @@ def choose(
         ),
         error_arcmin=_rms(errors),
         worst_arcmin=float(np.max(errors)),
-        careless_names=tuple(now.star.name for now in careless),
+        careless_names=tuple(now.star.name for now in others_taken),
         careless_arcmin=_rms(others),
         careless_worst_arcmin=float(np.max(others)),
         map_azimuth_deg=grid_azimuth,
@@ -159,53 +155,6 @@ def choose(
         map_careless_arcmin=others,
         notes=notes,
     )
-
-
-def _check_darkness(bodies: Sequence[BodyNow]) -> None:
-    sun = next((body for body in bodies if body.body is Body.SUN), None)
-    if sun is not None and light_at(sun.true_altitude_deg) is Light.DAY:
-        raise NoReferenceStars(
-            say(
-                "The Sun is up: no star can be used, and no optic may come near the Sun. "
-                "Choose a time after sunset."
-            )
-        )
-
-
-def _candidates(
-    sky: Sequence[StarNow],
-    kind: MountKind,
-    bodies: Sequence[BodyNow],
-    clear: Clear | None,
-) -> list[StarNow]:
-    """Fit stars, brightest first, no fainter than needed to have a choice."""
-    moon = next((body for body in bodies if body.body is Body.MOON), None)
-    fit = [now for now in sky if _fits(now, kind, moon)]
-    if clear is not None and fit:
-        where = np.array([(now.azimuth_deg, now.altitude_deg) for now in fit]).T
-        fit = [now for now, free in zip(fit, clear(where[0], where[1]), strict=True) if free]
-    bright: list[StarNow] = []
-    for faintest in _FAINTEST:
-        bright = [now for now in fit if now.star.magnitude < faintest]
-        if len(bright) >= _ENOUGH:
-            break
-    return bright[:_MOST]
-
-
-def _fits(now: StarNow, kind: MountKind, moon: BodyNow | None) -> bool:
-    if now.star.name.startswith("HIP ") or not LOWEST_DEG <= now.altitude_deg <= HIGHEST_DEG:
-        return False
-    if abs(now.star.dec_deg) > 90.0 - NEAREST_POLE_DEG:
-        return False
-    if moon is not None and moon.altitude_deg > 0.0 and apart_deg(now, moon) < NEAREST_MOON_DEG:
-        return False
-    return kind is not MountKind.GERMAN_EQUATORIAL or _from_meridian(now) > NEAREST_MERIDIAN_DEG
-
-
-def _from_meridian(now: StarNow) -> float:
-    """Hour angle from the nearer half of the meridian, degrees."""
-    size = abs(now.hour_angle_deg)
-    return min(size, 180.0 - size)
 
 
 def _best(
@@ -260,14 +209,6 @@ def _are_apart(stars: Sequence[StarNow], kind: MountKind) -> bool:
         and max(heights) - min(heights) >= HEIGHTS_APART_DEG
         and (both_sides or kind is not MountKind.GERMAN_EQUATORIAL)
     )
-
-
-def _careless(sky: Sequence[StarNow], count: int) -> list[StarNow]:
-    """The brightest star and the brightest beside it: what a hurried person takes."""
-    named = [now for now in sky if not now.star.name.startswith("HIP ")]
-    first = named[0]
-    near = [now for now in named[1:] if apart_deg(first, now) < _CARELESS_DEG]
-    return [first, *(near if len(near) >= count - 1 else named[1:])[: count - 1]]
 
 
 def _side(now: StarNow, kind: MountKind) -> Side | None:

@@ -15,7 +15,8 @@ from core.mount.equipment import MountKind
 from core.mount.flip import FlipPlan
 from core.mount.rotationtrack import Track, track
 from core.mount.rotationzenith import Loss, losses
-from core.mount.skysetup import NoReferenceStars, SkySetup, choose
+from core.mount.skycandidates import NoReferenceStars
+from core.mount.skysetup import SkySetup, choose
 from core.night.checklist import Checklist, Circumstances, build, hemisphere_of
 from core.night.checklisttimes import Moments
 from core.night.planbest import Placed

@@ -6,8 +6,8 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from app.pages.rotation import pictures
-from app.pages.rotation.pictures import EXPOSURE, RATE, ZENITH
 from app.pages.rotation.skymaps import rate_words
+from app.pages.rotation.skypictures import EXPOSURE, RATE, ZENITH, dome
 from app.pages.rotation.study import Study
 from app.pages.rotation.verdictwords import never_seen
 from app.theme.theme import Theme
@@ -98,7 +98,7 @@ class SkySection(QWidget):
             return
         kind = self._maps.choice()
         reader = self._exposure_at if kind == EXPOSURE else self._rate_at
-        self._dome.show_picture(pictures.dome(kind, self._study, self._zone), reader)
+        self._dome.show_picture(dome(kind, self._study, self._zone), reader)
         self._key.say(f"{self._lines(kind)} {self._way_round()}")
         self._tell("")
 

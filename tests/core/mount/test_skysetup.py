@@ -10,16 +10,15 @@ import pytest
 from core.mount.equipment import MountKind
 from core.mount.meridian import Side
 from core.mount.recognise import recognise
-from core.mount.skysetup import (
+from core.mount.skycandidates import (
     HIGHEST_DEG,
-    LEVEL_FIRST,
     LOWEST_DEG,
     NEAREST_MERIDIAN_DEG,
     NEAREST_MOON_DEG,
     NEAREST_POLE_DEG,
     NoReferenceStars,
-    choose,
 )
+from core.mount.skysetup import LEVEL_FIRST, choose
 from core.sky import catalogue
 from core.sky.bodies import Body, BodyNow
 from core.sky.catalogue import Star, StarNow

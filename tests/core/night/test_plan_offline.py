@@ -19,7 +19,8 @@ from core.mount.equipment import MountKind
 from core.mount.flip import Series, flip_plan
 from core.mount.meridian import Limits
 from core.mount.rotationtrack import track
-from core.mount.skysetup import NoReferenceStars, choose
+from core.mount.skycandidates import NoReferenceStars
+from core.mount.skysetup import choose
 from core.night.planalign import alignment_moments, best_moments
 from core.night.planbest import best, showpieces
 from core.night.plancurve import curve
