@@ -29,7 +29,7 @@ class MountKind(Enum):
 
     GERMAN_EQUATORIAL = marked("German equatorial")
     FORK_ON_WEDGE = marked("fork on a wedge")
-    ALT_AZIMUTH = "alt-azimuth"
+    ALT_AZIMUTH = marked("alt-azimuth")
     DOBSONIAN = marked("Dobsonian")
 
     @property

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 from app.theme.theme import Theme
 from app.widgets.sharebar import ShareBar
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.mount.choice import Candidate, Outcome
 from core.mount.musts import Finding
 from core.mount.scores import Mark
@@ -27,7 +28,7 @@ class CandidateCard(Panel):
         marks += [self.tr("to be bought")] if mount.is_planned else []
         if mount.price is not None:
             marks.append(self.tr("price {price:g}").format(price=mount.price))
-        self.column.addWidget(Text(", ".join((mount.kind.value, *marks)), "small"))
+        self.column.addWidget(Text(", ".join((say(mount.kind.value), *marks)), "small"))
         for finding in candidate.findings:
             self.column.addWidget(Text(_must_words(finding, candidate.outcome)))
         if candidate.outcome is not Outcome.OUT:
@@ -75,12 +76,12 @@ class CandidateCard(Panel):
 
 
 def _criterion(mark: Mark) -> str:
-    name = mark.criterion.value
+    name = say(mark.criterion.value)
     return f"{name[:1].upper()}{name[1:]}\u00a0×{mark.weight:g}"
 
 
 def _must_words(finding: Finding, outcome: Outcome) -> str:
     """With what is open; what knocks it out stands below, with its reason."""
-    name = finding.must.value
+    name = say(finding.must.value)
     reason = f": {finding.reason}" if finding.passes is None and outcome is Outcome.OPEN else ""
     return f"{SIGNS[finding.passes]}  {name[:1].upper()}{name[1:]}{reason}"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QWidget
 
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.mount import handling
 
 
@@ -29,7 +30,7 @@ class Cautions(Panel):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(self.tr("Handling the load"), parent)
-        self.column.addWidget(Text(handling.FIRST))
+        self.column.addWidget(Text(say(handling.FIRST)))
         for title, lines in (
             (self.tr("Putting on"), handling.PUTTING_ON),
             (self.tr("Balancing"), handling.BALANCING),
@@ -37,6 +38,7 @@ class Cautions(Panel):
             (self.tr("Lifting"), handling.LIFTING),
         ):
             self.column.addWidget(Text(title, "title"))
-            self.column.addWidget(Text("\n".join(f"{n}.  {one}" for n, one in enumerate(lines, 1))))
+            numbered = (f"{n}.  {say(one)}" for n, one in enumerate(lines, 1))
+            self.column.addWidget(Text("\n".join(numbered)))
         self.column.addWidget(Text(self.tr("Common practice, no source."), "small"))
         self.column.addStretch()

@@ -17,6 +17,7 @@ from app.widgets.field import Field
 from app.widgets.figure import Figure
 from app.widgets.text import Panel
 from app.widgets.tick import Tick
+from core.language import say
 from core.mount.equipment import MountKind, Place, Record
 from core.mount.equipmentfields import KINDS as RECORDS
 from core.mount.quantities import ImpossibleValue, quantities
@@ -115,7 +116,7 @@ class RecordForm(QWidget):
         if name == "note":
             return TextAnswer(Field(self.tr("Note")))
         if name == "kind":
-            words = {one.name: one.value[:1].upper() + one.value[1:] for one in MountKind}
+            words = {one.name: _capital(say(one.value)) for one in MountKind}
             return EnumAnswer(self.tr("How the axes stand"), MountKind, words)
         if name == "place":
             return EnumAnswer(self.tr("Where it rides"), Place, self._place_words())
@@ -180,3 +181,7 @@ class RecordForm(QWidget):
 def kind_of(record: Record) -> str:
     """As in `KINDS`."""
     return NAMES[type(record)]
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]

@@ -20,6 +20,7 @@ from app.widgets.key import Key
 from app.widgets.nightpicture import clock_words
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.mount.skysetup import ReferenceStar
 from core.sky.zones import Zone
 
@@ -133,7 +134,9 @@ class StarsSection(QWidget):
         self._show_maps(study)
 
     def _star_words(self, number: int, star: ReferenceStar) -> str:
-        side = "" if star.side is None else self.tr(" Tube {side}.").format(side=star.side.value)
+        side = (
+            "" if star.side is None else self.tr(" Tube {side}.").format(side=say(star.side.value))
+        )
         return f"{number + 1}.  {star.words}{side}"
 
     def _show_maps(self, study: Study) -> None:
