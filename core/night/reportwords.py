@@ -33,6 +33,7 @@ _UNITS = (
 )
 _CLOSE = ("", "″", "″/min", "′", _PER_TURN, "°")  # written without a gap
 _TIME = "_utc_s"
+_KEYED = ("what", "goal_is", "verdict")  # hold words of the program, not of the person
 # What entries of this version call their values, and the kinds of equipment.
 _KNOWN = frozenset(
     (
@@ -50,6 +51,9 @@ _KNOWN = frozenset(
         marked("altitude half width"),
         marked("error"),
         marked("half width"),
+        marked("goal"),
+        marked("goal is"),
+        marked("verdict"),
         marked("azimuth turns"),
         marked("altitude turns"),
         marked("legs"),
@@ -108,7 +112,7 @@ def rows(
             continue
         words, unit = named(name)
         gap = "" if unit in _CLOSE else " "
-        shown = _known(value) if name == "what" and isinstance(value, str) else said(value)
+        shown = say(value) if name in _KEYED and isinstance(value, str) else said(value)
         found.append([words, f"{shown}{gap}{say(unit) if unit else unit}"])
     return found
 
