@@ -5046,8 +5046,18 @@
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
+   <source>A run is being recorded</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/headwords.py" />
    <source>Balancing:</source>
    <translation>Ausbalancieren:</translation>
+  </message>
+  <message>
+   <location filename="app/pages/tracking/headwords.py" />
+   <source>Every reading is kept as it comes. Half an hour to an hour is wanted; the verdict follows when the recording is stopped, below.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
@@ -5105,6 +5115,111 @@
    <translation>Ob das ein Bild verdirbt, hängt davon ab, wie viel Himmel ein Pixel sieht: Geben Sie den Abbildungsmaßstab ein.</translation>
   </message>
   <message>
+   <location filename="app/pages/tracking/livebox.py" />
+   <source>Choose the file that is being written</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livebox.py" />
+   <source>Record a run now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livebox.py" />
+   <source>Record from a growing file …</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livebox.py" />
+   <source>Record from the practice sky</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livebox.py" />
+   <source>Runs (*.csv *.txt *.tsv)</source>
+   <translation>Aufzeichnungen (*.csv *.txt *.tsv)</translation>
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livebox.py" />
+   <source>Speed of the practice night</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livebox.py" />
+   <source>Stop recording</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livebox.py" />
+   <source>Track one star near the celestial equator, guiding corrections off, and record it here while another program measures it into a file (same columns as below). Every reading is in the log of nights at once; what was recorded survives a power cut.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/liverun.py" />
+   <source>A line was left out: {reason}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/liverun.py" />
+   <source>Nothing was recorded: no reading had come.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/liverun.py" />
+   <source>Practice sky, recorded live, invented</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/liverun.py" />
+   <source>Recorded tonight from “{file}”</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/liverun.py" />
+   <source>Recorded {n} readings, too few to judge ({least} are needed, over three turns of the worm); they are in the log of nights.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/liverun.py" />
+   <source>Recorded {n} readings.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/liverun.py" />
+   <source>practice run</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livewords.py" />
+   <source>Go on for another {minutes:.0f} minutes at least, better {more:.0f}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livewords.py" />
+   <source>No reading for {seconds:.0f} s: is the star still found, and the file still written?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livewords.py" />
+   <source>Recording “{label}”: {n} readings, {minutes:.1f} minutes.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livewords.py" />
+   <source>That can be judged; another {minutes:.0f} minutes make it surer.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livewords.py" />
+   <source>That is enough.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/livewords.py" />
+   <source>Waiting for the first reading …</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/tracking/page.py" />
    <source>How well does this mount track, and what first?</source>
    <translation>Wie gut läuft diese Montierung, und was zuerst?</translation>
@@ -5128,6 +5243,11 @@
    <location filename="app/pages/tracking/page.py" />
    <source>Vibration</source>
    <translation>Schwingung</translation>
+  </message>
+  <message>
+   <location filename="app/pages/tracking/periodicsection.py" />
+   <source>A run is being recorded. Leave mount and bolts alone until it is long enough; then stop the recording, and it is judged.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
@@ -5308,6 +5428,16 @@
    <location filename="app/pages/tracking/pictures.py" />
    <source>Sharp ones (%)</source>
    <translation>Scharfe (%)</translation>
+  </message>
+  <message>
+   <location filename="app/pages/tracking/pictures.py" />
+   <source>Star to the east (″)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/pictures.py" />
+   <source>The run so far, as it is measured</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
@@ -5558,11 +5688,6 @@
    <location filename="app/pages/tracking/runbox.py" />
    <source>Read it again</source>
    <translation>Noch einmal lesen</translation>
-  </message>
-  <message>
-   <location filename="app/pages/tracking/runbox.py" />
-   <source>Runs (*.csv *.txt *.tsv)</source>
-   <translation>Aufzeichnungen (*.csv *.txt *.tsv)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
@@ -5990,6 +6115,21 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/session/runrecorder.py" />
+   <source>A reading was left out because it has no east offset, and the drive shows in these alone.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/runrecorder.py" />
+   <source>A reading was left out because its time or its offset is not a number.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/runrecorder.py" />
+   <source>The times of the readings jumped, so run “{old}” was ended and “{new}” begun: was the clock set, or the recording interrupted?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/session/session.py" />
    <source>The place you stand on is not known, so the axis error cannot be computed yet: enter latitude and longitude on the Site page. The readings are kept.</source>
    <translation type="unfinished" />
@@ -6052,6 +6192,21 @@
   <message>
    <location filename="app/signals/means.py" />
    <source>This computer offers no player of sounds: a plain beep is used, if it has one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/growing.py" />
+   <source>“{file}” became shorter, so it was begun anew; what was recorded so far is kept. Follow it again for the new run.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/growing.py" />
+   <source>“{file}” can no longer be read ({reason}); what was recorded so far is kept. Is the drive still there?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/sources/growing.py" />
+   <source>“{file}” has no lines of text that could be readings; choose a CSV file.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7637,32 +7792,32 @@
   <message>
    <location filename="core/alignment/goal.py" />
    <source>beyond</source>
-   <translation type="unfinished" />
+   <translation>nicht erreicht</translation>
   </message>
   <message>
    <location filename="core/alignment/goal.py" />
    <source>from tonight's budget</source>
-   <translation type="unfinished" />
+   <translation>aus dem Spielraum von heute</translation>
   </message>
   <message>
    <location filename="core/alignment/goal.py" />
    <source>not clear yet</source>
-   <translation type="unfinished" />
+   <translation>noch nicht klar</translation>
   </message>
   <message>
    <location filename="core/alignment/goal.py" />
    <source>set by you</source>
-   <translation type="unfinished" />
+   <translation>von Ihnen gesetzt</translation>
   </message>
   <message>
    <location filename="core/alignment/goal.py" />
    <source>the usual figure</source>
-   <translation type="unfinished" />
+   <translation>der übliche Wert</translation>
   </message>
   <message>
    <location filename="core/alignment/goal.py" />
    <source>within</source>
-   <translation type="unfinished" />
+   <translation>erreicht</translation>
   </message>
   <message>
    <location filename="core/alignment/goal.py" />
@@ -8182,12 +8337,12 @@
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>strong in {qualities}</source>
-   <translation>stark bei {qualities}</translation>
+   <translation>stark: {qualities}</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
    <source>weak in {qualities}</source>
-   <translation>schwach bei {qualities}</translation>
+   <translation>schwach: {qualities}</translation>
   </message>
   <message>
    <location filename="core/mount/choicewords.py" />
@@ -8373,6 +8528,11 @@
    <location filename="core/mount/equipment.py" />
    <source>The worm period</source>
    <translation>Die Schneckenperiode</translation>
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>alt-azimuth</source>
+   <translation>azimutal</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
@@ -9067,7 +9227,7 @@
   <message>
    <location filename="core/mount/quantities.py" />
    <source>correct it, or leave it empty if it is not known</source>
-   <translation>berichtigen Sie es, oder lassen Sie es leer, wenn es nicht bekannt ist</translation>
+   <translation>berichtigen Sie den Wert, oder lassen Sie das Feld leer, wenn er nicht bekannt ist</translation>
   </message>
   <message>
    <location filename="core/mount/quantities.py" />
@@ -9355,6 +9515,11 @@
    <translation>{across:.3g}′ Durchmesser, aus „{name}“.</translation>
   </message>
   <message>
+   <location filename="core/mount/skycandidates.py" />
+   <source>The Sun is up: no star can be used, and no optic may come near the Sun. Choose a time after sunset.</source>
+   <translation>Die Sonne steht am Himmel: Kein Stern ist zu gebrauchen, und keine Optik darf in die Nähe der Sonne gerichtet werden. Wählen Sie eine Zeit nach Sonnenuntergang.</translation>
+  </message>
+  <message>
    <location filename="core/mount/skysetup.py" />
    <source>After {names} and {last} expect to point about {error:.1f}′ off, and {worst:.1f}′ in the worst part of the sky; after {careless}, taken for their brightness alone, {careless_error:.1f}′ and {careless_worst:.1f}′.</source>
    <translation>Nach {names} und {last} ist zu erwarten, dass sie etwa {error:.1f}′ danebenzeigt, im schlechtesten Teil des Himmels {worst:.1f}′; nach {careless}, nur der Helligkeit wegen genommen, {careless_error:.1f}′ und {careless_worst:.1f}′.</translation>
@@ -9383,11 +9548,6 @@
    <location filename="core/mount/skysetup.py" />
    <source>Only {count} fit stars are up: not enough clear sky between {lowest:.0f}° and {highest:.0f}°. Wait half an hour, or move to a place with a wider view.</source>
    <translation>Nur {count} geeignete Sterne stehen am Himmel: zu wenig freier Himmel zwischen {lowest:.0f}° und {highest:.0f}°. Warten Sie eine halbe Stunde, oder gehen Sie an einen Platz mit weiterer Sicht.</translation>
-  </message>
-  <message>
-   <location filename="core/mount/skysetup.py" />
-   <source>The Sun is up: no star can be used, and no optic may come near the Sun. Choose a time after sunset.</source>
-   <translation>Die Sonne steht am Himmel: Kein Stern ist zu gebrauchen, und keine Optik darf in die Nähe der Sonne gerichtet werden. Wählen Sie eine Zeit nach Sonnenuntergang.</translation>
   </message>
   <message>
    <location filename="core/mount/skysetup.py" />
@@ -10151,6 +10311,11 @@
   </message>
   <message>
    <location filename="core/night/reportwords.py" />
+   <source>goal is</source>
+   <translation>Herkunft des Ziels</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
    <source>guider</source>
    <translation>Guidingkamera</translation>
   </message>
@@ -10218,6 +10383,11 @@
    <location filename="core/night/reportwords.py" />
    <source>temperature</source>
    <translation>Temperatur</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>verdict</source>
+   <translation>Urteil</translation>
   </message>
   <message>
    <location filename="core/night/reportwords.py" />
@@ -11013,6 +11183,11 @@
    <location filename="core/tracking/doubts.py" />
    <source>The worm's period was entered as {given:g} s but {found:.0f} s stands in the run: seconds for minutes?</source>
    <translation>Als Schneckenperiode sind {given:g} s eingegeben, in der Aufzeichnung stehen aber {found:.0f} s: Sekunden für Minuten?</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/doubts.py" />
+   <source>Whether guiding corrections were left on, this run cannot tell: the star moved as little as a quiet drive or weak guiding would leave it. Make sure that they were off.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="core/tracking/exposure.py" />
