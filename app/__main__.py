@@ -21,7 +21,7 @@ from app import translation
 from app.compose import Program
 from app.faults import Faults
 from app.garbage import WindowGarbage
-from app.session.clockwatch import steady_s
+from app.session.clockwatch import awake_s, steady_s
 
 LOG_NAME = "nights.sqlite"
 CHECK_LIMIT_MS = 60_000
@@ -44,7 +44,9 @@ def main(argv: Sequence[str]) -> int:
     faults.install()
     settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
     trouble = _speak(settings, app)
-    program = Program(app, settings, wanted.log or folder / LOG_NAME, steady=steady_s)
+    program = Program(
+        app, settings, wanted.log or folder / LOG_NAME, steady=steady_s, awake=awake_s
+    )
     faults.said.connect(program.window.say)
     if trouble:
         program.window.say(trouble)

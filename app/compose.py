@@ -38,6 +38,7 @@ from app.window import Window
 
 if TYPE_CHECKING:
     from app.session.budgetgoal import BudgetGoal
+    from app.session.fieldinview import FieldInView
     from app.session.session import Session
     from app.session.snapshot import Snapshot
 
@@ -59,9 +60,10 @@ class Program(QObject):
         log_path: Path,
         now: Callable[[], float] = time.time,
         steady: Callable[[], float] | None = None,
+        awake: Callable[[], float] | None = None,
     ) -> None:
         """`now`: seconds since 1970-01-01 UTC. `steady`: a clock that nobody sets, to see when
-        someone sets the other; None when there is none.
+        someone sets the other; None when there is none. `awake`: one that stands during sleep.
         """
         super().__init__()
         self._now = now
@@ -72,6 +74,7 @@ class Program(QObject):
         self._awake = Awake(parent=self)
         self.session: Session | None = None
         self._budget_goal: BudgetGoal | None = None
+        self._field: FieldInView | None = None
         self._is_closed = False
         self._idle = Idle(self)
         self._warm_up = WarmUp(log_path, now, self)
@@ -90,7 +93,8 @@ class Program(QObject):
         self.window.language_wanted.connect(self._keep_language)
         self._settings = settings
         self.window.may_close = Leaving(self.window, self._is_kept, self._readings).may_close
-        self._clock_watch = ClockWatch(now, steady or now, self)
+        self._clock_watch = ClockWatch(now, steady or now, self, awake)
+        self._clock_watch.slept.connect(self._woke)
         self._clock_watch.jumped.connect(self.window.say)
 
     def guide(self) -> FirstRun:
@@ -213,6 +217,7 @@ class Program(QObject):
         keep_surroundings(book, session, equipment, evening)
         follow_mount(session, equipment)
         self._budget_goal = BudgetGoal(session, budget, evening.plans, self)
+        self._field = FieldInView(warm.log, equipment, self)
         return Shared(
             self._now,
             warm,
@@ -224,9 +229,13 @@ class Program(QObject):
             book,
             flips,
             self._sounds,
-            FieldInView(warm.log, equipment, self),
+            self._field,
             self._awake,
         )
+
+    def _woke(self, slept_s: float) -> None:
+        if self.session is not None and self._field is not None:
+            self.session.woke(slept_s, self._field.now().across_arcmin)
 
     def _prepare_evening(self) -> None:
         """The parts of these pages that are not shown at first, one by one."""

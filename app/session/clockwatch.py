@@ -8,6 +8,7 @@ from collections.abc import Callable
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.session.clockcheck import STEP_BACK_S, span_words
+from app.session.sleepcheck import LEAST_SLEEP_S
 from core.language import say
 
 LOOK_MS = 1000
@@ -20,21 +21,36 @@ def steady_s() -> float:
     return time.monotonic() if which is None else time.clock_gettime(which)
 
 
-class ClockWatch(QObject):
-    """`jumped` carries a sentence each time the wall clock leaves the steady one.
+def awake_s() -> float:
+    """Seconds of a clock that nobody sets and that stands while the computer sleeps.
 
-    `now`: seconds since 1970-01-01 UTC. Slow corrections by a time service are not jumps.
+    Where there is none of that kind it goes on, and a sleep is only seen as a gap in the readings.
+    """
+    # macOS has one of its own for that; on Linux it is CLOCK_MONOTONIC.
+    which = getattr(time, "CLOCK_UPTIME_RAW", getattr(time, "CLOCK_MONOTONIC", None))
+    return time.monotonic() if which is None else time.clock_gettime(which)
+
+
+class ClockWatch(QObject):
+    """`jumped` carries a sentence each time the wall clock leaves the steady one; `slept` the
+    seconds that the computer slept, when it has woken.
+
+    `now`: seconds since 1970-01-01 UTC. `awake`: a clock that stands during sleep, None without. Slow corrections by a time service are not jumps.
     """
 
     jumped = Signal(str)
+    slept = Signal(float)
 
     def __init__(
         self,
         now: Callable[[], float],
         steady: Callable[[], float],
         parent: QObject | None = None,
+        awake: Callable[[], float] | None = None,
     ) -> None:
         super().__init__(parent)
+        self._awake = awake or steady
+        self._asleep_s = steady() - self._awake()
         self._now = now
         self._steady = steady
         self._ahead_s = now() - steady()
@@ -44,6 +60,7 @@ class ClockWatch(QObject):
 
     def start(self) -> None:
         self._ahead_s = self._now() - self._steady()
+        self._asleep_s = self._steady() - self._awake()
         self._timer.start()
 
     def stop(self) -> None:
@@ -55,6 +72,10 @@ class ClockWatch(QObject):
         step_s, self._ahead_s = ahead_s - self._ahead_s, ahead_s
         if abs(step_s) > STEP_BACK_S:
             self.jumped.emit(sentence(step_s))
+        asleep_s = self._steady() - self._awake()
+        slept_s, self._asleep_s = asleep_s - self._asleep_s, asleep_s
+        if slept_s > LEAST_SLEEP_S:
+            self.slept.emit(slept_s)
 
 
 def sentence(step_s: float) -> str:

@@ -12,6 +12,7 @@ from app.session.guide.turn import How
 from app.session.keeper import Keeper, LogOfNight
 from app.session.problems import Problems, Trouble
 from app.session.question import Answer, Question, work_out
+from app.session.sleepcheck import woken
 from app.session.snapshot import Snapshot
 from app.session.solver import SolverThread
 from app.session.tonight import Refused, Tonight
@@ -216,6 +217,17 @@ class Session(QObject):
         """Say how the base of the mount leans."""
         self._procedure.set_base(base)
         self._step_taken()
+
+    def woke(self, slept_s: float, across_arcmin: float) -> None:
+        """The computer slept for so long; the star under way may have left a field so wide."""
+        label = self._tonight.watching
+        if label is None:
+            return
+        owned = self._tonight.legs[label]
+        found = woken(owned.buffer.leg(), slept_s, across_arcmin)
+        if found.has_left:
+            self._procedure.begin_leg(owned.star_name, owned.buffer.ra_deg, owned.buffer.dec_deg)
+        self._step_taken(found.sentence)
 
     def take_leg(self, star_name: str, leg: Leg) -> str:
         """Take a leg measured as a whole, such as the shortest form; returns its new label."""

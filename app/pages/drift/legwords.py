@@ -6,6 +6,8 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+import numpy as np
+
 from core.alignment.driftlog import Leg
 from core.language import say
 
@@ -67,6 +69,23 @@ def hour_angle(hour_angle_deg: float) -> str:
     return say("{hours:.1f} h east of the meridian", hours=-hours)
 
 
+LEAST_GAP_S, GAP_TIMES = 30.0, 10.0  # a silence that counts; so many usual intervals at least
+
+
+def gap_words(leg: Leg) -> str:
+    """``, 1 gap of 12.0 min``: where readings stopped and went on; empty without any."""
+    if leg.utc_s.size < 4:
+        return ""
+    apart = np.diff(leg.utc_s)
+    gaps = apart[apart > max(LEAST_GAP_S, GAP_TIMES * float(np.median(apart)))]
+    if not gaps.size:
+        return ""
+    minutes = float(gaps.max()) / 60.0
+    if gaps.size == 1:
+        return say(", a gap of {minutes:.1f} min", minutes=minutes)
+    return say(", {number} gaps of up to {minutes:.1f} min", number=int(gaps.size), minutes=minutes)
+
+
 def _extent(leg: Leg, trend: LegTrend | None = None) -> str:
     count = len(leg.utc_s)
     minutes = (leg.utc_s[-1] - leg.utc_s[0]) / 60.0 if count else 0.0
@@ -74,5 +93,6 @@ def _extent(leg: Leg, trend: LegTrend | None = None) -> str:
         said = say("1 reading in {minutes:.1f} min", minutes=minutes)
     else:
         said = say("{count:,} readings in {minutes:.1f} min", count=count, minutes=minutes)
+    said += gap_words(leg)
     aside = 0 if trend is None else int(trend.rejected.sum())
     return say("{extent}, {aside} set aside", extent=said, aside=aside) if aside else said

@@ -87,6 +87,14 @@ def test_a_leg_in_words() -> None:
     assert leg_words(leg, None).rate == "no drift known yet"
 
 
+def test_a_gap_in_a_leg_is_marked() -> None:
+    utc_s = np.concatenate([np.arange(0.0, 60.0, 2.0), 780.0 + np.arange(0.0, 60.0, 2.0)])
+    leg = Leg("Vega", 0.0, 0.0, utc_s, np.zeros(60))
+    assert leg_words(leg, None).extent == "60 readings in 14.0 min, a gap of 12.0 min"
+    steady = Leg("Vega", 0.0, 0.0, np.arange(0.0, 600.0, 2.0), np.zeros(300))
+    assert "gap" not in leg_words(steady, None).extent
+
+
 @pytest.mark.parametrize(
     ("rate", "said"),
     [(0.19, "north"), (-0.19, "south"), (0.02, "no drift within the ±")],
