@@ -35,7 +35,8 @@ class ClockWatch(QObject):
     """`jumped` carries a sentence each time the wall clock leaves the steady one; `slept` the
     seconds that the computer slept, when it has woken.
 
-    `now`: seconds since 1970-01-01 UTC. `awake`: a clock that stands during sleep, None without. Slow corrections by a time service are not jumps.
+    `now`: seconds since 1970-01-01 UTC. `awake`: a clock that stands during sleep, None
+    without. Slow corrections by a time service are not jumps.
     """
 
     jumped = Signal(str)

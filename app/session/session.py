@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject, Qt, Signal
 
+from app.session.asking import question_of
 from app.session.guide.procedure import Procedure
 from app.session.guide.state import North
 from app.session.guide.turn import How
@@ -268,29 +269,11 @@ class Session(QObject):
         if not legs:
             self._forget()
         elif tonight.site is not None and tonight.air is not None:
-            self._solver.ask(self._question(legs, tonight.site, tonight.air))
+            place = tonight.site, tonight.air
+            self._solver.ask(question_of(self._revision, tonight, self._procedure, legs, place))
 
     def _needs_site(self) -> bool:
         return self._tonight.site is None and bool(self._tonight.legs)
-
-    def _question(self, legs: tuple[Leg, ...], site: Site, air: Air) -> Question:
-        tonight = self._tonight
-        asked = {leg.label for leg in legs}
-        watching = tonight.watching if tonight.watching in asked else None
-        guide = self._procedure.guide
-        is_doubtful = guide.north is North.UNKNOWN
-        return Question(
-            self._revision,
-            legs,
-            site,
-            air,
-            tonight.aim,
-            tonight.goal.arcmin,
-            watching,
-            None if is_doubtful else self._procedure.before(),
-            guide.last_turn,
-            tonight.previous_legs if is_doubtful else (),
-        )
 
     def _forget(self) -> None:
         self._answer = Answer(self._revision)
