@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
@@ -74,7 +75,7 @@ class NightSheet(QWidget):
 
     def undressed(self) -> list[Callable[[], None]]:
         """A step for each part, to be done before one is shown: the first time takes its time."""
-        return [lambda part=part: _polish(part) for part in self._parts_of]
+        return [partial(_polish, part) for part in self._parts_of]
 
     def shows(self, night: int) -> bool:
         """Whether it is this night that is open, by its key."""
