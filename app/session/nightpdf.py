@@ -8,6 +8,7 @@ from PySide6.QtCore import QByteArray, QMarginsF, QUrl
 from PySide6.QtGui import QImage, QPageLayout, QPageSize, QPainter, QPdfWriter, QTextDocument
 from PySide6.QtSvg import QSvgRenderer
 
+from app.session.pagebreaks import keep_together
 from core.language import say
 from core.night.reporthtml import html
 from core.night.reportnight import NightRecord
@@ -42,6 +43,7 @@ def write_pdf(night: NightRecord, path: Path, say_time: SayTime) -> None:
         QPageLayout(a4, QPageLayout.Orientation.Portrait, margins, QPageLayout.Unit.Millimeter)
     )
     document.setPageSize(paper.pageLayout().paintRectPixels(RESOLUTION_DPI).size().toSizeF())
+    keep_together(document)
     document.print_(paper)
     if not path.is_file() or not path.stat().st_size:
         raise OSError(say("nothing was written to {path}", path=path))

@@ -77,6 +77,13 @@ def drift_arcsec_per_min(leg: Leg) -> float | None:
     return float(np.polynomial.Polynomial.fit(minutes, leg.north_arcsec, 1).convert().coef[-1])
 
 
+def drift_words(arcsec_per_min: float | None) -> str:
+    """To a hundredth of an arcsecond a minute, finer than any seeing allows."""
+    if arcsec_per_min is None:
+        return "–"
+    return f"{round(arcsec_per_min, 2) + 0.0:.2f}".replace("-", "−")
+
+
 def _summary(night: NightRecord, say_time: SayTime) -> Section:
     found = figures_of(night)
     facts = [
@@ -218,7 +225,7 @@ def _legs_table(legs: list[WatchedLeg], say_time: SayTime) -> Table:
                 say_time(one.began_utc_s),
                 f"{minutes:.1f}",
                 str(leg.utc_s.size),
-                figure(drift_arcsec_per_min(leg), 3),
+                drift_words(drift_arcsec_per_min(leg)),
                 say("left out") if one.is_discarded else say("yes"),
             )
         )

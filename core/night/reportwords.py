@@ -31,6 +31,12 @@ _UNITS = (
     ("_c", "°C"),
     ("_s", "s"),
 )
+_NAMED = {
+    "error_arcmin": (marked("error on the sky"), "′"),
+    "half_width_arcmin": (marked("± of it (95 %)"), "′"),
+    "azimuth_half_width_arcmin": (marked("± azimuth error (95 %)"), "′"),
+    "altitude_half_width_arcmin": (marked("± altitude error (95 %)"), "′"),
+}
 _CLOSE = ("", "″", "″/min", "′", _PER_TURN, "°")  # written without a gap
 _TIME = "_utc_s"
 _KEYED = ("what", "goal_is", "verdict")  # hold words of the program, not of the person
@@ -47,10 +53,6 @@ _KNOWN = frozenset(
         marked("altitude"),
         marked("azimuth error"),
         marked("altitude error"),
-        marked("azimuth half width"),
-        marked("altitude half width"),
-        marked("error"),
-        marked("half width"),
         marked("goal"),
         marked("goal is"),
         marked("verdict"),
@@ -86,6 +88,9 @@ def when(utc_s: float) -> str:
 
 def named(name: str) -> tuple[str, str]:
     """A stored name as words, and its unit."""
+    if name in _NAMED:
+        words, unit = _NAMED[name]
+        return say(words), unit
     for ending, unit in _UNITS:
         if name.endswith(ending) and name != ending:
             return _known(name.removesuffix(ending)), unit

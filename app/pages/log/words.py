@@ -5,7 +5,7 @@ from __future__ import annotations
 from app.storage.records import NightSummary
 from core.language import say
 from core.night.reportnight import Entry, Kind, NightRecord, WatchedLeg
-from core.night.reportsections import figures_of
+from core.night.reportsections import drift_words, figures_of
 from core.night.reportwords import figure
 from core.sky.zones import Zone
 
@@ -68,7 +68,7 @@ def leg_row(
 ) -> tuple[str, ...]:
     leg = watched.leg
     minutes = (leg.utc_s.max() - leg.utc_s.min()) / 60.0 if leg.utc_s.size else 0.0
-    drift = figure(drift_arcsec_per_min, 3) or UNKNOWN
+    drift = drift_words(drift_arcsec_per_min)
     name = f"{leg.label} (left out)" if watched.is_discarded else leg.label
     when = clock_words(watched.began_utc_s, zone)
     return name, str(state), when, f"{minutes:.1f}", str(leg.utc_s.size), drift
