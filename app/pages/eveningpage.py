@@ -160,7 +160,8 @@ class EveningPage(QWidget):
         self._errand.send(asked)
 
     def _take(self, answer: Answer | None) -> None:
-        self._waiting.end()
+        if not self._errand.is_wanted_again():
+            self._waiting.end()
         if answer is None:
             nothing, _ = self.told(None, self._evening.zone())
             fault = self.tr("This could not be worked out because of a fault in the program.")

@@ -31,6 +31,10 @@ class Errand(QThread):
         if not self.isRunning():
             self._go_on()
 
+    def is_wanted_again(self) -> bool:
+        """Whether a newer question waits for its turn."""
+        return self._next is not None
+
     def drop(self) -> None:
         """Nobody wants the answer any more: none comes, nor one to a question that waits."""
         self._next = None

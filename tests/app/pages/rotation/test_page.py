@@ -10,6 +10,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.pages.rotation.page import DRIVE, EXPOSURES, SKY, TILTED, RotationPage
+from app.pages.rotation.question import Question
+from app.pages.rotation.study import Study, study
 from app.session.evening import Evening
 from core.mount.rotation import turning_of_star
 from core.night.plantarget import Target
@@ -248,3 +250,23 @@ def test_what_takes_long_says_so_and_can_be_stopped(shown, qtbot, monkeypatch) -
         goes_on.set()
         page.stop()
     assert page.facts().told() == before
+
+
+def test_an_answer_to_an_older_question_does_not_end_the_waiting(shown, qtbot, monkeypatch) -> None:
+    page = shown(evening(HILL, ANDROMEDA))
+    first, second = Event(), Event()
+    turns = iter([first, second])
+    work = study
+
+    def slowly(asked: Question) -> Study:
+        next(turns).wait(20.0)
+        return work(asked)
+
+    monkeypatch.setattr("app.pages.rotation.page.study", slowly)
+    page.pick(MIDNIGHT_S)
+    page.pick(MIDNIGHT_S + 600.0)
+    qtbot.waitUntil(page.waiting().isVisible, timeout=WORKED_OUT_MS)
+    _after(qtbot, page, first.set)
+    assert page.waiting().isVisible()
+    _after(qtbot, page, second.set)
+    assert not page.waiting().isVisible()
