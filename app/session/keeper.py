@@ -85,6 +85,11 @@ class Keeper:
         self._log = log
         self._failed = failed
 
+    @property
+    def keeps(self) -> bool:
+        """Whether there is a log at all."""
+        return self._log is not None
+
     def add_leg(self, label: str, star_name: str, ra_deg: float, dec_deg: float) -> int | None:
         """The number the log gives the leg; None when it is not kept."""
         return self._try(lambda log: log.add_leg(label, star_name, ra_deg, dec_deg))

@@ -36,7 +36,7 @@ class Procedure:
         self._tonight = tonight
         self._keeper = keeper
         self.guide = Guide()
-        self._book = BoltBook(keeper)
+        self._book = BoltBook(keeper if keeper.keeps else None)
         self._steering: Steering | None = None
         self._key = ""
         self._share_exchanged()

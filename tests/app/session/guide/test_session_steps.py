@@ -49,6 +49,12 @@ def test_a_leg_goes_on_over_midnight_and_the_end_of_the_year(made) -> None:
     assert session.snapshot().problem is None
 
 
+def test_a_night_that_keeps_nothing_says_so_of_the_bolts(made) -> None:
+    assert "forgotten at the end" in _session(made).snapshot().guide.bolt_book
+    kept = _session(made, log=ScriptedLog()).snapshot().guide.bolt_book
+    assert "No mount is chosen" in kept
+
+
 def test_a_night_of_steps(made, qtbot) -> None:
     log = ScriptedLog()
     session = _session(made, log=log)
