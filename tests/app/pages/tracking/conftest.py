@@ -44,9 +44,26 @@ class Log:
     def discard_leg(self, leg_id: int) -> None:
         self.discarded.append(leg_id)
 
-    def put_entry(self, kind: str, content: dict[str, Any]) -> int:
+    def put_entry(
+        self,
+        kind: str,
+        content: dict[str, Any],
+        attachment: bytes | None = None,
+        entry_id: int | None = None,
+    ) -> int:
+        assert attachment is None
+        if entry_id is not None:
+            self.entries[entry_id - 1] = (str(kind), content)
+            return entry_id
         self.entries.append((str(kind), content))
         return len(self.entries)
+
+
+def written(tmp_path, text: str, name: str = "run.csv"):
+    """The text as a file."""
+    path = tmp_path / name
+    path.write_text(text, encoding="utf-8")
+    return path
 
 
 def invented_run(unit: str = "arcsec", minutes: float = 50.0, heads: tuple[str, ...] = ()) -> str:
