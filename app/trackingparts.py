@@ -13,6 +13,7 @@ from app.pages.tracking.parts import TrackingParts
 from app.session.keeper import Keeper
 from app.session.runrecorder import RunRecorder
 from app.theme.theme import Theme
+from core.night.reportnight import Purpose
 
 if TYPE_CHECKING:
     from app.session.budget import Budget
@@ -31,7 +32,9 @@ def tracking_page(
 ) -> TrackingPage:
     """It goes on with the last run of the night that was not left out."""
     recorder = RunRecorder(Keeper(warm.log, session.report_storage))
-    runs = [run for run in warm.night.tracking_runs if not run.discarded]
+    kept = [run for run in warm.night.tracking_runs if not run.discarded]
+    runs = [run for run in kept if run.purpose != Purpose.GUIDING]
+    guided = [run for run in kept if run.purpose == Purpose.GUIDING]
     open_run = runs.pop() if runs and not runs[-1].ended else None
     for run in runs:
         recorder.know(run.leg.label)
@@ -42,6 +45,8 @@ def tracking_page(
         budget,
         equipment,
         LiveParts(recorder, open_run),
+        guided[-1] if guided else None,
+        warm.night.entries,
     )
     return TrackingPage(session, theme, parts)
 

@@ -16,6 +16,7 @@ class Purpose(StrEnum):
 
     ALIGNMENT = "alignment"
     TRACKING = "tracking"
+    GUIDING = "guiding"
     PRACTICE = "tracking practice"
 
 
@@ -38,6 +39,9 @@ class Kind(StrEnum):
     | flip | `target`, `flips`: of each `flipped_utc_s`, `centred_utc_s` |
     | adjustment | as `reportresult.adjustment_content` makes it |
     | tracking | `leg`: key of the leg, `periodic_error_arcsec` (peak to peak), `worm_period_s` |
+    | guiding | `leg`, `right_ascension_rms_arcsec`, `declination_rms_arcsec`, and more |
+    | pointing | `stars`, `as_read_rms_arcmin`, `left_rms_arcmin`; `kept`: the stars |
+    | vibration | `when`, `frequency_hz`, `settling_s`, and more; `kept`: the readings |
     """
 
     TICK = "tick"
@@ -51,6 +55,9 @@ class Kind(StrEnum):
     FLIP = "flip"
     ADJUSTMENT = "adjustment"
     TRACKING = "tracking"
+    GUIDING = "guiding"
+    POINTING = "pointing"
+    VIBRATION = "vibration"
 
 
 @dataclass(frozen=True, eq=False)

@@ -10,13 +10,14 @@ import numpy as np
 from core.alignment.driftlog import Leg
 from core.language import say
 from core.night.checklistmarks import Mark, State, newest
+from core.night.reportmeasured import measured
 from core.night.reportnight import AxisState, Entry, Kind, NightRecord, Purpose, WatchedLeg
 from core.night.reportplot import Plot, Series
 from core.night.reportresult import EntryOfNight, NightFigures, figures
 from core.night.reportwords import SayTime, aim_words, figure, rows, said, site_rows, when
 
 _SENTENCES = frozenset({"sentence", "sentences"})
-_LINKS = frozenset({"axis_state", "leg", "aim"})
+_LINKS = frozenset({"axis_state", "leg", "aim", "kept"})
 
 
 @dataclass(frozen=True)
@@ -57,6 +58,7 @@ def sections(night: NightRecord, say_time: SayTime = when) -> tuple[Section, ...
         _checklist(night, say_time),
         *_alignment(night, say_time),
         *_tracking(night, say_time),
+        *(_section_of(title, entry, say_time) for title, entry in measured(night)),
         _pictures(night),
     ]
     return tuple(one for one in made if one is not None)

@@ -20,6 +20,7 @@ _UNITS = (
     ("_arcmin", "′"),
     ("_deg", "°"),
     ("_hpa", "hPa"),
+    ("_hz", "Hz"),
     ("_min", "min"),
     ("_percent", "%"),
     ("_m_per_s", "m/s"),

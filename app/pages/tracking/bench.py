@@ -9,6 +9,7 @@ from PySide6.QtCore import QObject, Signal
 
 from app.pages.tracking.figures import KEY, Figures, from_kept, to_keep
 from app.pages.tracking.job import Job
+from app.pages.tracking.keeping import Keeping
 from app.pages.tracking.liverun import LiveRun
 from app.pages.tracking.parts import TrackingParts
 from app.pages.tracking.question import Given, Place, Question, Reversal, Tap
@@ -52,6 +53,8 @@ class Bench(QObject):
         self._run_key: int | None = None  # of the run in the log of nights
         self._kept_run: tuple[Leg, int | None] | None = None
         self._run_axis_state = 0
+        self._guided_key: int | None = None
+        self._keeping = Keeping(parts.log, lambda: self._guided_key)
         self._is_watched, self._is_stale = False, False
         self._place: tuple[Site | None, Air | None] = (None, None)
         self._solution: Solution | None = None
@@ -81,7 +84,12 @@ class Bench(QObject):
             here = self.here()
             self.run = given if here is None else given.placed(here)
             self._run_key, self._run_axis_state = stored.leg_id, axis_state
-        if self.run is not None or self.sightings:
+        guided = self.parts.guided
+        if guided is not None:
+            self.guided = Given(guided.leg, guided.leg.label, is_kept=True)
+            self._guided_key = guided.leg_id
+        self.before, self.after = self._keeping.take_up(self.parts.entries)
+        if self._has_any():
             self.work()
 
     def figures(self) -> Figures:
@@ -130,11 +138,17 @@ class Bench(QObject):
         self.work()
 
     def leave_guided_out(self) -> None:
-        self.guided = None
+        """On disk it is only marked."""
+        if self._guided_key is not None:
+            self.parts.log.discard_leg(self._guided_key)
+        self.guided, self._guided_key = None, None
         self.work()
 
     def take_guided(self, given: Given) -> None:
-        self.guided = given
+        """Keeps it in the log of nights unless it is invented."""
+        self.guided, self._guided_key = given, given.kept_as
+        if not (given.is_practice or given.is_kept):
+            self._guided_key = self.parts.keep_run(given.leg, Purpose.GUIDING)
         self.work()
 
     def take_reversal(self, reversal: Reversal | None) -> None:
@@ -145,6 +159,7 @@ class Bench(QObject):
         """`place`: None for tonight's; those of another place are not kept."""
         self.sightings = sightings
         self.pointed_from = place
+        self._keeping.stars_are_of_tonight = place is None
         if place is None:
             kept = [asdict(one) for one in sightings]
             self.parts.log.put_setting(STARS_KEY, kept)
@@ -214,6 +229,7 @@ class Bench(QObject):
         if isinstance(answer, Study):
             self.study, self.fault = answer, ""
             self._keep_result(answer)
+            self._keeping.keep(answer)
         else:
             self.fault = FAULT
         self.changed.emit()

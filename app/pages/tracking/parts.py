@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Protocol
 
@@ -13,7 +13,7 @@ from app.pages.tracking.figures import USUAL, Figures
 from app.session.budget import telescopes_and_cameras
 from core.alignment.driftlog import Leg
 from core.mount.quantities import ImpossibleValue
-from core.night.reportnight import Kind, Purpose
+from core.night.reportnight import Entry, Kind, Purpose
 from core.tracking.seeing import image_motion_arcsec
 
 if TYPE_CHECKING:
@@ -51,14 +51,21 @@ class TrackingLog(Protocol):
 
     def discard_leg(self, leg_id: int) -> None: ...
 
-    def put_entry(self, kind: str, content: Mapping[str, Any]) -> int: ...
+    def put_entry(
+        self,
+        kind: str,
+        content: Mapping[str, Any],
+        attachment: bytes | None = None,
+        entry_id: int | None = None,
+    ) -> int: ...
 
 
 @dataclass(frozen=True)
 class TrackingParts:
     """`now`: seconds since 1970-01-01 UTC. `earlier`: the last run of this night, to go on with.
     `live`: how runs are recorded here, None where they cannot be. `budget` and `equipment`:
-    tonight's exposure and what it is taken with.
+    tonight's exposure and what it is taken with. `guided` and `entries`: the last guiding of this
+    night, and what was said of it.
     """
 
     now: Callable[[], float]
@@ -67,6 +74,8 @@ class TrackingParts:
     budget: Budget | None = None
     equipment: Equipment | None = None
     live: LiveParts | None = None
+    guided: StoredLeg | None = None
+    entries: Sequence[Entry] = ()
 
     def usual(self) -> Figures:
         """What stands for figures that are not typed: those of tonight's exposure."""
@@ -100,9 +109,9 @@ class TrackingParts:
             return None
         return image_motion_arcsec(seeing_arcsec, telescopes[0].aperture_mm / 1000.0)
 
-    def keep_run(self, leg: Leg) -> int:
+    def keep_run(self, leg: Leg, purpose: Purpose = Purpose.TRACKING) -> int:
         """Key under which the log keeps it."""
-        key = self.log.add_leg(leg.label, "", leg.ra_deg, leg.dec_deg, Purpose.TRACKING)
+        key = self.log.add_leg(leg.label, "", leg.ra_deg, leg.dec_deg, purpose)
         self.log.add_samples(key, leg.utc_s, leg.north_arcsec, leg.east_arcsec, leg.sigma_arcsec)
         self.log.end_leg(key)
         return key

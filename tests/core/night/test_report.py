@@ -133,6 +133,21 @@ def test_legs_that_share_a_label_are_told_apart() -> None:
     assert [leg.label for leg in driftlog.read(drift_csv(twice)).legs] == ["east 1", "east 1 (2)"]
 
 
+def test_guiding_pointing_and_vibration_are_told_without_their_readings() -> None:
+    text = html(NIGHT)
+    for said in (
+        "Guiding holds the star within 0.61″ rms.",
+        "In declination the star swings.",
+        "Seven stars are missed by 17.5′.",
+        "2.25 Hz",
+        "before a change",
+    ):
+        assert said in text, said
+    assert "a secret of the file" not in text
+    kept = next(one for one in reportjson.read(TEXT.encode()).of_kind(Kind.POINTING))
+    assert kept.content["kept"] == {"stars": [{"name": "a secret of the file"}]}
+
+
 class _Balance(HTMLParser):
     """Whether every element is closed, and where anything is fetched from."""
 
@@ -189,7 +204,8 @@ def test_the_report_says_what_the_night_held() -> None:
         assert words in text, words
     titles = [section.title for section in sections(NIGHT)]
     assert titles == ["The night", "Equipment", "Plan", "Weather", "Notes", "Checklist",
-                      "Alignment 1", "Alignment 2", "Tracking", "Pictures"]  # fmt: skip
+                      "Alignment 1", "Alignment 2", "Tracking", "Guiding", "Pointing",
+                          "Vibration", "Pictures"]  # fmt: skip
 
 
 def test_times_are_written_as_the_reader_wants_them() -> None:

@@ -94,9 +94,7 @@ def count(page: TrackingPage) -> int:
     return 0 if leg is None else leg.utc_s.size
 
 
-def test_a_growing_file_is_drawn_as_it_grows_and_judged_when_ended(
-    nights, run_file, qtbot
-) -> None:
+def test_a_growing_file_is_drawn_as_it_grows_and_judged_when_ended(nights, run_file, qtbot) -> None:
     path, lines = run_file
     page = nights.open()
     section = page.show_section(PERIODIC)
