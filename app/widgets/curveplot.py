@@ -10,7 +10,7 @@ from PySide6.QtGui import QColor, QFocusEvent, QFont, QKeyEvent
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from app.theme.theme import Theme
-from app.widgets.curves import Curve, Ink, Picture
+from app.widgets.curves import Curve, Ink, Picture, joined
 from app.widgets.key import Key
 from app.widgets.text import Text
 
@@ -154,7 +154,7 @@ class CurvePlot(QWidget):
         if picture is None:
             return
         self._plot.clear()
-        for curve in picture.curves:
+        for curve in joined(picture.curves):
             self._draw_curve(curve)
         look = self._theme.look
         font = self._font()

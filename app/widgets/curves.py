@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import Enum
 
 import numpy as np
@@ -129,3 +129,22 @@ def _span(arrays: Sequence[Floats]) -> tuple[float, float]:
     low = min(float(values.min()) for values in known)
     high = max(float(values.max()) for values in known)
     return (low, high) if high > low else (low - 0.5, high + 0.5)
+
+
+def joined(curves: Sequence[Curve]) -> list[Curve]:
+    """Lines of one name and ink as one with gaps, which is drawn several times as fast."""
+    found: dict[object, list[Curve]] = {}
+    for curve in curves:
+        is_plain = curve.low is None and curve.ink is not Ink.DOTS
+        found.setdefault((curve.name, curve.ink) if is_plain else curve, []).append(curve)
+    gap = np.array([np.nan])
+    return [
+        one[0]
+        if len(one) == 1
+        else replace(
+            one[0],
+            x=np.concatenate([part for curve in one for part in (curve.x, gap)]),
+            y=np.concatenate([part for curve in one for part in (curve.y, gap)]),
+        )
+        for one in found.values()
+    ]

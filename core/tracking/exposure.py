@@ -15,7 +15,7 @@ from core.tracking.motion import Drive, Motion, motion
 from core.tracking.periodic import PeriodicError
 from core.tracking.progress import KeepGoing, ask
 from core.tracking.run import Run, UnusableRun
-from core.tracking.smear import STILL, SteadyDrift, chance_within
+from core.tracking.smear import STILL, SteadyDrift, Sums
 
 Floats = NDArray[np.float64]
 
@@ -83,13 +83,14 @@ def chance_curves(
     guiding: Guiding | None = None,
     exposure_s: Sequence[float] | Floats = LENGTHS_S,
     keep_going: KeepGoing | None = None,
+    drives: Sequence[Drive] = tuple(Drive),
 ) -> tuple[ChanceCurve, ...]:
-    """Unguided, trained and, with `guiding`, guided. Drifts come from `polarpart.polar_part`.
+    """Those of `drives`, the guided one only with `guiding`. Drifts: `polarpart.polar_part`.
 
     Guiding takes out the unguided drift and leaves the guided one, the turning of the field.
     """
     lengths = np.asarray(exposure_s, dtype=np.float64)
-    wanted = [Drive.UNGUIDED, Drive.TRAINED, *([Drive.GUIDED] if guiding else [])]
+    wanted = [one for one in drives if guiding is not None or one is not Drive.GUIDED]
     curves = []
     for number, drive in enumerate(wanted):
         ask(keep_going, number / len(wanted))
@@ -123,7 +124,8 @@ def with_drift(path: Motion, drift: SteadyDrift) -> Motion:
 def _curve(
     path: Motion, drift: SteadyDrift, drive: Drive, lengths: Floats, limit: Limit
 ) -> ChanceCurve:
-    chances = [chance_within(path, float(one), limit.arcsec, drift) for one in lengths]
+    sums = Sums.of(path, drift)
+    chances = [sums.chance_within(float(one), limit.arcsec) for one in lengths]
     share, low, high = np.array([(one.share, one.low, one.high) for one in chances]).T
     longest_s = _longest(lengths, share)
     return ChanceCurve(

@@ -45,37 +45,76 @@ class SteadyDrift:
 STILL = SteadyDrift()
 
 
+@dataclass(frozen=True, eq=False)
+class Sums:
+    """Running sums (5, n + 1) of a motion's moments, once for all lengths of exposure: east, north,
+    their squares and their product, integrated along the broken line between the steps.
+    """
+
+    motion: Motion
+    drift: SteadyDrift
+    total: Floats
+
+    @classmethod
+    def of(cls, motion: Motion, drift: SteadyDrift = STILL) -> Sums:
+        """The steady drift is added to the motion."""
+        elapsed_min = motion.step_s / 60.0 * np.arange(motion.east_arcsec.size)
+        east = motion.east_arcsec + drift.east_arcsec_per_min * elapsed_min
+        north = motion.north_arcsec + drift.north_arcsec_per_min * elapsed_min
+        east, north = east - east.mean(), north - north.mean()
+        total = np.zeros((5, east.size))
+        for row, values in enumerate((east, north)):
+            np.cumsum(0.5 * (values[1:] + values[:-1]), out=total[row, 1:])
+        for row, (one, other) in enumerate(((east, east), (north, north), (east, north)), start=2):
+            # The product of two lines between two steps integrates to the trapezoid less a sixth
+            # of the product of their differences.
+            trapezoid = 0.5 * (one[1:] * other[1:] + one[:-1] * other[:-1])
+            np.cumsum(trapezoid - np.diff(one) * np.diff(other) / 6.0, out=total[row, 1:])
+        return cls(motion, drift, total)
+
+    def smears_arcsec(self, exposure_s: float) -> tuple[Floats, NDArray[np.intp]]:
+        """Smears (s,) of exposures begun at every step, and the first step (s,) of each.
+
+        The corner's part joins at right angles, as it points in every direction somewhere on the
+        field.
+        """
+        steps = max(round(exposure_s / self.motion.step_s), 1)
+        starts = _starts(self.motion, steps)
+        if starts.size == 0:
+            return np.empty(0), starts
+        variance = _largest_variance(self._windows(starts, steps))
+        corner = self.drift.corner_arcsec_per_min * exposure_s / 60.0
+        return np.sqrt(12.0 * variance + corner**2), starts
+
+    def chance_within(self, exposure_s: float, limit_arcsec: float) -> Chance:
+        """Chance that an exposure begun at a random moment smears no more than the limit."""
+        smears, starts = self.smears_arcsec(exposure_s)
+        if smears.size < _FEWEST_STARTS or exposure_s > 0.5 * self.motion.duration_s:
+            return Chance(float("nan"), float("nan"), float("nan"))
+        good = smears <= limit_arcsec
+        share = float(good.mean())
+        half = _half_width(good, self.motion.turn[starts])
+        return Chance(share, max(share - half, 0.0), min(share + half, 1.0))
+
+    def _windows(self, starts: NDArray[np.intp], steps: int) -> tuple[Floats, Floats, Floats]:
+        """Variances east and north and covariance (s,) within each exposure."""
+        mean = (self.total[:, starts + steps] - self.total[:, starts]) / steps
+        east, north = mean[0], mean[1]
+        return mean[2] - east**2, mean[3] - north**2, mean[4] - east * north
+
+
 def smears_arcsec(
     motion: Motion, exposure_s: float, drift: SteadyDrift = STILL
 ) -> tuple[Floats, NDArray[np.intp]]:
-    """Smears (s,) of exposures begun at every step, and the first step (s,) of each.
-
-    The steady drift is added to the motion; the corner's part joins at right angles, as it points
-    in every direction somewhere on the field.
-    """
-    steps = max(round(exposure_s / motion.step_s), 1)
-    starts = _starts(motion, steps)
-    if starts.size == 0:
-        return np.empty(0), starts
-    elapsed_min = motion.step_s / 60.0 * np.arange(motion.east_arcsec.size)
-    east = motion.east_arcsec + drift.east_arcsec_per_min * elapsed_min
-    north = motion.north_arcsec + drift.north_arcsec_per_min * elapsed_min
-    variance = _largest_variance(_windows(east - east.mean(), north - north.mean(), starts, steps))
-    corner = drift.corner_arcsec_per_min * exposure_s / 60.0
-    return np.sqrt(12.0 * variance + corner**2), starts
+    """As `Sums.smears_arcsec`, for a single length."""
+    return Sums.of(motion, drift).smears_arcsec(exposure_s)
 
 
 def chance_within(
     motion: Motion, exposure_s: float, limit_arcsec: float, drift: SteadyDrift = STILL
 ) -> Chance:
-    """Chance that an exposure begun at a random moment smears no more than the limit."""
-    smears, starts = smears_arcsec(motion, exposure_s, drift)
-    if smears.size < _FEWEST_STARTS or exposure_s > 0.5 * motion.duration_s:
-        return Chance(float("nan"), float("nan"), float("nan"))
-    good = smears <= limit_arcsec
-    share = float(good.mean())
-    half = _half_width(good, motion.turn[starts])
-    return Chance(share, max(share - half, 0.0), min(share + half, 1.0))
+    """As `Sums.chance_within`, for a single length."""
+    return Sums.of(motion, drift).chance_within(exposure_s, limit_arcsec)
 
 
 def _starts(motion: Motion, steps: int) -> NDArray[np.intp]:
@@ -85,32 +124,6 @@ def _starts(motion: Motion, steps: int) -> NDArray[np.intp]:
     first = np.asarray((0, *motion.breaks))
     parts = [np.arange(low, high - steps) for low, high in zip(first, ends, strict=True)]
     return np.concatenate(parts).astype(np.intp)
-
-
-def _windows(
-    east: Floats, north: Floats, starts: NDArray[np.intp], steps: int
-) -> tuple[Floats, Floats, Floats]:
-    """Variances east and north and covariance (s,) within each exposure, by the trapezoid rule."""
-
-    def mean(values: Floats) -> Floats:
-        halves = 0.5 * (values[1:] + values[:-1])
-        total = np.append(0.0, np.cumsum(halves))
-        return np.asarray((total[starts + steps] - total[starts]) / steps)
-
-    mean_east, mean_north = mean(east), mean(north)
-    # The square of a line between two steps integrates to (a² + ab + b²)/3: the trapezoid less
-    # a sixth of the squared difference.
-    return (
-        mean(east**2) - _square_excess(east, east, starts, steps) - mean_east**2,
-        mean(north**2) - _square_excess(north, north, starts, steps) - mean_north**2,
-        mean(east * north) - _square_excess(east, north, starts, steps) - mean_east * mean_north,
-    )
-
-
-def _square_excess(one: Floats, other: Floats, starts: NDArray[np.intp], steps: int) -> Floats:
-    """What the trapezoid rule gives too much for a product of two broken lines, per step."""
-    total = np.append(0.0, np.cumsum(np.diff(one) * np.diff(other) / 6.0))
-    return np.asarray((total[starts + steps] - total[starts]) / steps)
 
 
 def _largest_variance(moments: tuple[Floats, Floats, Floats]) -> Floats:

@@ -12,6 +12,7 @@ from app.pages.tracking.question import Question
 from core.tracking.datasheet import Comparison, DataSheet, compare
 from core.tracking.exposure import ChanceCurve, Limit, chance_curves
 from core.tracking.guideloop import Guiding
+from core.tracking.motion import Drive
 from core.tracking.periodic import PeriodicError, analyse
 from core.tracking.progress import KeepGoing
 from core.tracking.run import Run, run_of, run_without_place
@@ -121,7 +122,7 @@ def _curves(
         return None
     drift = polar or PolarDrift(None, None, "")
 
-    def curves(limit: Limit, guiding: Guiding | None) -> tuple[ChanceCurve, ...]:
+    def curves(limit: Limit, drives: tuple[Drive, ...]) -> tuple[ChanceCurve, ...]:
         return chance_curves(
             found,
             run,
@@ -129,14 +130,15 @@ def _curves(
             declination_deg=figures.declination_deg or 0.0,
             unguided_drift=drift.unguided or STILL,
             guided_drift=drift.guided or STILL,
-            guiding=guiding,
+            guiding=_guiding(figures),
+            drives=drives,
             keep_going=lambda share: keep_going(CURVES_FROM + (1.0 - CURVES_FROM) * share),
         )
 
     free, held = limit_of(figures), limit_of(figures, is_guided=True)
     if held == free:
-        return curves(free, _guiding(figures))
-    return (*curves(free, None), curves(held, _guiding(figures))[-1])
+        return curves(free, tuple(Drive))
+    return (*curves(free, (Drive.UNGUIDED, Drive.TRAINED)), *curves(held, (Drive.GUIDED,)))
 
 
 def _guiding(figures: Figures) -> Guiding:

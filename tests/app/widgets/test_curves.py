@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from app.widgets.curveplot import CurvePlot
-from app.widgets.curves import Curve, Ink, Picture
+from app.widgets.curves import Curve, Ink, Picture, joined
 from app.widgets.rows import Rows
 
 
@@ -18,6 +18,20 @@ def test_thinning_keeps_every_peak() -> None:
     thin = Curve("one", np.arange(100_000.0), y).thinned()
     assert thin.x.size < 10_000
     assert (thin.y.max(), thin.y.min()) == (7.0, -5.0)
+
+
+def test_lines_of_one_name_are_drawn_as_one_with_gaps() -> None:
+    x, band = np.array([0.0, 1.0]), np.array([0.0, 0.0])
+    turns = [Curve("turn", x, x + number, Ink.THIN) for number in range(3)]
+    mean = Curve("mean", x, x)
+    dots = [Curve("star", x, x, Ink.DOTS), Curve("star", x, x, Ink.DOTS)]
+    sure = Curve("sure", x, x, low=band, high=band)
+    found = joined([*turns, mean, *dots, sure])
+    assert [one.name for one in found] == ["turn", "mean", "star", "star", "sure"]
+    np.testing.assert_array_equal(
+        found[0].y, [0.0, 1.0, np.nan, 1.0, 2.0, np.nan, 2.0, 3.0, np.nan]
+    )
+    assert found[1] is mean
 
 
 def test_words_name_the_nearest_known_value_of_every_curve() -> None:

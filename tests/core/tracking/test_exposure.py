@@ -46,7 +46,7 @@ def test_a_steady_drift_smears_its_own_length():
 def test_no_exposure_reaches_over_a_break():
     east = np.append(np.zeros(100), np.full(100, 50.0))
     smears, starts = smears_arcsec(moving(east, 0 * east, breaks=(100,)), 30.0)
-    assert smears.max() < 1e-6
+    assert smears.max() < 1e-4  # what is left of running sums
     assert not np.any((starts < 100) & (starts + 30 >= 100))
 
 
