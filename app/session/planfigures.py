@@ -3,26 +3,36 @@
 from __future__ import annotations
 
 from app.session.plans import Plans
+from core.language import marked
 from core.mount.eyepiece import Newtonian, Observer
 from core.mount.flip import Series
 from core.mount.meridian import Limits
 from core.mount.quantities import Quantity
 
 FIGURES: dict[str, tuple[Quantity, float]] = {
-    "lowest_deg": (Quantity("Lowest useful altitude", " °", 0.0, 80.0), 25.0),
-    "past_meridian_deg": (Quantity("May pass the meridian by", " °", -60.0, 60.0), 5.0),
-    "flips_from_deg": (Quantity("Flips from, past the meridian", " °", 0.0, 60.0), 0.0),
-    "turning_s": (Quantity("Turning over takes", " s", 0.0, 1800.0), 90.0),
-    "recentring_s": (Quantity("Centring again takes", " s", 0.0, 3600.0), 180.0),
-    "plan_exposure_s": (Quantity("One exposure", " s", 0.1, 7200.0), 180.0),
-    "plan_between_s": (Quantity("Pause after each", " s", 0.0, 600.0), 5.0),
-    "axes_height_m": (Quantity("Crossing of the axes above ground", " m", 0.1, 5.0), 1.1),
-    "tube_offset_m": (Quantity("From there to the middle of the tube", " m", 0.0, 2.0), 0.25),
-    "forward_m": (Quantity("Eyepiece forward along the tube", " m", -3.0, 5.0), 0.45),
-    "out_m": (Quantity("Eye out from the tube's middle", " m", 0.0, 2.0), 0.22),
-    "turned_deg": (Quantity("Eyepiece turned in the rings", " °", -180.0, 180.0), 0.0),
-    "eye_low_m": (Quantity("Eye comfortable from", " m", 0.0, 3.0), 0.9),
-    "eye_high_m": (Quantity("Eye comfortable to", " m", 0.2, 4.0), 1.7),
+    "lowest_deg": (Quantity(marked("Lowest useful altitude"), " °", 0.0, 80.0), 25.0),
+    "past_meridian_deg": (Quantity(marked("May pass the meridian by"), " °", -60.0, 60.0), 5.0),
+    "flips_from_deg": (Quantity(marked("Flips from, past the meridian"), " °", 0.0, 60.0), 0.0),
+    "turning_s": (Quantity(marked("Turning over takes"), marked(" s"), 0.0, 1800.0), 90.0),
+    "recentring_s": (Quantity(marked("Centring again takes"), marked(" s"), 0.0, 3600.0), 180.0),
+    "plan_exposure_s": (Quantity(marked("One exposure"), marked(" s"), 0.1, 7200.0), 180.0),
+    "plan_between_s": (Quantity(marked("Pause after each"), marked(" s"), 0.0, 600.0), 5.0),
+    "axes_height_m": (
+        Quantity(marked("Crossing of the axes above ground"), marked(" m"), 0.1, 5.0),
+        1.1,
+    ),
+    "tube_offset_m": (
+        Quantity(marked("From there to the middle of the tube"), marked(" m"), 0.0, 2.0),
+        0.25,
+    ),
+    "forward_m": (
+        Quantity(marked("Eyepiece forward along the tube"), marked(" m"), -3.0, 5.0),
+        0.45,
+    ),
+    "out_m": (Quantity(marked("Eye out from the tube's middle"), marked(" m"), 0.0, 2.0), 0.22),
+    "turned_deg": (Quantity(marked("Eyepiece turned in the rings"), " °", -180.0, 180.0), 0.0),
+    "eye_low_m": (Quantity(marked("Eye comfortable from"), marked(" m"), 0.0, 3.0), 0.9),
+    "eye_high_m": (Quantity(marked("Eye comfortable to"), marked(" m"), 0.2, 4.0), 1.7),
 }
 
 

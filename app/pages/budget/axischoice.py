@@ -10,11 +10,12 @@ from app.widgets.choice import Choice
 from app.widgets.figure import Figure
 from app.widgets.reflow import Reflow
 from app.widgets.text import Text
+from core.language import marked
 from core.mount.quantities import Quantity
 
 FIGURES = (
-    Quantity("The azimuth error", " ′", -1800.0, 1800.0),
-    Quantity("The altitude error", " ′", -1800.0, 1800.0),
+    Quantity(marked("The azimuth error"), " ′", -1800.0, 1800.0),
+    Quantity(marked("The altitude error"), " ′", -1800.0, 1800.0),
 )
 START_ARCMIN = 5.0
 

@@ -17,17 +17,24 @@ from app.widgets.field import Field
 from app.widgets.figure import Figure
 from app.widgets.named import Named
 from app.widgets.text import Panel
+from core.language import marked
 from core.mount.quantities import Quantity
 from core.sky.coordinates import UnusableCoordinates, parse_declination
 
 FIGURES = {
-    "first_hour_angle_h": Quantity("The hour angle to begin at", " hours", -24.0, 24.0),
-    "last_hour_angle_h": Quantity("The hour angle to end at", " hours", -24.0, 24.0),
-    "exposure_s": Quantity("The length of one exposure", " seconds", 0.001, 21_600.0),
-    "guide_star_arcmin": Quantity(
-        "The distance from guide star to farthest corner", " ′", 0.0, 3600.0
+    "first_hour_angle_h": Quantity(
+        marked("The hour angle to begin at"), marked(" hours"), -24.0, 24.0
     ),
-    "limit_px": Quantity("The smear allowed", " pixels", 0.01, 100.0),
+    "last_hour_angle_h": Quantity(
+        marked("The hour angle to end at"), marked(" hours"), -24.0, 24.0
+    ),
+    "exposure_s": Quantity(
+        marked("The length of one exposure"), marked(" seconds"), 0.001, 21_600.0
+    ),
+    "guide_star_arcmin": Quantity(
+        marked("The distance from guide star to farthest corner"), " ′", 0.0, 3600.0
+    ),
+    "limit_px": Quantity(marked("The smear allowed"), marked(" pixels"), 0.01, 100.0),
 }
 GUIDED, UNGUIDED = "guided", "unguided"
 

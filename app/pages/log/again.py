@@ -19,13 +19,14 @@ from app.widgets.text import Panel, Text
 from app.widgets.tick import Tick
 from app.widgets.verdict import AxisVerdict, Verdict, VerdictBand
 from core.alignment.aim import Aim
+from core.language import marked
 from core.mount.quantities import Quantity
 from core.night.reportnight import NightRecord, Purpose, WatchedLeg
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air
 
-TEMPERATURE = Quantity("The temperature", " °C", -60.0, 55.0)
-PRESSURE = Quantity("The pressure at the station", " hPa", 400.0, 1100.0)
+TEMPERATURE = Quantity(marked("The temperature"), marked(" °C"), -60.0, 55.0)
+PRESSURE = Quantity(marked("The pressure at the station"), marked(" hPa"), 400.0, 1100.0)
 
 
 class SolveAgain(Panel):

@@ -15,13 +15,14 @@ from app.widgets.figure import Figure
 from app.widgets.named import Named
 from app.widgets.optionkeys import OptionKeys
 from app.widgets.text import Panel
+from core.language import marked
 from core.mount.equipment import Camera, Record, Telescope
 from core.mount.quantities import Quantity
 
 FIGURES = {
-    "focal_factor": Quantity("The reducer or Barlow factor", "", 0.05, 20.0),
-    "seeing_arcsec": Quantity("The seeing", " ″", 0.1, 60.0),
-    "axis_error_arcmin": Quantity("An axis error to try out", " ′", 0.0, 600.0),
+    "focal_factor": Quantity(marked("The reducer or Barlow factor"), "", 0.05, 20.0),
+    "seeing_arcsec": Quantity(marked("The seeing"), " ″", 0.1, 60.0),
+    "axis_error_arcmin": Quantity(marked("An axis error to try out"), " ′", 0.0, 600.0),
 }
 BINNINGS = (1, 2, 3, 4)
 

@@ -11,6 +11,7 @@ from app.widgets.figure import Figure
 from app.widgets.loadbar import LoadBar
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
+from core.language import marked
 from core.mount.payload import LoadVerdict, Standing
 from core.mount.quantities import Quantity
 
@@ -57,7 +58,7 @@ class LoadPanel(Panel):
         self.warning = Text("", "alarm")
         self.moment = Text()
         self.not_judged = Text("", "small")
-        limits = Quantity("The part of the capacity to use", " %", 5.0, 100.0)
+        limits = Quantity(marked("The part of the capacity to use"), " %", 5.0, 100.0)
         self.share = Figure(limits)
         self.share.submitted.connect(self._take_share)
         self.share.left.connect(self._take_share)

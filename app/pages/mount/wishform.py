@@ -16,13 +16,14 @@ from app.widgets.named import Named
 from app.widgets.stepper import Stepper
 from app.widgets.text import Panel, Text
 from app.widgets.tick import Tick
+from core.language import marked
 from core.mount.equipment import Purpose
 from core.mount.quantities import Quantity
 from core.mount.wishes import Criterion, Must
 
 MOST_WEIGHT = 9.0
-LOAD = Quantity("The load it is to carry", " kg", 0.0, 5000.0)
-PRICE = Quantity("The highest price", "", 0.01, 1e9)
+LOAD = Quantity(marked("The load it is to carry"), marked(" kg"), 0.0, 5000.0)
+PRICE = Quantity(marked("The highest price"), "", 0.01, 1e9)
 
 
 class WishForm(Panel):

@@ -22,9 +22,10 @@ from app.widgets.reflow import Reflow
 from app.widgets.roundchart import RoundChart
 from app.widgets.text import Panel, Text
 from app.widgets.verdict import VerdictBand
+from core.language import marked
 from core.mount.quantities import Quantity
 
-FIELD = Quantity("The field of view", "°", 0.2, 20.0)
+FIELD = Quantity(marked("The field of view"), "°", 0.2, 20.0)
 
 
 class SightView(QWidget):

@@ -29,11 +29,12 @@ from app.widgets.named import Named
 from app.widgets.nightpicture import clock_words
 from app.widgets.text import Panel
 from app.widgets.tick import Tick
+from core.language import marked
 from core.mount.equipment import MountKind, Purpose
 from core.mount.quantities import Quantity
 from core.night.checkliststeps import Power
 
-COOL_DOWN = Quantity("Cooling the telescope takes", " min", 0.0, 600.0)
+COOL_DOWN = Quantity(marked("Cooling the telescope takes"), marked(" min"), 0.0, 600.0)
 DAY_S = 86400.0
 _CLOCK = re.compile(r"([01]?\d|2[0-3])[:.h ]?([0-5]\d)")
 

@@ -13,13 +13,14 @@ from app.widgets.field import Field
 from app.widgets.figure import Figure
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
+from core.language import marked
 from core.mount.quantities import Quantity
 
 FIGURES = {
-    "temperature_c": Quantity("The temperature", " °C", -60.0, 55.0),
-    "humidity_percent": Quantity("The humidity", " %", 0.0, 100.0),
-    "wind_m_per_s": Quantity("The wind", " m/s", 0.0, 60.0),
-    "seeing_arcsec": Quantity("The seeing", " ″", 0.1, 30.0),
+    "temperature_c": Quantity(marked("The temperature"), marked(" °C"), -60.0, 55.0),
+    "humidity_percent": Quantity(marked("The humidity"), " %", 0.0, 100.0),
+    "wind_m_per_s": Quantity(marked("The wind"), marked(" m/s"), 0.0, 60.0),
+    "seeing_arcsec": Quantity(marked("The seeing"), " ″", 0.1, 30.0),
 }
 
 

@@ -5,29 +5,30 @@ from __future__ import annotations
 from dataclasses import asdict, dataclass, fields, replace
 from typing import Any
 
+from core.language import marked
 from core.mount.quantities import Quantity
 
 KEY = "tracking figures"
 VERSION = 1
 
-SCALE = Quantity("The image scale", " ″/px", 0.01, 1000.0)
-ALLOWED = Quantity("Smear allowed", " px", 0.01, 100.0)
-GUIDED_ALLOWED = Quantity("Smear allowed when guided", " px", 0.01, 100.0)
-EXPOSURE = Quantity("The exposure", " s", 0.1, 21_600.0)
-DECLINATION = Quantity("The target's declination", "°", -89.0, 89.0)
-SEEING = Quantity("The seeing", " ″", 0.1, 60.0)
-WORM = Quantity("One turn of the worm", " s", 0.5, 7200.0)
-SHEET = Quantity("Periodic error, peak to peak", " ″", 0.1, 1000.0)
-INTERVAL = Quantity("A guide correction every", " s", 0.05, 600.0)
-DELAY = Quantity("Delay of the correction", " s", 0.0, 600.0)
-SHARE = Quantity("Share corrected each time", " %", 1.0, 199.0)
-NOISE = Quantity("Error of one guide measurement", " ″", 0.0, 20.0)
-RATE = Quantity("The guide rate", " ″/s", 0.01, 200.0)
-DITHER = Quantity("Dither, after the first reading", " s", 0.0, 86_400.0)
-SETTLED = Quantity("Settled within", " ″", 0.01, 100.0)
-CENTRING = Quantity("A star is centred within", " ′", 0.01, 30.0)
-PAYLOAD = Quantity("Payload", " kg", 0.0, 500.0)
-CAPACITY = Quantity("The capacity", " kg", 0.1, 1000.0)
+SCALE = Quantity(marked("The image scale"), marked(" ″/px"), 0.01, 1000.0)
+ALLOWED = Quantity(marked("Smear allowed"), marked(" px"), 0.01, 100.0)
+GUIDED_ALLOWED = Quantity(marked("Smear allowed when guided"), marked(" px"), 0.01, 100.0)
+EXPOSURE = Quantity(marked("The exposure"), marked(" s"), 0.1, 21_600.0)
+DECLINATION = Quantity(marked("The target's declination"), "°", -89.0, 89.0)
+SEEING = Quantity(marked("The seeing"), " ″", 0.1, 60.0)
+WORM = Quantity(marked("One turn of the worm"), marked(" s"), 0.5, 7200.0)
+SHEET = Quantity(marked("Periodic error, peak to peak"), " ″", 0.1, 1000.0)
+INTERVAL = Quantity(marked("A guide correction every"), marked(" s"), 0.05, 600.0)
+DELAY = Quantity(marked("Delay of the correction"), marked(" s"), 0.0, 600.0)
+SHARE = Quantity(marked("Share corrected each time"), " %", 1.0, 199.0)
+NOISE = Quantity(marked("Error of one guide measurement"), " ″", 0.0, 20.0)
+RATE = Quantity(marked("The guide rate"), marked(" ″/s"), 0.01, 200.0)
+DITHER = Quantity(marked("Dither, after the first reading"), marked(" s"), 0.0, 86_400.0)
+SETTLED = Quantity(marked("Settled within"), " ″", 0.01, 100.0)
+CENTRING = Quantity(marked("A star is centred within"), " ′", 0.01, 30.0)
+PAYLOAD = Quantity(marked("Payload"), marked(" kg"), 0.0, 500.0)
+CAPACITY = Quantity(marked("The capacity"), marked(" kg"), 0.1, 1000.0)
 
 
 @dataclass(frozen=True)
