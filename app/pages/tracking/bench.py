@@ -14,6 +14,7 @@ from app.pages.tracking.liverun import LiveRun
 from app.pages.tracking.parts import TrackingParts
 from app.pages.tracking.question import Given, Place, Question, Reversal, Tap
 from core.alignment.driftlog import Leg
+from core.language import marked, say
 from core.night.reportnight import Purpose
 from core.tracking.sighting import Sighting
 
@@ -25,8 +26,10 @@ if TYPE_CHECKING:
     from core.sky.site import Air, Site
 
 STARS_KEY = "tracking stars"
-STOPPED = "The computation was stopped before its end. Change anything, and it begins again."
-FAULT = "The computation broke off because of a fault in the program. Report it."
+STOPPED = marked(
+    "The computation was stopped before its end. Change anything, and it begins again."
+)
+FAULT = marked("The computation broke off because of a fault in the program. Report it.")
 
 
 class Bench(QObject):
@@ -197,7 +200,7 @@ class Bench(QObject):
     def stop(self) -> None:
         """Gives up what is being worked out."""
         self.job.stop()
-        self.fault = STOPPED
+        self.fault = say(STOPPED)
         self.changed.emit()
 
     def _has_any(self) -> bool:
@@ -231,7 +234,7 @@ class Bench(QObject):
             self._keep_result(answer)
             self._keeping.keep(answer)
         else:
-            self.fault = FAULT
+            self.fault = say(FAULT)
         self.changed.emit()
 
     def _keep_result(self, study: Study) -> None:

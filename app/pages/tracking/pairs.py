@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from core.alignment.driftlog.numerals import number
+from core.language import say
 
 
 class UnusablePairs(ValueError):
@@ -17,11 +18,15 @@ def pairs(text: str) -> tuple[list[float], list[float]]:
         if not words:
             continue
         if len(words) != 2:
-            raise UnusablePairs(f"Line {line_number} needs two figures with a space between them.")
+            raise UnusablePairs(
+                say("Line {line} needs two figures with a space between them.", line=line_number)
+            )
         try:
             first, second = (number(word, decimal_comma=True) for word in words)
         except ValueError as reason:
-            raise UnusablePairs(f"Line {line_number}: {reason}") from None
+            raise UnusablePairs(
+                say("Line {number}: {text}", number=line_number, text=reason)
+            ) from None
         firsts.append(first)
         seconds.append(second)
     return firsts, seconds

@@ -22,6 +22,7 @@ from app.widgets.redraw import Redraw
 from app.widgets.rows import Rows
 from app.widgets.text import Panel, Text
 from app.widgets.tick import Tick
+from core.language import say
 
 if TYPE_CHECKING:
     from core.tracking.periodic import PeriodicError
@@ -166,7 +167,7 @@ class PeriodicSection(Section):
         rows: list[tuple[str, ...]] = [
             (
                 self._part(wave.order),
-                f"{wave.period_s:.1f} s",
+                say("{seconds:.1f} s", seconds=wave.period_s),
                 size(wave.amplitude_arcsec, wave.amplitude_sigma_arcsec),
                 f"{wave.phase_deg:.0f}° ± {INTERVAL_FACTOR * wave.phase_sigma_deg:.0f}°",
             )
@@ -176,7 +177,7 @@ class PeriodicSection(Section):
         beside = self.tr("beside the worm")
         for other in found.other_periods:
             amplitude = size(other.amplitude_arcsec, other.amplitude_sigma_arcsec)
-            rows.append((beside, f"{other.period_s:.1f} s", amplitude, ""))
+            rows.append((beside, say("{seconds:.1f} s", seconds=other.period_s), amplitude, ""))
         return rows
 
     def _part(self, order: int) -> str:

@@ -12,6 +12,7 @@ from PySide6.QtCore import QCoreApplication
 from app.pages.tracking.question import Given, Tap
 from app.widgets.curves import Curve, Ink, Picture
 from app.widgets.spans import span_words
+from core.language import say
 from core.practice.worm import Worm
 
 if TYPE_CHECKING:
@@ -69,7 +70,7 @@ def _of_a_turn(title: str, y_name: str, curves: tuple[Curve, ...]) -> Picture:
         tr("Place in the turn (seconds)"),
         y_name,
         curves,
-        x_words=lambda x: f"{x:.0f} s",
+        x_words=lambda x: say("{seconds:.0f} s", seconds=x),
         y_words=_arcsec,
     )
 
@@ -92,7 +93,7 @@ def whole_run(found: PeriodicError) -> Picture:
             for name, values, ink in lines
             for inside in pieces  # no line across a gap
         ),
-        x_words=lambda x: f"{x:.1f} min",
+        x_words=lambda x: say("{minutes:.1f} min", minutes=x),
         y_words=_arcsec,
     )
 
@@ -120,7 +121,7 @@ def periods(found: PeriodicError) -> Picture:
         tr("Period (seconds)"),
         tr("Amplitude (″)"),
         (Curve(tr("amplitude"), place, spectrum.amplitude_arcsec[::-1]),),
-        x_words=lambda x: f"{10.0**x:.1f} s",
+        x_words=lambda x: say("{seconds:.1f} s", seconds=10.0**x),
         y_words=_arcsec,
         x_ticks=[(math.log10(s), f"{s:.0f}") for s in PERIOD_TICKS_S if low <= s <= high],
         x_values=lambda x: 10.0**x,
@@ -179,7 +180,7 @@ def guided_offsets(given: Given) -> tuple[Picture, Picture]:
             tr("Time (minutes)"),
             axis,
             (Curve(name, minutes, values),),
-            x_words=lambda x: f"{x:.1f} min",
+            x_words=lambda x: say("{minutes:.1f} min", minutes=x),
             y_words=_arcsec,
             y_range=(-reach, reach),
         )
@@ -198,8 +199,8 @@ def stars_left(found: Pointing) -> Picture:
         tr("West (′)"),
         tr("North (′)"),
         (Curve(tr("star, all parts taken out"), west[order], north[order], Ink.DOTS),),
-        x_words=lambda x: f"{x:+.1f}′ west",
-        y_words=lambda y: f"{y:+.1f}′ north",
+        x_words=lambda x: say("{arcmin:+.1f}′ west", arcmin=x),
+        y_words=lambda y: say("{arcmin:+.1f}′ north", arcmin=y),
         levels=((0.0, ""),),
         y_range=(-reach, reach),
         is_square=True,
@@ -218,6 +219,6 @@ def taps(before: Tap | None, after: Tap | None) -> Picture:
         tr("Time (seconds)"),
         tr("Offset (″)"),
         tuple(curves),
-        x_words=lambda x: f"{x:.2f} s",
+        x_words=lambda x: say("{seconds:.2f} s", seconds=x),
         y_words=_arcsec,
     )

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from app.pages.tracking.question import Question
 from core.alignment.budget.task import Optics, Target, Task, Vantage
 from core.alignment.geometry import ARCMIN_PER_RAD, ARCSEC_PER_RAD
+from core.language import say
 from core.tracking.polarpart import polar_part
 from core.tracking.smear import SteadyDrift
 
@@ -36,8 +37,11 @@ def polar_drift(asked: Question) -> PolarDrift | None:
         return PolarDrift(
             None,
             None,
-            "The polar axis is not known yet: what its error adds is counted as part of the drive "
-            "when unguided, and left out when guided. Finish an alignment on the Drift page.",
+            say(
+                "The polar axis is not known yet: what its error adds is counted as part "
+                "of the drive when unguided, and left out when guided. Finish an "
+                "alignment on the Drift page."
+            ),
         )
     declination = figures.declination_deg or 0.0
     target = Target(declination, -HOURS_DEG, HOURS_DEG)
@@ -52,8 +56,11 @@ def polar_drift(asked: Question) -> PolarDrift | None:
         return PolarDrift(
             unguided,
             None,
-            "The polar axis is in the unguided curves. The turning of the field about the guide "
-            "star is not in the guided one: it needs the telescope and camera of the Mount page.",
+            say(
+                "The polar axis is in the unguided curves. The turning of the field "
+                "about the guide star is not in the guided one: it needs the telescope "
+                "and camera of the Mount page."
+            ),
         )
     corner = optics.half_diagonal_rad * ARCMIN_PER_RAD
     guided = polar_part(
@@ -62,6 +69,8 @@ def polar_drift(asked: Question) -> PolarDrift | None:
     return PolarDrift(
         unguided,
         guided,
-        "The polar axis is in all curves: as a drift when unguided, as the turning of the field "
-        "about a guide star in its middle when guided.",
+        say(
+            "The polar axis is in all curves: as a drift when unguided, as the "
+            "turning of the field about a guide star in its middle when guided."
+        ),
     )

@@ -12,6 +12,7 @@ from app.pages.tracking.question import Given, Place, Tap
 from app.sources.practice import PracticeSource
 from core.alignment.budget.alignment import Alignment
 from core.alignment.driftlog import Leg
+from core.language import say
 from core.practice.bolts import Bolt
 from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW, coming_midnight_utc_s
 from core.practice.seeing import Seeing
@@ -59,8 +60,8 @@ def practice_run(now_utc_s: float, rng: np.random.Generator) -> Given:
     sky.centre(ra_deg, DECLINATION_DEG, begin_s)
     north, east = sky.readings(utc_s)
     east = east + Seeing(rng, WANDER_ARCSEC, WANDER_S).at(utc_s)[:, 1]
-    leg = Leg("practice run", ra_deg, DECLINATION_DEG, utc_s, north, east)
-    return Given(leg, "Practice run, invented", practice_place(), is_practice=True)
+    leg = Leg(say("practice run"), ra_deg, DECLINATION_DEG, utc_s, north, east)
+    return Given(leg, say("Practice run, invented"), practice_place(), is_practice=True)
 
 
 def live_practice(
@@ -89,8 +90,8 @@ def practice_guiding(now_utc_s: float, rng: np.random.Generator) -> Given:
     worm = Worm.drawn(rng).lead_arcsec(utc_s)
     east = _guided(np.diff(worm, prepend=worm[0]), air[:, 1], share=1.5)
     north = _guided(np.full(utc_s.size, 0.02), air[:, 0], share=0.5)
-    leg = Leg("practice guiding", 0.0, 0.0, utc_s, north, east)
-    return Given(leg, "Practice guiding, invented", practice_place(), is_practice=True)
+    leg = Leg(say("practice guiding"), 0.0, 0.0, utc_s, north, east)
+    return Given(leg, say("Practice guiding, invented"), practice_place(), is_practice=True)
 
 
 def practice_sightings(rng: np.random.Generator) -> tuple[Sighting, ...]:
@@ -104,7 +105,7 @@ def practice_sightings(rng: np.random.Generator) -> tuple[Sighting, ...]:
     noise[:, 0] /= np.cos(declination)
     rows = zip(STARS, np.rad2deg(read + noise).tolist(), side.tolist(), strict=True)
     return tuple(
-        Sighting(*star, mount[0], mount[1], int(which), f"invented {number}")
+        Sighting(*star, mount[0], mount[1], int(which), say("invented {number}", number=number))
         for number, (star, mount, which) in enumerate(rows, start=1)
     )
 
@@ -116,7 +117,7 @@ def practice_tap(rng: np.random.Generator, is_stiff: bool) -> Tap:
     after = np.maximum(time_s, 0.0)
     ringing = swing * np.exp(-after / damping_s) * np.cos(2.0 * np.pi * frequency_hz * after)
     offset = np.where(time_s >= 0.0, ringing, 0.0) + rng.normal(0.0, 0.3, time_s.size)
-    return Tap(time_s, offset, "Practice tap, invented", is_practice=True)
+    return Tap(time_s, offset, say("Practice tap, invented"), is_practice=True)
 
 
 def _guided(

@@ -10,6 +10,7 @@ from typing import TypeVar
 from app.pages.tracking.job import KeepGoing
 from app.pages.tracking.question import Given, Place, Tap
 from core.alignment.driftlog import DriftLog, Leg, ReadingCancelled, UnusableLog
+from core.language import say
 from core.sky.site import Site
 from core.tracking.pointinglog import PointingLog, read_sightings
 from core.tracking.runlog import ScaleNeeded, read_run_file
@@ -54,7 +55,7 @@ def read_run(
     return tuple(
         Given(
             leg,
-            f"{path.name}, leg “{leg.label}”",
+            say("{file}, leg “{leg}”", file=path.name, leg=leg.label),
             _place(log, here if _is_tonight(leg, now_utc_s) else here and here.without_axis()),
             is_tonight=_is_tonight(leg, now_utc_s),
         )
@@ -64,9 +65,12 @@ def read_run(
 
 def left_out(log: PointingLog) -> str:
     """Which lines were not used, and why."""
-    told = [f"Line {line.line_number}: {line.reason}" for line in log.rejected[:MOST_TOLD]]
+    told = [
+        say("Line {number}: {text}", number=line.line_number, text=line.reason)
+        for line in log.rejected[:MOST_TOLD]
+    ]
     more = len(log.rejected) - len(told)
-    return "\n".join([*told, *([f"… and {more} more lines."] if more > 0 else [])])
+    return "\n".join([*told, *([say("… and {more} more lines.", more=more)] if more > 0 else [])])
 
 
 def read_stars(path: Path, site: Site) -> PointingLog | Refusal:
@@ -84,12 +88,20 @@ def _small(path: Path, read: Callable[[list[str]], T]) -> T | Refusal:
     """A text file read as a whole; what is wrong with it in a sentence."""
     try:
         if path.stat().st_size > MOST_BYTES:
-            return Refusal(f"“{path.name}” is too large for such a record; choose another file.")
+            return Refusal(
+                say("“{file}” is too large for such a record; choose another file.", file=path.name)
+            )
         return read(path.read_text(encoding="utf-8-sig", errors="replace").splitlines())
     except ScaleNeeded as reason:
         return Refusal(str(reason), needs_scale=True)
     except OSError as error:
-        return Refusal(f"“{path.name}” cannot be read ({error.strerror}): choose another file.")
+        return Refusal(
+            say(
+                "“{file}” cannot be read ({why}): choose another file.",
+                file=path.name,
+                why=error.strerror,
+            )
+        )
     except ValueError as reason:
         return Refusal(str(reason))
 

@@ -17,6 +17,7 @@ from app.widgets.facts import Fact, Facts
 from app.widgets.filepicker import file_dialog
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
+from core.language import say
 
 if TYPE_CHECKING:
     from core.tracking.periodic import PeriodicError
@@ -120,5 +121,9 @@ def _write(path: Path, found: PeriodicError) -> str:
         fresh.write_text(training_csv(found), encoding="utf-8")
         fresh.replace(path)
     except OSError as error:
-        return f"“{path}” cannot be written ({error.strerror}): choose another place."
-    return f"Written to “{path}”."
+        return say(
+            "“{path}” cannot be written ({why}): choose another place.",
+            path=path,
+            why=error.strerror,
+        )
+    return say("Written to “{path}”.", path=path)

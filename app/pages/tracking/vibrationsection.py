@@ -20,6 +20,7 @@ from app.widgets.facts import Fact, Facts
 from app.widgets.filepicker import file_dialog
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.mount import handling
 
 COLUMNS = "time_s, offset_arcsec"
@@ -113,7 +114,7 @@ class VibrationSection(Section):
             self.facts.show_facts(
                 (
                     Fact(
-                        f"{latest.settling_s:.1f} s",
+                        say("{seconds:.1f} s", seconds=latest.settling_s),
                         self.tr("± {error:.1f} s").format(error=1.96 * latest.settling_sigma_s),
                     ),
                     Fact(f"{latest.first_swing_arcsec:.0f}″", self.tr("to one side")),
