@@ -15,6 +15,7 @@ from app.widgets.key import Key
 from app.widgets.nightpicture import clock_words
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.night.planbest import Placed
 from core.sky.zones import Zone
 
@@ -104,7 +105,11 @@ class BestSection(QWidget):
 
     def _line(self, placed: Placed, zone: Zone) -> str:
         target = placed.target
-        size = "" if target.magnitude is None else f", magnitude {target.magnitude:.1f}"
+        size = (
+            ""
+            if target.magnitude is None
+            else say(", magnitude {magnitude:.1f}", magnitude=target.magnitude)
+        )
         return self.tr(
             "{name}   {kind}{size}\n{height:.0f}° high at {time}, clear for {hours:.1f} h, Moon "
             "{moon:.0f}° away"

@@ -19,6 +19,7 @@ from app.widgets.nightpicture import (
     steps,
 )
 from app.widgets.spans import span_words
+from core.language import say
 from core.mount.flip import FlipPlan
 from core.night.checkliststeps import Part
 from core.night.checklisttimes import Planned
@@ -44,12 +45,12 @@ def _heights(study: Study) -> Graph:
     """Of the target over what hides it, and of the Moon."""
     sky, aim = study.sky, study.aim
     moon = np.where(sky.moon.true_altitude_deg > 0.0, sky.moon.true_altitude_deg, np.nan)
-    traces = [Trace("Moon", sky.utc_s, moon, Stroke.THIRD)]
+    traces = [Trace(say("Moon"), sky.utc_s, moon, Stroke.THIRD)]
     if aim is not None:
         up = np.where(aim.curve.altitude_deg > 0.0, aim.curve.altitude_deg, np.nan)
-        ground = Trace("too low or hidden", sky.utc_s, aim.curve.limit_deg, Stroke.EDGE, True)
+        ground = Trace(say("too low or hidden"), sky.utc_s, aim.curve.limit_deg, Stroke.EDGE, True)
         traces = [Trace(_short(aim.curve.target.name), sky.utc_s, up), *traces, ground]
-    title = "Altitude, degrees"
+    title = say("Altitude, degrees")
     return Graph(title, tuple(traces), HEIGHTS_DEG, 0.0, 90.0, _degrees, share=1.6)
 
 
@@ -68,22 +69,22 @@ def _rotation(aim: Aim) -> Graph:
     bound = 15.0
     if sizes.size:
         bound = max(1.1 * min(float(sizes.max()), 4.0 * float(np.median(sizes))), 1.0)
-    trace = Trace("field turns", aim.curve.utc_s, rate)
-    marked = steps(-bound, bound, 3)
-    title = "Field rotation, degrees per hour"
-    return Graph(title, (trace,), marked, -bound, bound, _per_hour, share=0.7)
+    trace = Trace(say("field turns"), aim.curve.utc_s, rate)
+    levels = steps(-bound, bound, 3)
+    title = say("Field rotation, degrees per hour")
+    return Graph(title, (trace,), levels, -bound, bound, _per_hour, share=0.7)
 
 
 def _per_hour(value: float) -> str:
-    return f"{value + 0.0:.3g}°/h".replace("-", "−")
+    return say("{rate:.3g}°/h", rate=value + 0.0).replace("-", "−")
 
 
 def _lanes(study: Study) -> list[Lane]:
     titles = {
-        About.SUN: "Sun and darkness",
-        About.MOON: "Moon",
+        About.SUN: say("Sun and darkness"),
+        About.MOON: say("Moon"),
         About.TARGET: "" if study.aim is None else study.aim.curve.target.name,
-        About.MOUNT: "Mount",
+        About.MOUNT: say("Mount"),
     }
     lanes = []
     for about in LANES:
@@ -118,10 +119,17 @@ def _pins(study: Study, about: About) -> tuple[Pin, ...]:
 
 def _alignment(study: Study) -> list[Lane]:
     pins = tuple(
-        Pin(moment.utc_s, f"{moment.meridian.star.name} and {moment.aside.star.name}")
+        Pin(
+            moment.utc_s,
+            say(
+                "{meridian} and {aside}",
+                meridian=moment.meridian.star.name,
+                aside=moment.aside.star.name,
+            ),
+        )
         for moment in study.sky.alignment
     )
-    return [Lane("Brightest pair for a drift alignment", (), pins)] if pins else []
+    return [Lane(say("Brightest pair for a drift alignment"), (), pins)] if pins else []
 
 
 def _steps(study: Study) -> list[Lane]:
@@ -135,13 +143,13 @@ def _steps(study: Study) -> list[Lane]:
         ]
         if times and part is not Part.THROUGH_THE_NIGHT:
             begin, end = min(a for a, _ in times), max(b for _, b in times)
-            blocks.append(Block(begin, end, plainly(part.value)))
+            blocks.append(Block(begin, end, plainly(say(part.value))))
     pins = tuple(
         Pin(one.begin_utc_s, _first_words(one))
         for one in study.checklist.planned
         if one.step.part is Part.THROUGH_THE_NIGHT and one.begin_utc_s is not None
     )
-    return [Lane("Checklist", tuple(blocks), pins)] if blocks else []
+    return [Lane(say("Checklist"), tuple(blocks), pins)] if blocks else []
 
 
 def _first_words(one: Planned) -> str:
@@ -153,7 +161,7 @@ def flip(study: Study, zone: Zone) -> NightPicture:
     rows: tuple[Graph | Lane, ...] = (_heights(study),)
     if study.aim is not None and study.aim.flip is not None:
         plan = study.aim.flip
-        rows = (*rows, Lane("Exposures and flip", _series(plan)), *_windows(plan))
+        rows = (*rows, Lane(say("Exposures and flip"), _series(plan)), *_windows(plan))
     return night_frame(study.night, zone, study.question.now_utc_s, rows)
 
 
@@ -168,21 +176,24 @@ def _series(plan: FlipPlan) -> tuple[Block, ...]:
             words = f"{len(run):,} × {span_words(float(run[0, 1] - run[0, 0]))}"
             blocks.append(Block(float(run[0, 0]), float(run[-1, 1]), words))
     for one in plan.interruptions:
-        blocks.append(Block(one.stops_utc_s, one.resumes_utc_s, "flip", is_hatched=True))
+        blocks.append(Block(one.stops_utc_s, one.resumes_utc_s, say("flip"), is_hatched=True))
     return tuple(blocks)
 
 
 def _windows(plan: FlipPlan) -> tuple[Lane, ...]:
     blocks = [
-        Block(crossing.earliest_utc_s, crossing.latest_utc_s, "may flip")
+        Block(crossing.earliest_utc_s, crossing.latest_utc_s, say("may flip"))
         for crossing in plan.crossings
         if crossing.earliest_utc_s < crossing.latest_utc_s
     ]
     pins = tuple(
-        Pin(one.utc_s, "on the meridian" if one.upper else "on the meridian below the pole")
+        Pin(
+            one.utc_s,
+            say("on the meridian") if one.upper else say("on the meridian below the pole"),
+        )
         for one in plan.crossings
     )
-    return (Lane("Meridian", tuple(blocks), pins),) if pins else ()
+    return (Lane(say("Meridian"), tuple(blocks), pins),) if pins else ()
 
 
 def eye(study: Study, seen: EyeStudy, zone: Zone) -> NightPicture:
@@ -194,10 +205,10 @@ def eye(study: Study, seen: EyeStudy, zone: Zone) -> NightPicture:
     high = max(float(heights.max()), float(best.max()), bounds.highest_m) + 0.15
     level = np.full_like(heights, 1.0)
     traces = (
-        Trace("eyepiece", seen.utc_s, heights),
-        Trace("turned as advised", seen.utc_s, best, Stroke.SECOND),
-        Trace("comfortable", seen.utc_s, bounds.highest_m * level, Stroke.THIRD),
-        Trace("comfortable from", seen.utc_s, bounds.lowest_m * level, Stroke.THIRD),
+        Trace(say("eyepiece"), seen.utc_s, heights),
+        Trace(say("turned as advised"), seen.utc_s, best, Stroke.SECOND),
+        Trace(say("comfortable"), seen.utc_s, bounds.highest_m * level, Stroke.THIRD),
+        Trace(say("comfortable from"), seen.utc_s, bounds.lowest_m * level, Stroke.THIRD),
     )
     round_tube = seen.path.round_tube_deg.copy()
     round_tube[np.abs(np.diff(round_tube, prepend=round_tube[0])) > 180.0] = np.nan
@@ -206,8 +217,8 @@ def eye(study: Study, seen: EyeStudy, zone: Zone) -> NightPicture:
             "Height of the eye above the ground", traces, steps(low, high, 4), low, high, _metres
         ),
         Graph(
-            "Round the tube: 0° on top, 90° on the right from behind",
-            (Trace("eyepiece", seen.utc_s, round_tube),),
+            say("Round the tube: 0° on top, 90° on the right from behind"),
+            (Trace(say("eyepiece"), seen.utc_s, round_tube),),
             (-180.0, -90.0, 0.0, 90.0, 180.0),
             *(-180.0, 180.0, _degrees),
         ),
@@ -216,4 +227,4 @@ def eye(study: Study, seen: EyeStudy, zone: Zone) -> NightPicture:
 
 
 def _metres(value: float) -> str:
-    return f"{value:.2g} m"
+    return say("{metres:.2g} m", metres=value)

@@ -19,6 +19,7 @@ from app.widgets.nightpicture import (
     steps,
 )
 from app.widgets.spans import span_words
+from core.language import say
 from core.mount.rotationexposure import LONGEST_S
 from core.sky.zones import Zone
 
@@ -47,13 +48,20 @@ def _turning_rows(way: Way) -> tuple[Graph, ...]:
     bound = _rate_bound(rate)
     return (
         _graph(
-            "Field rotation, degrees per hour", way, "field turns", rate, (-bound, bound), _hour
+            say("Field rotation, degrees per hour"),
+            way,
+            say("field turns"),
+            rate,
+            (-bound, bound),
+            _hour,
         ),
         _graph(
-            *("Rotation since the target came into view", way, "turned in all", total),
+            *(say("Rotation since the target came into view"), way, say("turned in all"), total),
             *(_range(total), _angle),
         ),
-        _graph("Parallactic angle", way, "parallactic angle", shown, (-180.0, 180.0), _angle),
+        _graph(
+            say("Parallactic angle"), way, say("parallactic angle"), shown, (-180.0, 180.0), _angle
+        ),
     )
 
 
@@ -61,12 +69,12 @@ def _graph(
     title: str, way: Way, name: str, values: Floats, bounds: tuple[float, float], words: Words
 ) -> Graph:
     low, high = bounds
-    marked = steps(low, high, 4, is_angle=words is _angle)
-    return Graph(title, (Trace(name, way.track.utc_s, values),), marked, low, high, words)
+    levels = steps(low, high, 4, is_angle=words is _angle)
+    return Graph(title, (Trace(name, way.track.utc_s, values),), levels, low, high, words)
 
 
 def _hour(value: float) -> str:
-    return f"{value + 0.0:.3g}°/h".replace("-", "−")
+    return say("{rate:.3g}°/h", rate=value + 0.0).replace("-", "−")
 
 
 def _angle(value: float) -> str:
@@ -99,10 +107,10 @@ def _zenith_lane(way: Way) -> tuple[Lane, ...]:
     if not way.losses:
         return ()
     blocks = tuple(
-        Block(loss.enters_utc_s, loss.leaves_utc_s, "too fast for the drive", is_hatched=True)
+        Block(loss.enters_utc_s, loss.leaves_utc_s, say("too fast for the drive"), is_hatched=True)
         for loss in way.losses
     )
-    return (Lane("Near the zenith", blocks),)
+    return (Lane(say("Near the zenith"), blocks),)
 
 
 def exposures(study: Study, zone: Zone) -> NightPicture:
@@ -114,10 +122,10 @@ def exposures(study: Study, zone: Zone) -> NightPicture:
         known = values[np.isfinite(values)]
         low = max(0.5 * float(np.min(known, initial=60.0)), 0.2)
         high = min(2.0 * float(np.max(known, initial=2.0)), LONGEST_S)
-        marked = tuple(tick for tick in EXPOSURE_TICKS if low <= tick <= high)
-        trace = Trace("longest exposure", way.track.utc_s, values)
-        title = "Longest exposure, begun at each moment"
-        graph = Graph(title, (trace,), marked, low, high, span_words, is_by_factors=True)
+        levels = tuple(tick for tick in EXPOSURE_TICKS if low <= tick <= high)
+        trace = Trace(say("longest exposure"), way.track.utc_s, values)
+        title = say("Longest exposure, begun at each moment")
+        graph = Graph(title, (trace,), levels, low, high, span_words, is_by_factors=True)
         rows = (graph, *_series_lane(way))
     return night_frame(study.night, zone, study.question.now_utc_s, rows)
 
@@ -127,7 +135,7 @@ def _series_lane(way: Way) -> tuple[Lane, ...]:
     if plan.problem:
         return ()
     words = f"{plan.count:,} × {span_words(plan.exposure_s)}"
-    return (Lane("The series", (Block(plan.begin_utc_s, plan.end_utc_s, words),)),)
+    return (Lane(say("The series"), (Block(plan.begin_utc_s, plan.end_utc_s, words),)),)
 
 
 def derotator(study: Study, zone: Zone) -> NightPicture:
@@ -148,26 +156,26 @@ def _derotator_graph(study: Study, way: Way) -> Graph:
     stops = [
         Trace(name, way.track.utc_s, np.full_like(way.track.utc_s, stop), stroke)
         for name, stop, stroke in (
-            ("upper stop", limits.highest_deg, Stroke.SECOND),
-            ("lower stop", limits.lowest_deg, Stroke.THIRD),
+            (say("upper stop"), limits.highest_deg, Stroke.SECOND),
+            (say("lower stop"), limits.lowest_deg, Stroke.THIRD),
         )
     ]
     margin = 0.08 * limits.range_deg
     low, high = limits.lowest_deg - margin, limits.highest_deg + margin
-    traces = (Trace("derotator", times, angle), *stops)
-    marked = steps(low, high, 6, is_angle=True)
-    return Graph("Angle of the derotator", traces, marked, low, high, _angle)
+    traces = (Trace(say("derotator"), times, angle), *stops)
+    levels = steps(low, high, 6, is_angle=True)
+    return Graph(say("Angle of the derotator"), traces, levels, low, high, _angle)
 
 
 def _rewind_lane(way: Way) -> tuple[Lane, ...]:
     assert way.derotation is not None
     blocks = [
-        Block(utc_s, utc_s + 120.0, "turn back", is_hatched=True)
+        Block(utc_s, utc_s + 120.0, say("turn back"), is_hatched=True)
         for utc_s in way.derotation.rewind_utc_s
     ]
     if way.derotation.too_fast_utc_s is not None:
-        blocks.append(Block(*way.derotation.too_fast_utc_s, "too fast", is_hatched=True))
-    return (Lane("Stop the exposure", tuple(blocks)),) if blocks else ()
+        blocks.append(Block(*way.derotation.too_fast_utc_s, say("too fast"), is_hatched=True))
+    return (Lane(say("Stop the exposure"), tuple(blocks)),) if blocks else ()
 
 
 def residual(study: Study, zone: Zone) -> NightPicture:
@@ -179,7 +187,7 @@ def residual(study: Study, zone: Zone) -> NightPicture:
         bound = max(1.15 * float(np.nanmax(np.abs(left), initial=0.0)), 0.02)
         rows = (
             _graph(
-                *("Rotation that is left, degrees per hour", way, "left", left),
+                *(say("Rotation that is left, degrees per hour"), way, say("left"), left),
                 *((-bound, bound), _hour),
             ),
         )

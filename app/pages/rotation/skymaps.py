@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 from app.widgets.contours import Contour, Values, bands, contours
 from app.widgets.skyview import FROM_ZENITH_DEG
 from app.widgets.spans import span_words
+from core.language import say
 from core.mount.rotation import SIDEREAL_DEG_PER_HOUR, rate_deg_per_hour
 from core.mount.rotationexposure import longest_map_s
 from core.sky.site import Air
@@ -79,7 +80,7 @@ def exposure_map(latitude_deg: float, rotation_deg: float) -> SkyMap:
 def rate_words(rate_deg_per_hour: float) -> str:
     """As it stands on a contour."""
     sign = "−" if rate_deg_per_hour < 0.0 else "+" if rate_deg_per_hour > 0.0 else ""
-    return f"{sign}{abs(rate_deg_per_hour):.4g}°/h"
+    return say("{sign}{rate:.4g}°/h", sign=sign, rate=abs(rate_deg_per_hour))
 
 
 def _map(

@@ -21,7 +21,7 @@ def dome(kind: str, study: Study, zone: Zone) -> DomePicture:
     shown: dict[str, SkyMap] = {RATE: study.rates, EXPOSURE: study.exposures}
     sky = shown.get(kind, study.zenith_rates)
     rim = study.zenith_rim_deg if kind == ZENITH else FROM_ZENITH_DEG
-    outline = SkyZone(*study.zone_outline_deg, "too fast for the drive")
+    outline = SkyZone(*study.zone_outline_deg, say("too fast for the drive"))
     return DomePicture(
         rim_deg=rim,
         rings_deg=(0.0, 30.0, 60.0) if kind != ZENITH else _rings(rim),
