@@ -32,6 +32,7 @@ from core.alignment.budget import (
 from core.alignment.budget.task import LONGEST_EXPOSURE_S
 from core.alignment.budget.words import arc
 from core.alignment.geometry import ARCMIN_PER_RAD, observed_direction
+from core.language import say
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:
@@ -114,15 +115,20 @@ def _axis(
 ) -> tuple[Floats, str]:
     """Azimuth and altitude error (2,), radians, and what they are called."""
     if question.axis is Axis.SOLVED and alignment is not None:
-        return alignment.axis_rad, "for the axis as solved now"
+        return alignment.axis_rad, say("for the axis as solved now")
     if question.axis is Axis.TYPED:
         azimuth, altitude = question.typed_arcmin
-        words = f"for an axis {azimuth:g}′ off in azimuth and {altitude:g}′ in altitude"
+        words = say(
+            "for an axis {azimuth:g}′ off in azimuth and {altitude:g}′ in altitude",
+            azimuth=azimuth,
+            altitude=altitude,
+        )
         return np.array([azimuth, altitude]) / ARCMIN_PER_RAD, words
     size = min(allowed.azimuth_arcmin, UNLIMITED_ARCMIN)
-    words = f"for an axis {arc(size)} off in azimuth, the most that is allowed"
-    if not allowed.possible:
-        words = f"for an axis exactly on the {question.aim.value}"
+    if allowed.possible:
+        words = say("for an axis {size} off in azimuth, the most that is allowed", size=arc(size))
+    else:
+        words = say("for an axis exactly on the {aim}", aim=say(question.aim.value))
     return np.array([size / ARCMIN_PER_RAD, lift_rad]), words
 
 

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 
 from app.widgets.text import Panel, Text
 from core.alignment.budget import Grade, Share, Smear
+from core.language import say
 
 
 class Standing(Panel):
@@ -76,6 +77,6 @@ def _aligned(text: Text, column: int) -> Text:
 
 
 def _words(share: Share) -> tuple[str, ...]:
-    between = f"{share.low_px:.2f} to {share.high_px:.2f}"
+    between = say("{low:.2f} to {high:.2f}", low=share.low_px, high=share.high_px)
     alone = (share.azimuth_px, share.altitude_px, share.air_px)
     return (f"{share.total_px:.2f}", between, *(f"{size:.2f}" for size in alone))

@@ -12,6 +12,7 @@ from app.widgets.verdict import AxisVerdict, Verdict
 from core.alignment.sight import InSight, UnusableSighting
 from core.alignment.sighting import SightedError, error_from_sighting
 from core.alignment.words import altitude_side, azimuth_side
+from core.language import say
 
 
 def verdict(standing: Standing, sight: Sight, sighting: Sighting) -> Verdict:
@@ -40,7 +41,10 @@ def _altitude(error: SightedError, standing: Standing) -> AxisVerdict:
 
 def _quiet(error: SightedError, sighting: Sighting) -> tuple[str, ...]:
     return (
-        f"On the sky the axis is {words.size(error.sky_error_arcmin)} from the true pole, as read "
-        f"at {datetime.fromtimestamp(sighting.utc_s, UTC):%H:%M:%S} UTC.",
-        "A sight is good to a few minutes of arc at best: then watch a star drift.",
+        say(
+            "On the sky the axis is {size} from the true pole, as read at {time:%H:%M:%S} UTC.",
+            size=words.size(error.sky_error_arcmin),
+            time=datetime.fromtimestamp(sighting.utc_s, UTC),
+        ),
+        say("A sight is good to a few minutes of arc at best: then watch a star drift."),
     )

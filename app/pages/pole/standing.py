@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from core.alignment.aim import Aim
 from core.alignment.sight import InSight, View, in_sight
 from core.alignment.sighting import limits
+from core.language import say
 from core.sky.horizon import Horizon
 from core.sky.pole import Pole, PoleStar, elevated_pole, pole_star
 from core.sky.polefield import PoleField, pole_field
@@ -54,10 +55,16 @@ class Standing:
         found = list(limits(self.site))
         name = self.star.star.name
         if self.star.altitude_deg <= 0.0:
-            found.append(f"{name} is below the horizon now: it cannot be seen from here.")
+            found.append(
+                say("{star} is below the horizon now: it cannot be seen from here.", star=name)
+            )
         elif not horizon.is_clear(self.star.azimuth_deg, self.star.altitude_deg):
             found.append(
-                f"By your horizon {name} is hidden now: what stands there reaches "
-                f"{height_deg:.0f}° high. Use the ways for a hidden pole."
+                say(
+                    "By your horizon {star} is hidden now: what stands there reaches "
+                    "{height:.0f}° high. Use the ways for a hidden pole.",
+                    star=name,
+                    height=height_deg,
+                )
             )
         return tuple(found)

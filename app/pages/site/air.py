@@ -9,6 +9,7 @@ from app.pages.site.numbers import (
     fahrenheit_offer,
     quantity,
 )
+from core.language import say
 from core.sky.pressure import WEATHER_HPA, Offer, pressure_offer, station_pressure_hpa
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import STANDARD_TEMPERATURE_C
@@ -25,10 +26,12 @@ Found = tuple[float | None, str | Offer]
 def read_temperature(text: str) -> Found:
     """Degrees Celsius; empty is the standard one."""
     if not text.strip():
-        return STANDARD_TEMPERATURE_C, f"Left empty: {STANDARD_TEMPERATURE_C:.0f} °C assumed."
+        return STANDARD_TEMPERATURE_C, say(
+            "Left empty: {temperature:.0f} °C assumed.", temperature=STANDARD_TEMPERATURE_C
+        )
     typed = quantity(text)
     if typed is None:
-        return None, f"“{text.strip()[:40]}” is not a number of °C."
+        return None, _not_a_number(text, "°C")
     hot = typed.is_in("°C") and TEMPERATURE_C[1] < typed.value <= HOTTEST_F
     if typed.unit in FAHRENHEIT or hot:
         return None, fahrenheit_offer(typed)
@@ -47,7 +50,7 @@ def read_pressure(
         return _assumed(elevation_m)
     typed = quantity(text)
     if typed is None or not (typed.is_in("hPa") or typed.unit in OTHER_PRESSURES):
-        return None, f"“{text.strip()[:40]}” is not a number of hPa."
+        return None, _not_a_number(text, "hPa")
     if at_sea_level and SEA_LEVEL_HPA[0] <= typed.value <= SEA_LEVEL_HPA[1]:
         return _converted(typed.value, elevation_m)
     offer = None if is_meant else pressure_offer(typed.value, elevation_m or 0.0)
@@ -60,20 +63,25 @@ def read_pressure(
 
 def _assumed(elevation_m: float | None) -> Found:
     if elevation_m is None:
-        return None, "Left empty: assumed from the elevation as soon as that is known."
+        return None, say("Left empty: assumed from the elevation as soon as that is known.")
     usual = standard_pressure_hpa(elevation_m)
-    return usual, (
-        f"Left empty: the default for {elevation_m:.0f} m is assumed, {usual:.0f} hPa "
-        "(standard atmosphere)."
+    return usual, say(
+        "Left empty: the default for {elevation:.0f} m is assumed, {pressure:.0f} hPa (standard "
+        "atmosphere).",
+        elevation=elevation_m,
+        pressure=usual,
     )
 
 
 def _converted(sea_level_hpa: float, elevation_m: float | None) -> Found:
     if elevation_m is None:
-        return None, "To convert it, the elevation must be known."
+        return None, say("To convert it, the elevation must be known.")
     station = station_pressure_hpa(sea_level_hpa, elevation_m)
-    return station, (
-        f"{sea_level_hpa:g} hPa at sea level make {station:.1f} hPa at {elevation_m:.0f} m."
+    return station, say(
+        "{sea_level:g} hPa at sea level make {station:.1f} hPa at {elevation:.0f} m.",
+        sea_level=sea_level_hpa,
+        station=station,
+        elevation=elevation_m,
     )
 
 
@@ -83,16 +91,28 @@ def _as_station(typed: Quantity, text: str, elevation_m: float | None) -> Found:
         return value, said
     usual = standard_pressure_hpa(elevation_m)
     if abs(value - usual) > WEATHER_HPA:
-        return value, (
-            f"Taken as you say, though about {usual:.0f} hPa are usual at {elevation_m:.0f} m."
+        return value, say(
+            "Taken as you say, though about {usual:.0f} hPa are usual at {elevation:.0f} m.",
+            usual=usual,
+            elevation=elevation_m,
         )
     return value, said
 
 
 def _within(typed: Quantity, text: str, limits: tuple[float, float], unit: str) -> Found:
     if not typed.is_in(unit):
-        return None, f"“{text.strip()[:40]}” is not a number of {unit}."
+        return None, _not_a_number(text, unit)
     low, high = limits
     if not low <= typed.value <= high:
-        return None, f"{typed.value:g} {unit} is outside {low:g} to {high:g} {unit}."
+        return None, say(
+            "{value:g} {unit} is outside {low:g} to {high:g} {unit}.",
+            value=typed.value,
+            low=low,
+            high=high,
+            unit=unit,
+        )
     return typed.value, ""
+
+
+def _not_a_number(text: str, unit: str) -> str:
+    return say("“{shown}” is not a number of {unit}.", shown=text.strip()[:40], unit=unit)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from core.language import say
 from core.sky.pressure import METRES_PER_FOOT, Offer
 
 _NUMBER = re.compile(r"([+\-−]?\d+(?:[.,]\d*)?)\s*(.*)", re.DOTALL)
@@ -43,12 +44,18 @@ def quantity(text: str) -> Quantity | None:
 def feet_offer(typed: Quantity) -> Offer:
     """Feet said outright are asked about all the same."""
     metres = round(typed.value * METRES_PER_FOOT, 1)
-    question = f"{typed.value:g} feet are {metres:.0f} m. Use {metres:.0f} m?"
+    question = say(
+        "{feet:g} feet are {metres:.0f} m. Use {metres:.0f} m?", feet=typed.value, metres=metres
+    )
     return Offer(typed.value, metres, question)
 
 
 def fahrenheit_offer(typed: Quantity) -> Offer:
     """A temperature on the other scale."""
     celsius = round((typed.value - 32.0) / 1.8, 1)
-    question = f"Is that {typed.value:g} °F? It makes {celsius:.1f} °C."
+    question = say(
+        "Is that {fahrenheit:g} °F? It makes {celsius:.1f} °C.",
+        fahrenheit=typed.value,
+        celsius=celsius,
+    )
     return Offer(typed.value, celsius, question)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from app.pages.site.air import read_pressure, read_temperature
 from app.pages.site.numbers import FEET, Quantity, feet_offer, quantity
+from core.language import say
 from core.sky.coordinates import (
     UnusableCoordinates,
     format_latitude,
@@ -93,7 +94,7 @@ def _angle(
 def _elevation(reading: Reading, typed: Typed) -> float | None:
     text = typed.elevation.strip()
     if not text:
-        reading.wrong["elevation"] = (
+        reading.wrong["elevation"] = say(
             "The elevation is empty. A rough figure will do: 100 m matter less than 1″."
         )
         return None
@@ -122,10 +123,12 @@ def _station_hpa(typed: Typed) -> float | None:
 
 def _in_metres(found: Quantity | None, text: str) -> tuple[float | None, str]:
     if found is None or not found.is_in("m"):
-        return None, f"“{text[:40]}” is not a number of m."
+        return None, say("“{shown}” is not a number of m.", shown=text[:40])
     low, high = ELEVATION_M
     if not low <= found.value <= high:
-        return None, f"{found.value:g} m is outside {low:g} to {high:g} m."
+        return None, say(
+            "{value:g} m is outside {low:g} to {high:g} m.", value=found.value, low=low, high=high
+        )
     return found.value, ""
 
 
