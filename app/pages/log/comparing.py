@@ -14,6 +14,7 @@ from app.widgets.choice import Choice
 from app.widgets.curveplot import CurvePlot
 from app.widgets.curves import Curve, Floats, Ink, Picture
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.night.reportresult import NightFigures
 
 DAY_S = 86400.0
@@ -108,10 +109,10 @@ def _picture(
     seen = [curve.x for curve in curves if curve.x.size]
     ticks = _ticks(np.concatenate(seen)) if seen else ()
     low_high = _range(curves)
-    levels = ((1.0, "as it was meant"),) if kind == "bolts" else ()
+    levels = ((1.0, say("as it was meant")),) if kind == say("bolts") else ()
     drawn = tuple(curves)
     return Picture(
-        title, "night", axis, drawn, _date, x_ticks=ticks, levels=levels, y_range=low_high
+        title, say("night"), axis, drawn, _date, x_ticks=ticks, levels=levels, y_range=low_high
     )
 
 

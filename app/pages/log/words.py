@@ -31,10 +31,12 @@ def summary_words(night: NightSummary, zone: Zone) -> str:
     place = "" if night.site is None else night.site.name
     said = [error_words(night.figures.error_arcmin, night.figures.half_width_arcmin)]
     if night.figures.minutes is not None:
-        said.append(f"{night.figures.minutes:.0f} min")
-    said.append(_counted(night.legs, "leg"))
-    if night.tracking_runs:
-        said.append(_counted(night.tracking_runs, "tracking run"))
+        said.append(say("{minutes:.0f} min", minutes=night.figures.minutes))
+    said.append(say("1 leg") if night.legs == 1 else say("{count} legs", count=night.legs))
+    if night.tracking_runs == 1:
+        said.append(say("1 tracking run"))
+    elif night.tracking_runs:
+        said.append(say("{count} tracking runs", count=night.tracking_runs))
     if night.target:
         said.append(night.target)
     return f"{title(night.started_utc_s, place, zone)}\n{', '.join(said)}"
@@ -42,7 +44,7 @@ def summary_words(night: NightSummary, zone: Zone) -> str:
 
 def error_words(error_arcmin: float | None, half_width_arcmin: float | None) -> str:
     if error_arcmin is None:
-        return "not aligned"
+        return say("not aligned")
     if half_width_arcmin is None:
         return f"{figure(error_arcmin, 2)}′"
     return f"{figure(error_arcmin, 2)}′ ± {figure(half_width_arcmin, 2)}′"
@@ -51,15 +53,18 @@ def error_words(error_arcmin: float | None, half_width_arcmin: float | None) -> 
 def reached(night: NightRecord) -> list[tuple[str, str]]:
     """The figures of the night: figure, and what it is."""
     found = figures_of(night)
-    minutes = UNKNOWN if found.minutes is None else f"{found.minutes:.0f} min"
+    minutes = UNKNOWN
+    if found.minutes is not None:
+        minutes = say("{minutes:.0f} min", minutes=found.minutes)
     error = UNKNOWN if found.error_arcmin is None else f"{figure(found.error_arcmin, 2)}′"
-    sure = "axis error reached"
+    sure = say("axis error reached")
     if found.half_width_arcmin is not None:
-        sure = f"± {figure(found.half_width_arcmin, 2)}′ (95 %), {sure}"
+        width = figure(found.half_width_arcmin, 2)
+        sure = say("± {width}′ (95 %), axis error reached", width=width)
     return [
         (error, sure),
-        (minutes, "from the first leg to the result"),
-        (str(found.turns_of_the_bolts), "turns of the bolts"),
+        (minutes, say("from the first leg to the result")),
+        (str(found.turns_of_the_bolts), say("turns of the bolts")),
     ]
 
 
@@ -69,7 +74,7 @@ def leg_row(
     leg = watched.leg
     minutes = (leg.utc_s.max() - leg.utc_s.min()) / 60.0 if leg.utc_s.size else 0.0
     drift = drift_words(drift_arcsec_per_min)
-    name = f"{leg.label} (left out)" if watched.is_discarded else leg.label
+    name = say("{leg} (left out)", leg=leg.label) if watched.is_discarded else leg.label
     when = clock_words(watched.began_utc_s, zone)
     return name, str(state), when, f"{minutes:.1f}", str(leg.utc_s.size), drift
 
@@ -82,7 +87,7 @@ def told(entry: Entry, zone: Zone) -> str:
         return ""
     texts = [entry.content.get(name) for name in ("text", "sentence", "target")]
     said = [text for text in texts if isinstance(text, str) and text]
-    units = {"temperature_c": "°C", "humidity_percent": "%", "wind_m_per_s": "m/s wind"}
+    units = {"temperature_c": "°C", "humidity_percent": "%", "wind_m_per_s": say("m/s wind")}
     for name, unit in units.items():
         value = entry.content.get(name)
         if isinstance(value, int | float):
@@ -102,7 +107,3 @@ def _flip_words(entry: Entry, zone: Zone) -> str:
         return ""
     target = entry.content.get("target", "")
     return say("{target}: flipped at {times}", target=target, times=", ".join(times))
-
-
-def _counted(count: int, what: str) -> str:
-    return f"{count} {what}" if count == 1 else f"{count} {what}s"

@@ -214,7 +214,12 @@ def eye(study: Study, seen: EyeStudy, zone: Zone) -> NightPicture:
     round_tube[np.abs(np.diff(round_tube, prepend=round_tube[0])) > 180.0] = np.nan
     rows = (
         Graph(
-            "Height of the eye above the ground", traces, steps(low, high, 4), low, high, _metres
+            say("Height of the eye above the ground"),
+            traces,
+            steps(low, high, 4),
+            low,
+            high,
+            _metres,
         ),
         Graph(
             say("Round the tube: 0° on top, 90° on the right from behind"),

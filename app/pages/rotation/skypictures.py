@@ -9,6 +9,7 @@ from app.pages.rotation.study import STEP_S, Study, Way
 from app.widgets.domepicture import DomePicture, Sign, SkyMark, SkyPath, SkyZone
 from app.widgets.nightpicture import clock_words, steps
 from app.widgets.skyview import FROM_ZENITH_DEG
+from core.language import say
 from core.sky.zones import Zone
 
 MOST_MARKS = 7

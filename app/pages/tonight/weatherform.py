@@ -14,7 +14,7 @@ from app.widgets.figure import Figure
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
 from core.language import marked
-from core.mount.quantities import Quantity
+from core.mount.quantities import Quantity, said_unit
 
 FIGURES = {
     "temperature_c": Quantity(marked("The temperature"), marked(" °C"), -60.0, 55.0),
@@ -76,7 +76,7 @@ class WeatherForm(Panel):
             self._answer.say(self.tr("Nothing is noted yet tonight."))
             return
         told = [
-            f"{said[name]:g}{quantity.unit}"
+            f"{said[name]:g}{said_unit(quantity)}"
             for name, quantity in FIGURES.items()
             if isinstance(said.get(name), int | float)
         ]

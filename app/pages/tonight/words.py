@@ -6,6 +6,7 @@ from PySide6.QtCore import QCoreApplication
 
 from app.widgets.nightpicture import clock_words
 from app.widgets.spans import span_words
+from core.language import marked
 from core.night.checklistmarks import Mark, State
 from core.night.checkliststeps import Part
 from core.night.checklisttimes import Planned
@@ -38,12 +39,14 @@ def state_words(state: State, mark: Mark | None, zone: Zone) -> str:
         return ""
     if state is State.SKIPPED and mark is not None:
         return tr("Skipped: {reason}").format(reason=mark.reason)
-    when = "" if mark is None else f" {clock_words(zone, mark.utc_s)}"
     if state is State.SEEN and mark is not None and mark.reason:
         return tr("Not needed: {reason}").format(reason=mark.reason)
+    if mark is None:
+        return tr("The program saw it done.") if state is State.SEEN else tr("Done.")
+    when = clock_words(zone, mark.utc_s)
     if state is State.SEEN:
-        return tr("The program saw it done{when}.").format(when=when and f",{when}")
-    return tr("Done{when}.").format(when=when and f" at{when}")
+        return tr("The program saw it done, {when}.").format(when=when)
+    return tr("Done at {when}.").format(when=when)
 
 
 def due_words(now: NightNow) -> str:
@@ -63,16 +66,16 @@ def darkness(now: NightNow) -> tuple[str, str]:
     if now.darker_in_s is not None:
         words = tr("until {darkest}; now: {light}")
         return span_words(now.darker_in_s), words.format(darkest=darkest, light=light)
-    return light, tr(now.light_sentence)
+    return light, now.light_sentence
 
 
 def _plain(light: Light) -> str:
-    return "dark" if light is Light.NIGHT else light.value
+    return marked("dark") if light is Light.NIGHT else light.value
 
 
 def alignment(now: NightNow, axis: AxisNow) -> tuple[str, str]:
     """The axis error where it is known, and what it means."""
-    sentence = tr(now.alignment_sentence)
+    sentence = now.alignment_sentence
     if now.alignment in (AlignmentState.NOT_NEEDED, AlignmentState.NOT_MEASURED):
         return "–", sentence
     size = f"{axis.error_arcmin:.1f}′ ± {axis.half_width_arcmin:.1f}′"

@@ -107,7 +107,7 @@ def live_run(leg: Leg) -> Picture:
         tr("Time (minutes)"),
         tr("Star to the east (″)"),
         (Curve(tr("readings"), minutes, east - (east[0] if east.size else 0.0), Ink.THIN),),
-        x_words=lambda x: f"{x:.1f} min",
+        x_words=lambda x: say("{minutes:.1f} min", minutes=x),
         y_words=_arcsec,
     )
 
