@@ -108,7 +108,9 @@ class _Bench:
         half = sum(one.thickness_mm or 0.0 for one in weights) / 2.0
         return cls(
             load=load,
-            bar=Lever(say("the bar"), mount.bar_mass_kg or 0.0, -(start + length / 2.0)),
+            bar=Lever(
+                say("the bar"), mount.bar_mass_kg or 0.0, -(start + length / 2.0), is_bar=True
+            ),
             weight_kg=sum(one.mass_kg or 0.0 for one in weights),
             inner_mm=start + half,
             outer_mm=max(start + length - half, start + half),
@@ -139,7 +141,10 @@ class _Bench:
     def _result(self, state: PolarState, place_mm: float | None, sentence: str) -> PolarBalance:
         levers = (*self.load, self.bar)
         if place_mm is not None:
-            levers = (*levers, Lever(say("the counterweight"), self.weight_kg, -place_mm))
+            weight = Lever(
+                say("the counterweight"), self.weight_kg, -place_mm, is_counterweight=True
+            )
+            levers = (*levers, weight)
         return PolarBalance(
             state=state,
             levers=levers,

@@ -20,11 +20,16 @@ GRAVITY_M_PER_S2 = 9.80665  # standard gravity, ISO 80000-3
 
 @dataclass(frozen=True)
 class Lever:
-    """A mass on an arm. The arm is positive on the telescope's side, or towards the sky."""
+    """A mass on an arm. The arm is positive on the telescope's side, or towards the sky.
+
+    `is_bar`, `is_counterweight`: what a drawing shows otherwise than a load.
+    """
 
     name: str
     mass_kg: float
     arm_mm: float
+    is_bar: bool = False
+    is_counterweight: bool = False
 
     @property
     def torque_n_m(self) -> float:

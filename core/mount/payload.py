@@ -93,6 +93,7 @@ class LoadVerdict:
     sentence: str
     warning: str  # what may happen; empty unless overloaded
     not_judged: tuple[str, ...]
+    unweighed: tuple[str, ...]  # names of what is carried and has no mass entered
 
 
 def judge_load(
@@ -126,6 +127,7 @@ def judge_load(
         sentence=_sentence(mount, mass, unweighed, standing, too_far, practice.words(purpose)),
         warning=say(OVERLOAD_WARNING) if standing is Standing.OVERLOADED else "",
         not_judged=tuple(_not_judged(mount, unweighed, unknown, held)),
+        unweighed=tuple(unweighed),
     )
 
 

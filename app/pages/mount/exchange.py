@@ -15,6 +15,7 @@ from app.widgets.asking import Asking
 from app.widgets.filepicker import file_dialog
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.mount.equipmentfile import MAX_BYTES, EquipmentRead, UnusableEquipment, read, write
 from core.mount.inventory import Inventory
 
@@ -127,7 +128,11 @@ def _read_file(path: Path) -> EquipmentRead | str:
     except UnusableEquipment as reason:
         return str(reason)
     except OSError as error:
-        return f"“{path.name}” cannot be read ({error.strerror}): choose another file."
+        return say(
+            "“{file}” cannot be read ({why}): choose another file.",
+            file=path.name,
+            why=error.strerror,
+        )
 
 
 def _write_file(path: Path, text: str) -> str:
@@ -137,5 +142,9 @@ def _write_file(path: Path, text: str) -> str:
         fresh.write_text(text, encoding="utf-8")
         fresh.replace(path)
     except OSError as error:
-        return f"“{path}” cannot be written ({error.strerror}): choose another place."
-    return f"Written to “{path}”."
+        return say(
+            "“{path}” cannot be written ({why}): choose another place.",
+            path=path,
+            why=error.strerror,
+        )
+    return say("Written to “{path}”.", path=path)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from core.language import say
 from core.mount.equipment import Camera, Guider, Telescope
 from core.mount.optics import optics_of
 from core.mount.quantities import ImpossibleValue
@@ -46,7 +47,7 @@ def image_result(
     missing = []
     told, across, motion = "", None, ""
     if seeing_arcsec is None:
-        missing.append("The sampling: the seeing is not entered.")
+        missing.append(say("The sampling: the seeing is not entered."))
     else:
         judged = sampling(scale, seeing_arcsec)
         told, across = judged.sentence, judged.px_per_seeing
@@ -68,22 +69,31 @@ def _angle(degrees: float) -> str:
 
 def _motion(telescope: Telescope, seeing_arcsec: float, missing: list[str]) -> str:
     if telescope.aperture_mm is None:
-        missing.append(f"How much stars dance: the aperture of “{telescope.name}” is not entered.")
+        missing.append(
+            say(
+                "How much stars dance: the aperture of “{telescope}” is not entered.",
+                telescope=telescope.name,
+            )
+        )
         return ""
     size = image_motion_arcsec(seeing_arcsec, telescope.aperture_mm)
-    return (
-        f"In short exposures a star dances by about {size:.2g}″ (one axis, rms); guiding cannot "
-        "take that out and should not chase it: guide with exposures of seconds."
+    return say(
+        "In short exposures a star dances by about {size:.2g}″ (one axis, rms); "
+        "guiding cannot take that out and should not chase it: guide with "
+        "exposures of seconds.",
+        size=size,
     )
 
 
 def _guiding(guiders: list[Guider], focal_mm: float, scale: float, missing: list[str]) -> str:
     if not guiders:
-        missing.append("Guiding: the set has no guide camera.")
+        missing.append(say("Guiding: the set has no guide camera."))
         return ""
     guider = guiders[0]
     if guider.pixel_um is None:
-        missing.append(f"Guiding: the pixel size of “{guider.name}” is not entered.")
+        missing.append(
+            say("Guiding: the pixel size of “{camera}” is not entered.", camera=guider.name)
+        )
         return ""
     own = guider.focal_length_mm
     try:
@@ -91,5 +101,7 @@ def _guiding(guiders: list[Guider], focal_mm: float, scale: float, missing: list
     except ImpossibleValue as reason:
         missing.append(str(reason))
         return ""
-    beside = "" if own else " It has no focal length of its own and looks through the telescope."
-    return f"{judged.sentence}{beside}"
+    if own:
+        return judged.sentence
+    beside = say("It has no focal length of its own and looks through the telescope.")
+    return f"{judged.sentence} {beside}"

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from app.widgets.beam import Beam, Block
 from app.widgets.loadbar import Load
+from core.language import say
 from core.mount.balance import PolarBalance
 from core.mount.equipment import Mount, Part, Telescope
 from core.mount.leverage import Lever
 from core.mount.payload import LoadVerdict
 from core.mount.tubebalance import TubeBalance
-
-COUNTERWEIGHT = "the counterweight"
 
 
 def load_of(now: LoadVerdict, with_planned: LoadVerdict | None) -> Load:
@@ -22,25 +21,32 @@ def load_of(now: LoadVerdict, with_planned: LoadVerdict | None) -> Load:
 
 def figure_words(verdict: LoadVerdict) -> str:
     """``7.2 kg``, or at least that."""
-    least = "≥ " if any("no mass is entered" in one for one in verdict.not_judged) else ""
-    return f"{least}{verdict.mass_kg:.1f} kg"
+    least = "≥ " if verdict.unweighed else ""
+    return say("{least}{mass:.1f} kg", least=least, mass=verdict.mass_kg)
 
 
 def moment_words(verdict: LoadVerdict) -> str:
     """How far out the load sits and how long it is; empty when not known."""
     if verdict.moment_kg_m is None:
         return ""
-    said = f"Moment about the polar axis: {verdict.moment_kg_m:.2f} kg m"
-    if verdict.moment_capacity_kg_m is not None:
-        share = 100.0 * verdict.moment_kg_m / verdict.moment_capacity_kg_m
-        said += f", {share:.0f} % of the {verdict.moment_capacity_kg_m:.2f} kg m it is listed for"
-    said += "."
-    if verdict.stretch is not None and verdict.stretch > 1.05:
-        said += (
-            f" Spread out along the tube, the load is {verdict.stretch:.1f} times as hard to turn "
-            "and to hold still as in one lump."
+    if verdict.moment_capacity_kg_m is None:
+        said = say("Moment about the polar axis: {moment:.2f} kg m.", moment=verdict.moment_kg_m)
+    else:
+        said = say(
+            "Moment about the polar axis: {moment:.2f} kg m, {share:.0f} % of the {capacity:.2f} "
+            "kg m it is listed for.",
+            moment=verdict.moment_kg_m,
+            share=100.0 * verdict.moment_kg_m / verdict.moment_capacity_kg_m,
+            capacity=verdict.moment_capacity_kg_m,
         )
-    return said
+    if verdict.stretch is None or verdict.stretch <= 1.05:
+        return said
+    spread = say(
+        "Spread out along the tube, the load is {times:.1f} times as hard to turn and to hold "
+        "still as in one lump.",
+        times=verdict.stretch,
+    )
+    return f"{said} {spread}"
 
 
 def polar_beam(mount: Mount, balance: PolarBalance) -> Beam:
@@ -49,10 +55,10 @@ def polar_beam(mount: Mount, balance: PolarBalance) -> Beam:
     if mount.bar_start_mm is not None and mount.bar_length_mm is not None:
         rail = (-mount.bar_start_mm - mount.bar_length_mm, -mount.bar_start_mm)
     return Beam(
-        blocks=tuple(_block(lever) for lever in balance.levers if lever.name != "the bar"),
-        pivot="polar axis",
-        left="counterweight",
-        right="telescope",
+        blocks=tuple(_block(lever) for lever in balance.levers if not lever.is_bar),
+        pivot=say("polar axis"),
+        left=say("counterweight"),
+        right=say("telescope"),
         rail_mm=rail,
         told=f"{balance.sentence} {'; '.join(lever_lines(balance.levers))}",
     )
@@ -67,9 +73,9 @@ def tube_beam(parts: tuple[Part, ...], balance: TubeBalance) -> Beam:
         rail = (middles[0] - lengths[0] / 2.0, middles[0] + lengths[0] / 2.0)
     return Beam(
         blocks=tuple(_block(lever) for lever in balance.levers),
-        pivot="declination axis",
-        left="rear",
-        right="sky",
+        pivot=say("declination axis"),
+        left=say("rear"),
+        right=say("sky"),
         rail_mm=rail,
         slide_mm=balance.shift_mm,
         told=f"{balance.sentence} {'; '.join(lever_lines(balance.levers))}",
@@ -78,14 +84,27 @@ def tube_beam(parts: tuple[Part, ...], balance: TubeBalance) -> Beam:
 
 def lever_lines(levers: tuple[Lever, ...]) -> list[str]:
     """The masses by the numbers of the drawing; the bar, which is drawn as such, without one."""
-    numbered = [lever for lever in levers if lever.name != "the bar"]
+    numbered = [lever for lever in levers if not lever.is_bar]
     lines = [
-        f"{number}  {_name(lever)}: {lever.mass_kg:.3g} kg at {abs(lever.arm_mm):.0f} mm"
+        say(
+            "{number}  {name}: {mass:.3g} kg at {arm:.0f} mm",
+            number=number,
+            name=_name(lever),
+            mass=lever.mass_kg,
+            arm=abs(lever.arm_mm),
+        )
         for number, lever in enumerate(numbered, start=1)
     ]
-    bars = [lever for lever in levers if lever.name == "the bar"]
-    return lines + [f"–  The bar: {bar.mass_kg:.3g} kg, with its middle at {-bar.arm_mm:.0f} mm"
-                    for bar in bars]  # fmt: skip
+    bars = [
+        say(
+            "–  The bar: {mass:.3g} kg, with its middle at {arm:.0f} mm",
+            mass=bar.mass_kg,
+            arm=-bar.arm_mm,
+        )
+        for bar in levers
+        if bar.is_bar
+    ]
+    return lines + bars
 
 
 def _name(lever: Lever) -> str:
@@ -93,4 +112,4 @@ def _name(lever: Lever) -> str:
 
 
 def _block(lever: Lever) -> Block:
-    return Block(lever.name, lever.mass_kg, lever.arm_mm, lever.name == COUNTERWEIGHT)
+    return Block(lever.name, lever.mass_kg, lever.arm_mm, lever.is_counterweight)

@@ -101,7 +101,11 @@ class ThingList(Panel):
                 said_of_it.append(carries)
         elif isinstance(record, Part | Counterweight):
             known = record.mass_kg is not None
-            said_of_it.append(f"{record.mass_kg:g} kg" if known else self.tr("mass not known"))
+            said_of_it.append(
+                self.tr("{kg:g} kg").format(kg=record.mass_kg)
+                if known
+                else self.tr("mass not known")
+            )
         if record.is_planned:
             said_of_it.append(self.tr("to be bought"))
         if record.is_invented:
