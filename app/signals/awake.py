@@ -12,11 +12,11 @@ from typing import Protocol
 from PySide6.QtCore import QObject, Signal
 
 from app.signals.helper import HelperHolder
-from core.language import say
+from core.language import marked, say
 
 # SetThreadExecutionState of the Windows API: until further notice, and the display with it.
 ES_CONTINUOUS, ES_DISPLAY_REQUIRED = 0x80000000, 0x00000002
-WHY = "A star is being watched"
+WHY = marked("A star is being watched")
 
 Failed = Callable[[], None]
 
@@ -67,7 +67,13 @@ def holders(
     own_id = str(os.getpid())
     if platform == "darwin":
         return (_helper(which, ("caffeinate", "-d", "-w", own_id)),)
-    inhibit = ("systemd-inhibit", "--what=idle", "--who=Poleward", f"--why={WHY}", "--mode=block")
+    inhibit = (
+        "systemd-inhibit",
+        "--what=idle",
+        "--who=Poleward",
+        f"--why={say(WHY)}",
+        "--mode=block",
+    )
     until_we_end = ("tail", f"--pid={own_id}", "-f", "/dev/null")
     return (_screen_saver, _helper(which, (*inhibit, *until_we_end)))
 
@@ -84,7 +90,7 @@ def _helper(
 def _screen_saver() -> Holder | None:
     from app.signals.desktopbus import holder_of_session
 
-    return holder_of_session(WHY)
+    return holder_of_session(say(WHY))
 
 
 class Awake(QObject):
