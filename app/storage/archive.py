@@ -100,9 +100,10 @@ class Archive:
         _check_readable(path)
         salvage = Salvage(path)
         try:
-            for write in salvage.writes():
-                self._writer.put(write)
-                self._writer.flush(WAIT_S)  # keeps memory flat
+            with closing(salvage.writes()) as pieces:
+                for write in pieces:
+                    self._writer.put(write)
+                    self._writer.flush(WAIT_S)  # keeps memory flat
         except (OSError, sqlite3.Error) as error:
             raise UnusableFile(sentences.no_log(path)) from error
         if not salvage.rows.total():

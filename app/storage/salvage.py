@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Generator, Iterable, Iterator, Sequence
 from contextlib import closing
 from dataclasses import dataclass, field
 from functools import partial
@@ -58,10 +58,11 @@ class Salvage:
     taken: Counter[str] = field(default_factory=Counter)
     is_whole: bool = True
 
-    def writes(self, newer: Sequence[Write] = ()) -> Iterator[Write]:
+    def writes(self, newer: Sequence[Write] = ()) -> Generator[Write, None, None]:
         """The rows in pieces that fit in memory, and what joins them; in one order, once.
 
-        `newer`: rows known better than the file has them, which replace those.
+        `newer`: rows known better than the file has them, which replace those. To be closed by
+        whoever may stop before the end, or the file stays open.
         """
         yield from self._queried()
         if not self.is_whole:
@@ -74,7 +75,8 @@ class Salvage:
 
     def into(self, receiving: sqlite3.Connection, newer: Sequence[Write] = ()) -> None:
         """Puts them all in another file, or none."""
-        write_all(receiving, self.writes(newer))
+        with closing(self.writes(newer)) as pieces:
+            write_all(receiving, pieces)
 
     def _take(self, table: str, count: int) -> None:
         self.taken[table] += count

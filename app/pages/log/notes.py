@@ -188,8 +188,8 @@ class SaidRow(QWidget):
         ):
             key.setAccessibleName(f"{key.text()}: {words}")
             key.clicked.connect(wanted)
-            key.setVisible(is_note)
             row.addWidget(key)
+            key.setVisible(is_note)  # not before it has a place: it would be a window of its own
 
     def words(self) -> str:
         return self._words.text()
