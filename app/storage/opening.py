@@ -6,7 +6,7 @@ import sqlite3
 from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import closing
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from app.storage import failures, sentences
@@ -63,13 +63,18 @@ def open_log(path: Path, connect: Connect = connect) -> Opened:
         except NewerVersionError:
             held.close()
             newer.append(candidate)
+            continue
         except BaseException:
             held.close()
             raise
-        else:
+        opened = Opened(connection, held, candidate, notices)
+        try:
             joined = _join_what_lies_beside(path, connection) if candidate == path else ()
             why = (sentences.from_newer_version(path, candidate),) if newer else ()
-            return Opened(connection, held, candidate, (*why, *notices, *joined))
+            return replace(opened, notices=(*why, *notices, *joined))
+        except BaseException:
+            opened.close()
+            raise
     raise sqlite3.OperationalError(
         say("all of {count} files are of a newer version", count=len(candidates))
     )
@@ -126,7 +131,11 @@ def _open_or_replace(path: Path, connect: Connect) -> tuple[sqlite3.Connection, 
             raise
     aside = set_aside(path)
     connection = _open(path, connect)
-    return connection, (sentences.set_aside(path, aside, rescue(aside, connection)),)
+    try:
+        return connection, (sentences.set_aside(path, aside, rescue(aside, connection)),)
+    except BaseException:
+        connection.close()
+        raise
 
 
 def _join_what_lies_beside(path: Path, receiving: sqlite3.Connection) -> Iterator[str]:

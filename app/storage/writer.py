@@ -220,16 +220,23 @@ class Writer:
     def _reopened(self) -> Opened:
         """Fails with the file set aside still to be salvaged, for the next attempt."""
         opened = self._outside.reopen()
-        if self._aside is not None:
-            rows = rescue(self._aside, opened.connection, self._outside.rebuild())
-            self._outside.on_notice(sentences.set_aside(opened.path, self._aside, rows))
-            self._aside = None
+        try:
+            self._bring_over(opened)
+        except BaseException:
+            opened.close()  # or the next attempt would find the file held
+            raise
         self._opened = opened
         if self._is_held_elsewhere:
             self._is_held_elsewhere = False
             self._stop_glancing()
             self._outside.on_notice(sentences.took_over(opened.path))
         return opened
+
+    def _bring_over(self, opened: Opened) -> None:
+        if self._aside is not None:
+            rows = rescue(self._aside, opened.connection, self._outside.rebuild())
+            self._outside.on_notice(sentences.set_aside(opened.path, self._aside, rows))
+            self._aside = None
 
     def _stop_glancing(self) -> None:
         if self._glance is not None:

@@ -9,6 +9,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from app.storage import opening
+from app.storage.holding import hold
 from tests.app.storage.told import NOW_UTC_S, Told, measure, night_of, readings_in
 
 
@@ -143,7 +145,11 @@ def test_a_rescue_that_finds_no_room_is_made_up_for_by_hand(tmp_path: Path, told
 
     def small(where: Path) -> sqlite3.Connection:
         connection = sqlite3.connect(where, isolation_level=None, check_same_thread=False)
-        connection.execute("PRAGMA max_page_count = 20")
+        try:
+            connection.execute("PRAGMA max_page_count = 20")
+        except sqlite3.DatabaseError:  # of the damaged file
+            connection.close()
+            raise
         return connection
 
     log = told.open(path, small)
@@ -159,6 +165,27 @@ def test_a_rescue_that_finds_no_room_is_made_up_for_by_hand(tmp_path: Path, told
     assert f"kept untouched: {aside}" in sentence
     assert aside.read_bytes() == before
     assert log.unwritten == 0
+
+
+def test_a_rescue_that_breaks_off_lets_go_of_the_file(tmp_path: Path, monkeypatch) -> None:
+    path = tmp_path / "nights.sqlite3"
+    night_of(path, 20_000)
+    path.write_bytes(path.read_bytes()[: 100 * 4096])
+    made: list[sqlite3.Connection] = []
+
+    def noted(where: Path) -> sqlite3.Connection:
+        made.append(opening.connect(where))
+        return made[-1]
+
+    def break_off(*_: object) -> None:
+        raise OSError("no more")
+
+    monkeypatch.setattr(opening, "rescue", break_off)
+    with pytest.raises(OSError, match="no more"):
+        opening.open_log(path, noted)
+    with pytest.raises(sqlite3.ProgrammingError, match="closed"):
+        made[-1].execute("SELECT 1")
+    hold(path).close()  # nobody else holds it
 
 
 def test_salvaging_twice_says_that_nothing_is_new(tmp_path: Path, told: Told) -> None:
