@@ -23,6 +23,7 @@ from app.widgets.facts import Fact, Facts
 from app.widgets.filepicker import file_dialog
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.mount import handling
 from core.sky.site import Site
 from core.tracking.sighting import EAST_OF_PIER, Sighting
@@ -52,7 +53,7 @@ class PointingSection(Section):
         )
         self.terms, self.notes = Text(), Text("", "quiet")
         capped = self.tr("Before you loosen anything: cap the tube and have somebody hold it.")
-        cautions = (capped, handling.BALANCING[-1], handling.FIRST)
+        cautions = (capped, say(handling.BALANCING[-1]), say(handling.FIRST))
         self.caution = Text(" ".join(cautions), "quiet")
         self.form = StarForm(bench.parts.now, self._site)
         self.form.added.connect(self._add)
