@@ -166,7 +166,7 @@
   <message>
    <location filename="app/pagemaking.py" />
    <source>Mount</source>
-   <translation type="unfinished" />
+   <translation>Montierung</translation>
   </message>
   <message>
    <location filename="app/pagemaking.py" />
@@ -230,8 +230,18 @@
   </message>
   <message>
    <location filename="app/pages/budget/axischoice.py" />
+   <source>The altitude error</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/budget/axischoice.py" />
    <source>The axis as solved</source>
    <translation>Die Achse, wie gerechnet</translation>
+  </message>
+  <message>
+   <location filename="app/pages/budget/axischoice.py" />
+   <source>The azimuth error</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/budget/axischoice.py" />
@@ -285,6 +295,16 @@
   </message>
   <message>
    <location filename="app/pages/budget/form.py" />
+   <source> hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/budget/form.py" />
+   <source> seconds</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/budget/form.py" />
    <source>3 is three hours after.</source>
    <translation>3 heißt drei Stunden danach.</translation>
   </message>
@@ -297,11 +317,6 @@
    <location filename="app/pages/budget/form.py" />
    <source>Empty: the guide star in the middle of the field.</source>
    <translation>Leer: der Leitstern steht in der Bildmitte.</translation>
-  </message>
-  <message>
-   <location filename="app/pages/budget/form.py" />
-   <source>Guiding</source>
-   <translation>Nachführregelung</translation>
   </message>
   <message>
    <location filename="app/pages/budget/form.py" />
@@ -327,6 +342,26 @@
    <location filename="app/pages/budget/form.py" />
    <source>One exposure</source>
    <translation>Eine Belichtung</translation>
+  </message>
+  <message>
+   <location filename="app/pages/budget/form.py" />
+   <source>The distance from guide star to farthest corner</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/budget/form.py" />
+   <source>The hour angle to begin at</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/budget/form.py" />
+   <source>The hour angle to end at</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/budget/form.py" />
+   <source>The length of one exposure</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/budget/form.py" />
@@ -402,6 +437,26 @@
    <location filename="app/pages/budget/page.py" />
    <source>{focal:g} mm, {width} × {height} pixels of {pixel:g} µm, {scale:.2f}″ each</source>
    <translation>{focal:g} mm, {width} × {height} Pixel von {pixel:g} µm, je {scale:.2f}″</translation>
+  </message>
+  <message>
+   <location filename="app/pages/budget/question.py" />
+   <source>for an axis exactly on the {aim}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/budget/question.py" />
+   <source>for an axis {azimuth:g}′ off in azimuth and {altitude:g}′ in altitude</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/budget/question.py" />
+   <source>for an axis {size} off in azimuth, the most that is allowed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/budget/question.py" />
+   <source>for the axis as solved now</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/budget/skypanel.py" />
@@ -487,6 +542,11 @@
    <location filename="app/pages/budget/standing.py" />
    <source>The axis as it stands</source>
    <translation>Die Achse, wie sie steht</translation>
+  </message>
+  <message>
+   <location filename="app/pages/budget/standing.py" />
+   <source>{low:.2f} to {high:.2f}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/budget/work.py" />
@@ -801,22 +861,22 @@
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>Reading {file} …</source>
-   <translation type="unfinished" />
+   <translation>{file} wird gelesen …</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>Share of the file that is read</source>
-   <translation type="unfinished" />
+   <translation>Gelesener Teil der Datei</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>Stop reading</source>
-   <translation type="unfinished" />
+   <translation>Lesen anhalten</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>Stopped; nothing was taken from the file.</source>
-   <translation type="unfinished" />
+   <translation>Angehalten; aus der Datei wurde nichts übernommen.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
@@ -856,11 +916,21 @@
   <message>
    <location filename="app/pages/drift/leglist.py" />
    <source>Keep it</source>
-   <translation type="unfinished" />
+   <translation>Behalten</translation>
   </message>
   <message>
    <location filename="app/pages/drift/leglist.py" />
    <source>{star}, watched now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>, a gap of {minutes:.1f} min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/drift/legwords.py" />
+   <source>, {number} gaps of up to {minutes:.1f} min</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1266,7 +1336,7 @@
   <message>
    <location filename="app/pages/drift/starchoice.py" />
    <source>Name, as you like it</source>
-   <translation type="unfinished" />
+   <translation>Name, wie Sie mögen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starchoice.py" />
@@ -1645,6 +1715,16 @@
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
+   <source> hPa</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/again.py" />
+   <source> °C</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/again.py" />
    <source>Alignment {n}</source>
    <translation type="unfinished" />
   </message>
@@ -1686,6 +1766,16 @@
   <message>
    <location filename="app/pages/log/again.py" />
    <source>The night itself stays as it is.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/again.py" />
+   <source>The pressure at the station</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/again.py" />
+   <source>The temperature</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1761,7 +1851,7 @@
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>Periodic error</source>
-   <translation type="unfinished" />
+   <translation>Periodischer Fehler</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
@@ -1775,12 +1865,22 @@
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
+   <source>as it was meant</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/comparing.py" />
    <source>axis error reached, arcminutes</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>azimuth bolt</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/comparing.py" />
+   <source>bolts</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1811,7 +1911,7 @@
   <message>
    <location filename="app/pages/log/filebar.py" />
    <source>All files (*)</source>
-   <translation type="unfinished" />
+   <translation>Alle Dateien (*)</translation>
   </message>
   <message>
    <location filename="app/pages/log/filebar.py" />
@@ -1846,7 +1946,7 @@
   <message>
    <location filename="app/pages/log/filebar.py" />
    <source>“{file}” is there already. Replace it?</source>
-   <translation type="unfinished" />
+   <translation>„{file}“ gibt es schon. Ersetzen?</translation>
   </message>
   <message>
    <location filename="app/pages/log/keeping.py" />
@@ -2051,7 +2151,7 @@
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>Remove</source>
-   <translation type="unfinished" />
+   <translation>Entfernen</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
@@ -2155,7 +2255,57 @@
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
+   <source>1 leg</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/words.py" />
+   <source>1 tracking run</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/words.py" />
+   <source>from the first leg to the result</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/words.py" />
+   <source>m/s wind</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/words.py" />
+   <source>not aligned</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/words.py" />
+   <source>turns of the bolts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/words.py" />
+   <source>{count} legs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/words.py" />
+   <source>{count} tracking runs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/words.py" />
+   <source>{leg} (left out)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/words.py" />
    <source>{target}: flipped at {times}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/log/words.py" />
+   <source>± {width}′ (95 %), axis error reached</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -2325,6 +2475,21 @@
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
+   <source>Written to “{path}”.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/exchange.py" />
+   <source>“{file}” cannot be read ({why}): choose another file.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/exchange.py" />
+   <source>“{path}” cannot be written ({why}): choose another place.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/exchange.py" />
    <source>… and {n} more.</source>
    <translation>… und {n} weitere.</translation>
   </message>
@@ -2406,7 +2571,7 @@
   <message>
    <location filename="app/pages/mount/formhead.py" />
    <source>Keep</source>
-   <translation>Behalten</translation>
+   <translation>Speichern</translation>
   </message>
   <message>
    <location filename="app/pages/mount/formhead.py" />
@@ -2685,6 +2850,11 @@
   </message>
   <message>
    <location filename="app/pages/mount/imageform.py" />
+   <source>An axis error to try out</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/imageform.py" />
    <source>Binning</source>
    <translation>Binning</translation>
   </message>
@@ -2695,6 +2865,11 @@
   </message>
   <message>
    <location filename="app/pages/mount/imageform.py" />
+   <source>The reducer or Barlow factor</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/imageform.py" />
    <source>What with</source>
    <translation>Womit</translation>
   </message>
@@ -2702,6 +2877,36 @@
    <location filename="app/pages/mount/imageform.py" />
    <source>Width of a star at half its brightness; 2 to 4 is usual.</source>
    <translation>Breite eines Sterns bei halber Helligkeit; üblich sind 2 bis 4.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/imageresult.py" />
+   <source>Guiding: the pixel size of “{camera}” is not entered.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/imageresult.py" />
+   <source>Guiding: the set has no guide camera.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/imageresult.py" />
+   <source>How much stars dance: the aperture of “{telescope}” is not entered.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/imageresult.py" />
+   <source>In short exposures a star dances by about {size:.2g}″ (one axis, rms); guiding cannot take that out and should not chase it: guide with exposures of seconds.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/imageresult.py" />
+   <source>It has no focal length of its own and looks through the telescope.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/imageresult.py" />
+   <source>The sampling: the seeing is not entered.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/mount/load.py" />
@@ -2765,6 +2970,11 @@
   </message>
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
+   <source>The part of the capacity to use</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/loadpanel.py" />
    <source>Too heavy</source>
    <translation>Zu schwer</translation>
   </message>
@@ -2777,6 +2987,56 @@
    <location filename="app/pages/mount/loadpanel.py" />
    <source>With what is to be bought: {w}</source>
    <translation>Mit dem, was zu kaufen ist: {w}</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/loadwords.py" />
+   <source>Moment about the polar axis: {moment:.2f} kg m, {share:.0f} % of the {capacity:.2f} kg m it is listed for.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/loadwords.py" />
+   <source>Moment about the polar axis: {moment:.2f} kg m.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/loadwords.py" />
+   <source>Spread out along the tube, the load is {times:.1f} times as hard to turn and to hold still as in one lump.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/loadwords.py" />
+   <source>declination axis</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/loadwords.py" />
+   <source>polar axis</source>
+   <translation>Polachse</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/loadwords.py" />
+   <source>rear</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/loadwords.py" />
+   <source>sky</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/loadwords.py" />
+   <source>{least}{mass:.1f} kg</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/loadwords.py" />
+   <source>{number}  {name}: {mass:.3g} kg at {arm:.0f} mm</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/loadwords.py" />
+   <source>–  The bar: {mass:.3g} kg, with its middle at {arm:.0f} mm</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/mount/page.py" />
@@ -2890,11 +3150,6 @@
   </message>
   <message>
    <location filename="app/pages/mount/start.py" />
-   <source>polar axis</source>
-   <translation>Polachse</translation>
-  </message>
-  <message>
-   <location filename="app/pages/mount/start.py" />
    <source>tube</source>
    <translation>Rohr</translation>
   </message>
@@ -2949,6 +3204,11 @@
    <translation>Satz für „{purpose}“, {count} Stücke</translation>
   </message>
   <message>
+   <location filename="app/pages/mount/thinglist.py" />
+   <source>{kg:g} kg</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/mount/things.py" />
    <source>Choose a piece, or add one</source>
    <translation>Wählen Sie ein Stück, oder legen Sie eines an</translation>
@@ -2977,6 +3237,26 @@
    <location filename="app/pages/mount/things.py" />
    <source>What you typed is not kept yet.</source>
    <translation>Was Sie eingegeben haben, ist noch nicht gespeichert.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/unguided.py" />
+   <source>The longest exposure cannot be told.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/unguided.py" />
+   <source>Unguided, {where}, the axis {error:g}′ off.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/unguided.py" />
+   <source>declination {declination:g}°</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/wishform.py" />
+   <source> kg</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
@@ -3015,6 +3295,16 @@
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
+   <source>The highest price</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/wishform.py" />
+   <source>The load it is to carry</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/mount/wishform.py" />
    <source>The usual order is common practice, no source; the numbers are ours.</source>
    <translation>Die übliche Reihenfolge ist übliche Praxis, ohne Quelle; die Zahlen sind von uns.</translation>
   </message>
@@ -3036,6 +3326,11 @@
   <message>
    <location filename="app/pages/plan/agenda.py" />
    <source>{begin} to {end}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/bestsection.py" />
+   <source>, magnitude {magnitude:.1f}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -3252,7 +3547,7 @@
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>none</source>
-   <translation type="unfinished" />
+   <translation>keine</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
@@ -3465,6 +3760,96 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>Altitude, degrees</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>Brightest pair for a drift alignment</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>Exposures and flip</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>Field rotation, degrees per hour</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>Height of the eye above the ground</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>Round the tube: 0° on top, 90° on the right from behind</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>Sun and darkness</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>comfortable</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>comfortable from</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>field turns</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>flip</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>may flip</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>on the meridian below the pole</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>too low or hidden</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>turned as advised</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>{meridian} and {aside}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>{metres:.2g} m</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/plan/pictures.py" />
+   <source>{rate:.3g}°/h</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/plan/starssection.py" />
    <source> Tube {side}.</source>
    <translation type="unfinished" />
@@ -3598,6 +3983,56 @@
    <location filename="app/pages/pole/band.py" />
    <source>{which}, due {way}</source>
    <translation>{which}, genau im {way}</translation>
+  </message>
+  <message>
+   <location filename="app/pages/pole/charts.py" />
+   <source>Both poles.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/charts.py" />
+   <source>The middle of the sight: the axis.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/charts.py" />
+   <source>The refracted pole.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/charts.py" />
+   <source>The true pole.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/charts.py" />
+   <source>You saw it at {place}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/charts.py" />
+   <source>axis</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/charts.py" />
+   <source>pole</source>
+   <translation>Pol</translation>
+  </message>
+  <message>
+   <location filename="app/pages/pole/charts.py" />
+   <source>seen</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/charts.py" />
+   <source>{star} belongs at {place}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/charts.py" />
+   <source>{star}, magnitude {magnitude:.1f}: {place}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/pole/empty.py" />
@@ -3771,6 +4206,11 @@
   </message>
   <message>
    <location filename="app/pages/pole/sightreading.py" />
+   <source>The distance from the middle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/sightreading.py" />
    <source>The distance is empty; in the very middle it is 0.</source>
    <translation>Der Abstand fehlt; genau in der Mitte ist er 0.</translation>
   </message>
@@ -3778,6 +4218,16 @@
    <location filename="app/pages/pole/sightreading.py" />
    <source>Where do you see the star?</source>
    <translation>Wo sehen Sie den Stern?</translation>
+  </message>
+  <message>
+   <location filename="app/pages/pole/sightverdict.py" />
+   <source>A sight is good to a few minutes of arc at best: then watch a star drift.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/sightverdict.py" />
+   <source>On the sky the axis is {size} from the true pole, as read at {time:%H:%M:%S} UTC.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/pole/sightview.py" />
@@ -3801,8 +4251,23 @@
   </message>
   <message>
    <location filename="app/pages/pole/sightview.py" />
+   <source>The field of view</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/sightview.py" />
    <source>Your sight</source>
    <translation>Ihr Visier</translation>
+  </message>
+  <message>
+   <location filename="app/pages/pole/standing.py" />
+   <source>By your horizon {star} is hidden now: what stands there reaches {height:.0f}° high. Use the ways for a hidden pole.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/standing.py" />
+   <source>{star} is below the horizon now: it cannot be seen from here.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/pole/turns.py" />
@@ -3843,6 +4308,36 @@
    <location filename="app/pages/pole/turns.py" />
    <source>{where} in {span}, {time}</source>
    <translation>{where} in {span}, {time}</translation>
+  </message>
+  <message>
+   <location filename="app/pages/pole/words.py" />
+   <source>{clock}, {distance} from the middle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/words.py" />
+   <source>{direction} ({azimuth:.1f}°), {altitude:.1f}° high</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/words.py" />
+   <source>{hour_angle} east</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/words.py" />
+   <source>{hour_angle} west</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/words.py" />
+   <source>{hours} h {minutes} min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/pole/words.py" />
+   <source>{time:%H:%M} UTC</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
@@ -3960,6 +4455,81 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source> min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source> px</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source> s</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source> °/s</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source>Axis east of the pole by</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source>Derotator, fastest turn</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source>Derotator, lower stop</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source>Derotator, upper stop</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source>Exposure in all</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source>Fastest turn in azimuth</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source>Frame, height</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source>Frame, width</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source>Made or set for latitude</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source>Pause after each</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/figures.py" />
+   <source>Smear allowed in the corner</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/rotation/page.py" />
    <source>A mount that stands upright, turning about the vertical, lets the stars in its field turn. This page shows how fast over the whole sky, how long one may expose, and what is left of the picture after stacking.</source>
    <translation type="unfinished" />
@@ -3987,7 +4557,7 @@
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>Longest exposure</source>
-   <translation type="unfinished" />
+   <translation>Längste Belichtung</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
@@ -4020,6 +4590,91 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>Angle of the derotator</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>Longest exposure, begun at each moment</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>Parallactic angle</source>
+   <translation>Parallaktischer Winkel</translation>
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>Rotation since the target came into view</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>Rotation that is left, degrees per hour</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>Stop the exposure</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>The series</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>derotator</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>longest exposure</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>lower stop</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>parallactic angle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>too fast</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>too fast for the drive</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>turn back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>turned in all</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>upper stop</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/rotation/skymaps.py" />
+   <source>{sign}{rate:.4g}°/h</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>At a pole of the Earth the field does not turn at all.</source>
    <translation type="unfinished" />
@@ -4032,7 +4687,7 @@
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>Exposure</source>
-   <translation type="unfinished" />
+   <translation>Belichtung</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
@@ -4192,6 +4847,46 @@
   <message>
    <location filename="app/pages/rotation/verdictwords.py" />
    <source>{target} stays behind your obstructions all night.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/site/air.py" />
+   <source>Left empty: assumed from the elevation as soon as that is known.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/site/air.py" />
+   <source>Left empty: the default for {elevation:.0f} m is assumed, {pressure:.0f} hPa (standard atmosphere).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/site/air.py" />
+   <source>Left empty: {temperature:.0f} °C assumed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/site/air.py" />
+   <source>Taken as you say, though about {usual:.0f} hPa are usual at {elevation:.0f} m.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/site/air.py" />
+   <source>To convert it, the elevation must be known.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/site/air.py" />
+   <source>{sea_level:g} hPa at sea level make {station:.1f} hPa at {elevation:.0f} m.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/site/air.py" />
+   <source>{value:g} {unit} is outside {low:g} to {high:g} {unit}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/site/air.py" />
+   <source>“{shown}” is not a number of {unit}.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -4435,9 +5130,34 @@
    <translation>Ja, vergessen</translation>
   </message>
   <message>
+   <location filename="app/pages/site/numbers.py" />
+   <source>Is that {fahrenheit:g} °F? It makes {celsius:.1f} °C.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/site/numbers.py" />
+   <source>{feet:g} feet are {metres:.0f} m. Use {metres:.0f} m?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/site/page.py" />
    <source>The pole stands as high as your latitude, and the stars turn by your longitude. A hundredth of a degree is good enough.</source>
    <translation>Der Pol steht so hoch wie Ihre geografische Breite, und die Sterne drehen sich nach Ihrer Länge. Ein hundertstel Grad genügt.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/site/reading.py" />
+   <source>The elevation is empty. A rough figure will do: 100 m matter less than 1″.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/site/reading.py" />
+   <source>{value:g} m is outside {low:g} to {high:g} m.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/site/reading.py" />
+   <source>“{shown}” is not a number of m.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/targetbar.py" />
@@ -4472,6 +5192,11 @@
   <message>
    <location filename="app/pages/tonight/circumstances.py" />
    <source>Battery</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tonight/circumstances.py" />
+   <source>Cooling the telescope takes</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -4666,6 +5391,11 @@
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
+   <source> m/s</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tonight/weatherform.py" />
    <source>In words</source>
    <translation type="unfinished" />
   </message>
@@ -4691,6 +5421,16 @@
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
+   <source>The humidity</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tonight/weatherform.py" />
+   <source>The wind</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tonight/weatherform.py" />
    <source>Weather, as you find it</source>
    <translation type="unfinished" />
   </message>
@@ -4701,7 +5441,12 @@
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
-   <source>Done{when}.</source>
+   <source>Done at {when}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tonight/words.py" />
+   <source>Done.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -4716,7 +5461,12 @@
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
-   <source>The program saw it done{when}.</source>
+   <source>The program saw it done, {when}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tonight/words.py" />
+   <source>The program saw it done.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -4757,6 +5507,16 @@
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>watch longer to be sure, {allowed} is the target</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/bench.py" />
+   <source>The computation broke off because of a fault in the program. Report it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/bench.py" />
+   <source>The computation was stopped before its end. Change anything, and it begins again.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -4808,6 +5568,86 @@
    <location filename="app/pages/tracking/exposuresection.py" />
    <source>as far as this run can tell</source>
    <translation>soweit diese Aufzeichnung reicht</translation>
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source> ″/px</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source> ″/s</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>A guide correction every</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>A star is centred within</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>Delay of the correction</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>Dither, after the first reading</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>Error of one guide measurement</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>One turn of the worm</source>
+   <translation>Eine Umdrehung der Schnecke</translation>
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>Payload</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>Periodic error, peak to peak</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>Settled within</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>Share corrected each time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>Smear allowed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>Smear allowed when guided</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>The capacity</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/figures.py" />
+   <source>The guide rate</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
@@ -5047,7 +5887,7 @@
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>A run is being recorded</source>
-   <translation type="unfinished" />
+   <translation>Es wird aufgezeichnet</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
@@ -5057,7 +5897,7 @@
   <message>
    <location filename="app/pages/tracking/headwords.py" />
    <source>Every reading is kept as it comes. Half an hour to an hour is wanted; the verdict follows when the recording is stopped, below.</source>
-   <translation type="unfinished" />
+   <translation>Jede Ablesung wird gespeichert, wie sie kommt. Gebraucht wird eine halbe bis eine Stunde; das Urteil folgt, wenn die Aufzeichnung unten beendet wird.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
@@ -5117,22 +5957,22 @@
   <message>
    <location filename="app/pages/tracking/livebox.py" />
    <source>Choose the file that is being written</source>
-   <translation type="unfinished" />
+   <translation>Die Datei wählen, in die geschrieben wird</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livebox.py" />
    <source>Record a run now</source>
-   <translation type="unfinished" />
+   <translation>Jetzt aufzeichnen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livebox.py" />
    <source>Record from a growing file …</source>
-   <translation type="unfinished" />
+   <translation>Aus einer wachsenden Datei aufzeichnen …</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livebox.py" />
    <source>Record from the practice sky</source>
-   <translation type="unfinished" />
+   <translation>Vom Übungshimmel aufzeichnen</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livebox.py" />
@@ -5142,82 +5982,82 @@
   <message>
    <location filename="app/pages/tracking/livebox.py" />
    <source>Speed of the practice night</source>
-   <translation type="unfinished" />
+   <translation>Tempo der Übungsnacht</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livebox.py" />
    <source>Stop recording</source>
-   <translation type="unfinished" />
+   <translation>Aufzeichnung beenden</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livebox.py" />
    <source>Track one star near the celestial equator, guiding corrections off, and record it here while another program measures it into a file (same columns as below). Every reading is in the log of nights at once; what was recorded survives a power cut.</source>
-   <translation type="unfinished" />
+   <translation>Einem Stern nahe dem Himmelsäquator ohne Guidingkorrekturen folgen und hier aufzeichnen, während ein anderes Programm ihn misst und in eine Datei schreibt (Spalten wie unten). Jede Ablesung steht sofort im Nachtbuch; was aufgezeichnet ist, übersteht einen Stromausfall.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/liverun.py" />
    <source>A line was left out: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Eine Zeile wurde weggelassen: {reason}</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/liverun.py" />
    <source>Nothing was recorded: no reading had come.</source>
-   <translation type="unfinished" />
+   <translation>Es wurde nichts aufgezeichnet: Es kam keine Ablesung.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/liverun.py" />
    <source>Practice sky, recorded live, invented</source>
-   <translation type="unfinished" />
+   <translation>Übungshimmel, unmittelbar aufgezeichnet, erfunden</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/liverun.py" />
    <source>Recorded tonight from “{file}”</source>
-   <translation type="unfinished" />
+   <translation>Heute Nacht aus „{file}“ aufgezeichnet</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/liverun.py" />
    <source>Recorded {n} readings, too few to judge ({least} are needed, over three turns of the worm); they are in the log of nights.</source>
-   <translation type="unfinished" />
+   <translation>{n} Ablesungen aufgezeichnet, zu wenige für ein Urteil (nötig sind {least}, über drei Umdrehungen der Schnecke); sie stehen im Nachtbuch.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/liverun.py" />
    <source>Recorded {n} readings.</source>
-   <translation type="unfinished" />
+   <translation>{n} Ablesungen aufgezeichnet.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/liverun.py" />
    <source>practice run</source>
-   <translation type="unfinished" />
+   <translation>Übungsaufzeichnung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livewords.py" />
    <source>Go on for another {minutes:.0f} minutes at least, better {more:.0f}.</source>
-   <translation type="unfinished" />
+   <translation>Noch mindestens {minutes:.0f} Minuten weiter, besser {more:.0f}.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livewords.py" />
    <source>No reading for {seconds:.0f} s: is the star still found, and the file still written?</source>
-   <translation type="unfinished" />
+   <translation>Seit {seconds:.0f} s keine Ablesung: Wird der Stern noch gefunden und die Datei noch geschrieben?</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livewords.py" />
    <source>Recording “{label}”: {n} readings, {minutes:.1f} minutes.</source>
-   <translation type="unfinished" />
+   <translation>Aufzeichnung „{label}“: {n} Ablesungen, {minutes:.1f} Minuten.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livewords.py" />
    <source>That can be judged; another {minutes:.0f} minutes make it surer.</source>
-   <translation type="unfinished" />
+   <translation>Das lässt sich beurteilen; weitere {minutes:.0f} Minuten machen es sicherer.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livewords.py" />
    <source>That is enough.</source>
-   <translation type="unfinished" />
+   <translation>Das genügt.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livewords.py" />
    <source>Waiting for the first reading …</source>
-   <translation type="unfinished" />
+   <translation>Warten auf die erste Ablesung …</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/page.py" />
@@ -5231,23 +6071,18 @@
   </message>
   <message>
    <location filename="app/pages/tracking/page.py" />
-   <source>Pointing</source>
-   <translation>Zeigegenauigkeit</translation>
-  </message>
-  <message>
-   <location filename="app/pages/tracking/page.py" />
    <source>Training</source>
    <translation>Training</translation>
   </message>
   <message>
-   <location filename="app/pages/tracking/page.py" />
-   <source>Vibration</source>
-   <translation>Schwingung</translation>
+   <location filename="app/pages/tracking/pairs.py" />
+   <source>Line {line} needs two figures with a space between them.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>A run is being recorded. Leave mount and bolts alone until it is long enough; then stop the recording, and it is judged.</source>
-   <translation type="unfinished" />
+   <translation>Es wird aufgezeichnet. Montierung und Stellschrauben nicht anrühren, bis es lang genug ist; dann die Aufzeichnung beenden, und sie wird beurteilt.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
@@ -5350,6 +6185,11 @@
    <translation>{n} Schwingungen je Umdrehung</translation>
   </message>
   <message>
+   <location filename="app/pages/tracking/periodicsection.py" />
+   <source>{seconds:.1f} s</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>After a touch</source>
    <translation>Nach einer Berührung</translation>
@@ -5406,11 +6246,6 @@
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
-   <source>One turn of the worm</source>
-   <translation>Eine Umdrehung der Schnecke</translation>
-  </message>
-  <message>
-   <location filename="app/pages/tracking/pictures.py" />
    <source>Period (seconds)</source>
    <translation>Periode (Sekunden)</translation>
   </message>
@@ -5432,12 +6267,12 @@
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>Star to the east (″)</source>
-   <translation type="unfinished" />
+   <translation>Stern nach Osten (″)</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>The run so far, as it is measured</source>
-   <translation type="unfinished" />
+   <translation>Die bisherige Aufzeichnung, wie sie gemessen wird</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
@@ -5538,6 +6373,31 @@
    <location filename="app/pages/tracking/pictures.py" />
    <source>what training takes out</source>
    <translation>was das Training herausnimmt</translation>
+  </message>
+  <message>
+   <location filename="app/pages/tracking/pictures.py" />
+   <source>{arcmin:+.1f}′ north</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/pictures.py" />
+   <source>{arcmin:+.1f}′ west</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/pictures.py" />
+   <source>{minutes:.1f} min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/pictures.py" />
+   <source>{seconds:.0f} s</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/pictures.py" />
+   <source>{seconds:.2f} s</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
@@ -5658,6 +6518,61 @@
    <location filename="app/pages/tracking/pointingsection.py" />
    <source>{h:.1f} h west</source>
    <translation>{h:.1f} h westlich</translation>
+  </message>
+  <message>
+   <location filename="app/pages/tracking/polardrift.py" />
+   <source>The polar axis is in all curves: as a drift when unguided, as the turning of the field about a guide star in its middle when guided.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/polardrift.py" />
+   <source>The polar axis is in the unguided curves. The turning of the field about the guide star is not in the guided one: it needs the telescope and camera of the Mount page.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/polardrift.py" />
+   <source>The polar axis is not known yet: what its error adds is counted as part of the drive when unguided, and left out when guided. Finish an alignment on the Drift page.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/practice.py" />
+   <source>Practice guiding, invented</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/practice.py" />
+   <source>Practice run, invented</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/practice.py" />
+   <source>Practice tap, invented</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/practice.py" />
+   <source>invented {number}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/practice.py" />
+   <source>practice guiding</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/reading.py" />
+   <source>{file}, leg “{leg}”</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/reading.py" />
+   <source>“{file}” is too large for such a record; choose another file.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/pages/tracking/reading.py" />
+   <source>… and {more} more lines.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
@@ -5976,11 +6891,6 @@
   </message>
   <message>
    <location filename="app/session/clockcheck.py" />
-   <source>{seconds:.0f} s</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/session/clockcheck.py" />
    <source>{what}: leg “{ended}” was ended and “{begun}” begun. If the clock was set, check the time and date, then discard the leg that was read by the wrong time.</source>
    <translation type="unfinished" />
   </message>
@@ -6006,17 +6916,7 @@
   </message>
   <message>
    <location filename="app/session/guide/afterturn.py" />
-   <source>The altitude error</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/session/guide/afterturn.py" />
    <source>The axis is not where this turn should have brought it. If the tripod was knocked or moved, say so; otherwise go on, what was known before is no longer used.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/session/guide/afterturn.py" />
-   <source>The azimuth error</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -6115,6 +7015,71 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <location filename="app/session/planfigures.py" />
+   <source> m</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>Centring again takes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>Crossing of the axes above ground</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>Eye comfortable from</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>Eye comfortable to</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>Eye out from the tube's middle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>Eyepiece forward along the tube</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>Eyepiece turned in the rings</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>Flips from, past the meridian</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>From there to the middle of the tube</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>Lowest useful altitude</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>May pass the meridian by</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/planfigures.py" />
+   <source>Turning over takes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="app/session/runrecorder.py" />
    <source>A reading was left out because it has no east offset, and the drive shows in these alone.</source>
    <translation type="unfinished" />
@@ -6132,6 +7097,16 @@
   <message>
    <location filename="app/session/session.py" />
    <source>The place you stand on is not known, so the axis error cannot be computed yet: enter latitude and longitude on the Site page. The readings are kept.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/sleepcheck.py" />
+   <source>The computer slept for {slept} while “{label}” was watched. At its drift the star has left the field: bring it back. A new leg on it is begun; both count.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/session/sleepcheck.py" />
+   <source>The computer slept for {slept} while “{label}” was watched. The leg goes on and the gap stays empty; see that the star is still where it was read.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -6157,6 +7132,11 @@
   <message>
    <location filename="app/session/tonight.py" />
    <source>There is no leg “{label}” to discard since the bolts were turned.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/signals/awake.py" />
+   <source>A star is being watched</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -6192,6 +7172,11 @@
   <message>
    <location filename="app/signals/means.py" />
    <source>This computer offers no player of sounds: a plain beep is used, if it has one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="app/signals/sounds.py" />
+   <source>The player of sounds failed and nothing is heard: watch the screen.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -6621,11 +7606,6 @@
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
-   <source>“{shown}” is not a number of {unit}.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="app/widgets/figure.py" />
    <source>“{shown}” is not a number.</source>
    <translation type="unfinished" />
   </message>
@@ -6758,11 +7738,6 @@
    <location filename="app/widgets/panorama.py" />
    <source>SW</source>
    <translation>SW</translation>
-  </message>
-  <message>
-   <location filename="app/widgets/panorama.py" />
-   <source>pole</source>
-   <translation>Pol</translation>
   </message>
   <message>
    <location filename="app/widgets/pixelgrid.py" />
@@ -9985,6 +10960,21 @@
    <translation>„{name}“ fehlt</translation>
   </message>
   <message>
+   <location filename="core/night/reportmeasured.py" />
+   <source>Guiding</source>
+   <translation>Nachführregelung</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportmeasured.py" />
+   <source>Pointing</source>
+   <translation>Zeigegenauigkeit</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportmeasured.py" />
+   <source>Vibration</source>
+   <translation>Schwingung</translation>
+  </message>
+  <message>
    <location filename="core/night/reportsections.py" />
    <source>Alignment {number}</source>
    <translation>Ausrichtung {number}</translation>
@@ -10236,11 +11226,6 @@
   </message>
   <message>
    <location filename="core/night/reportwords.py" />
-   <source>altitude half width</source>
-   <translation>± in der Höhe</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportwords.py" />
    <source>altitude turns</source>
    <translation>Umdrehungen in der Höhe</translation>
   </message>
@@ -10258,11 +11243,6 @@
    <location filename="core/night/reportwords.py" />
    <source>azimuth error</source>
    <translation>Azimutfehler</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportwords.py" />
-   <source>azimuth half width</source>
-   <translation>± im Azimut</translation>
   </message>
   <message>
    <location filename="core/night/reportwords.py" />
@@ -10301,8 +11281,8 @@
   </message>
   <message>
    <location filename="core/night/reportwords.py" />
-   <source>error</source>
-   <translation>Fehler</translation>
+   <source>error on the sky</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="core/night/reportwords.py" />
@@ -10318,11 +11298,6 @@
    <location filename="core/night/reportwords.py" />
    <source>guider</source>
    <translation>Guidingkamera</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportwords.py" />
-   <source>half width</source>
-   <translation>±</translation>
   </message>
   <message>
    <location filename="core/night/reportwords.py" />
@@ -10408,6 +11383,21 @@
    <location filename="core/night/reportwords.py" />
    <source>{pressure} (from the elevation)</source>
    <translation>{pressure} (aus der Höhe über dem Meer)</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>± altitude error (95 %)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>± azimuth error (95 %)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="core/night/reportwords.py" />
+   <source>± of it (95 %)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="core/night/tonight.py" />
@@ -11187,7 +12177,7 @@
   <message>
    <location filename="core/tracking/doubts.py" />
    <source>Whether guiding corrections were left on, this run cannot tell: the star moved as little as a quiet drive or weak guiding would leave it. Make sure that they were off.</source>
-   <translation type="unfinished" />
+   <translation>Ob Guidingkorrekturen an waren, kann diese Aufzeichnung nicht sagen: Der Stern bewegte sich so wenig, wie ein ruhiger Antrieb oder schwaches Guiding ihn ließe. Vergewissern Sie sich, dass sie aus waren.</translation>
   </message>
   <message>
    <location filename="core/tracking/exposure.py" />
@@ -12823,11 +13813,6 @@
    <location filename="resources/help.json" />
    <source>One star watched without touching the bolts.</source>
    <translation>Ein Stern, beobachtet, ohne die Stellschrauben zu berühren.</translation>
-  </message>
-  <message>
-   <location filename="resources/help.json" />
-   <source>Parallactic angle</source>
-   <translation>Parallaktischer Winkel</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
