@@ -127,9 +127,10 @@ def _range(curves: Sequence[Curve]) -> tuple[float, float]:
 
 
 def _ticks(days: Floats) -> tuple[tuple[float, str], ...]:
-    """Some of the nights, evenly among them."""
+    """Some of the nights, evenly among them; dates at the very ends would find no room."""
     unlike = np.unique(days)
-    chosen = np.unique(np.linspace(0, unlike.size - 1, MOST_TICKS).round().astype(int))
+    places = (np.arange(MOST_TICKS) + 0.5) / MOST_TICKS * (unlike.size - 1)
+    chosen = np.unique(places.round().astype(int))
     return tuple((float(unlike[one]), _date(float(unlike[one]))) for one in chosen)
 
 

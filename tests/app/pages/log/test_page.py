@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from app.pages.log.comparing import Comparing
+from app.pages.log.comparing import Comparing, _ticks
 from app.pages.log.page import COMPARE, KEEP, LogPage
 from app.session.nightfiles import Form, NightFiles
 from app.storage.nights import NightLog
@@ -195,6 +195,15 @@ def test_nights_are_compared_as_plots(page: LogPage) -> None:
     comparing.kinds().button("periodic").click()
     assert "arcseconds" in comparing.plot().picture().y_name
     assert comparing.plot().isVisible()
+
+
+def test_dates_below_a_comparison_have_room() -> None:
+    days = np.arange(15.0) * 26.0 + 20_000.0
+    ticks = [day for day, _ in _ticks(days)]
+    assert len(ticks) == 5
+    assert days[0] < ticks[0]
+    assert ticks[-1] < days[-1]
+    assert [day for day, _ in _ticks(days[:1])] == [days[0]]
 
 
 @pytest.mark.parametrize("scale", SCALES)
