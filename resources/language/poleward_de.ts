@@ -851,7 +851,7 @@
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>Line {number}: {text}</source>
-   <translation type="unfinished" />
+   <translation>Zeile {number}: {text}</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
@@ -2476,17 +2476,17 @@
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>Written to “{path}”.</source>
-   <translation type="unfinished" />
+   <translation>Nach „{path}“ geschrieben.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>“{file}” cannot be read ({why}): choose another file.</source>
-   <translation type="unfinished" />
+   <translation>„{file}“ lässt sich nicht lesen ({why}): Wählen Sie eine andere Datei.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
    <source>“{path}” cannot be written ({why}): choose another place.</source>
-   <translation type="unfinished" />
+   <translation>„{path}“ lässt sich nicht schreiben ({why}): Wählen Sie einen anderen Ort.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
@@ -2851,7 +2851,7 @@
   <message>
    <location filename="app/pages/mount/imageform.py" />
    <source>An axis error to try out</source>
-   <translation type="unfinished" />
+   <translation>Ein Achsenfehler zum Ausprobieren</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageform.py" />
@@ -2866,7 +2866,7 @@
   <message>
    <location filename="app/pages/mount/imageform.py" />
    <source>The reducer or Barlow factor</source>
-   <translation type="unfinished" />
+   <translation>Der Faktor von Reducer oder Barlowlinse</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageform.py" />
@@ -2881,32 +2881,32 @@
   <message>
    <location filename="app/pages/mount/imageresult.py" />
    <source>Guiding: the pixel size of “{camera}” is not entered.</source>
-   <translation type="unfinished" />
+   <translation>Guiding: Die Pixelgröße von „{camera}“ ist nicht eingegeben.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageresult.py" />
    <source>Guiding: the set has no guide camera.</source>
-   <translation type="unfinished" />
+   <translation>Guiding: Der Satz hat keine Guidingkamera.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageresult.py" />
    <source>How much stars dance: the aperture of “{telescope}” is not entered.</source>
-   <translation type="unfinished" />
+   <translation>Wie stark Sterne tanzen: Die Öffnung von „{telescope}“ ist nicht eingegeben.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageresult.py" />
    <source>In short exposures a star dances by about {size:.2g}″ (one axis, rms); guiding cannot take that out and should not chase it: guide with exposures of seconds.</source>
-   <translation type="unfinished" />
+   <translation>In kurzen Belichtungen tanzt ein Stern um etwa {size:.2g}″ (eine Achse, rms); das kann Guiding nicht herausnehmen und soll ihm nicht nachjagen: Belichten Sie beim Guiding Sekunden lang.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageresult.py" />
    <source>It has no focal length of its own and looks through the telescope.</source>
-   <translation type="unfinished" />
+   <translation>Sie hat keine eigene Brennweite und schaut durch das Teleskop.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/imageresult.py" />
    <source>The sampling: the seeing is not entered.</source>
-   <translation type="unfinished" />
+   <translation>Die Abtastung: Das Seeing ist nicht eingegeben.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/load.py" />
@@ -2971,7 +2971,7 @@
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
    <source>The part of the capacity to use</source>
-   <translation type="unfinished" />
+   <translation>Der benutzte Teil der Tragkraft</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadpanel.py" />
@@ -2991,22 +2991,22 @@
   <message>
    <location filename="app/pages/mount/loadwords.py" />
    <source>Moment about the polar axis: {moment:.2f} kg m, {share:.0f} % of the {capacity:.2f} kg m it is listed for.</source>
-   <translation type="unfinished" />
+   <translation>Moment um die Polachse: {moment:.2f} kg m, {share:.0f} % der angegebenen {capacity:.2f} kg m.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadwords.py" />
    <source>Moment about the polar axis: {moment:.2f} kg m.</source>
-   <translation type="unfinished" />
+   <translation>Moment um die Polachse: {moment:.2f} kg m.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadwords.py" />
    <source>Spread out along the tube, the load is {times:.1f} times as hard to turn and to hold still as in one lump.</source>
-   <translation type="unfinished" />
+   <translation>Über das Rohr verteilt ist die Last {times:.1f}-mal so schwer zu drehen und ruhig zu halten wie auf einem Fleck.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadwords.py" />
    <source>declination axis</source>
-   <translation type="unfinished" />
+   <translation>Deklinationsachse</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadwords.py" />
@@ -3016,27 +3016,27 @@
   <message>
    <location filename="app/pages/mount/loadwords.py" />
    <source>rear</source>
-   <translation type="unfinished" />
+   <translation>hinten</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadwords.py" />
    <source>sky</source>
-   <translation type="unfinished" />
+   <translation>Himmel</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadwords.py" />
    <source>{least}{mass:.1f} kg</source>
-   <translation type="unfinished" />
+   <translation>{least}{mass:.1f} kg</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadwords.py" />
    <source>{number}  {name}: {mass:.3g} kg at {arm:.0f} mm</source>
-   <translation type="unfinished" />
+   <translation>{number}  {name}: {mass:.3g} kg bei {arm:.0f} mm</translation>
   </message>
   <message>
    <location filename="app/pages/mount/loadwords.py" />
    <source>–  The bar: {mass:.3g} kg, with its middle at {arm:.0f} mm</source>
-   <translation type="unfinished" />
+   <translation>–  Die Stange: {mass:.3g} kg, Mitte bei {arm:.0f} mm</translation>
   </message>
   <message>
    <location filename="app/pages/mount/page.py" />
@@ -3206,7 +3206,7 @@
   <message>
    <location filename="app/pages/mount/thinglist.py" />
    <source>{kg:g} kg</source>
-   <translation type="unfinished" />
+   <translation>{kg:g} kg</translation>
   </message>
   <message>
    <location filename="app/pages/mount/things.py" />
@@ -3241,22 +3241,22 @@
   <message>
    <location filename="app/pages/mount/unguided.py" />
    <source>The longest exposure cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>Die längste Belichtung lässt sich nicht bestimmen.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/unguided.py" />
    <source>Unguided, {where}, the axis {error:g}′ off.</source>
-   <translation type="unfinished" />
+   <translation>Ohne Guiding, {where}, die Achse {error:g}′ daneben.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/unguided.py" />
    <source>declination {declination:g}°</source>
-   <translation type="unfinished" />
+   <translation>Deklination {declination:g}°</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source> kg</source>
-   <translation type="unfinished" />
+   <translation> kg</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
@@ -3296,12 +3296,12 @@
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>The highest price</source>
-   <translation type="unfinished" />
+   <translation>Der höchste Preis</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
    <source>The load it is to carry</source>
-   <translation type="unfinished" />
+   <translation>Die Last, die sie tragen soll</translation>
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
@@ -4462,12 +4462,12 @@
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source> px</source>
-   <translation type="unfinished" />
+   <translation> px</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source> s</source>
-   <translation type="unfinished" />
+   <translation> s</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
@@ -5512,12 +5512,12 @@
   <message>
    <location filename="app/pages/tracking/bench.py" />
    <source>The computation broke off because of a fault in the program. Report it.</source>
-   <translation type="unfinished" />
+   <translation>Die Rechnung brach wegen eines Programmfehlers ab. Melden Sie ihn.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/bench.py" />
    <source>The computation was stopped before its end. Change anything, and it begins again.</source>
-   <translation type="unfinished" />
+   <translation>Die Rechnung wurde vor dem Ende angehalten. Ändern Sie etwas, und sie beginnt von vorn.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/exposuresection.py" />
@@ -5572,37 +5572,37 @@
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source> ″/px</source>
-   <translation type="unfinished" />
+   <translation> ″/px</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source> ″/s</source>
-   <translation type="unfinished" />
+   <translation> ″/s</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>A guide correction every</source>
-   <translation type="unfinished" />
+   <translation>Eine Guidingkorrektur alle</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>A star is centred within</source>
-   <translation type="unfinished" />
+   <translation>Ein Stern ist zentriert auf</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>Delay of the correction</source>
-   <translation type="unfinished" />
+   <translation>Verzögerung der Korrektur</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>Dither, after the first reading</source>
-   <translation type="unfinished" />
+   <translation>Dither, nach der ersten Ablesung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>Error of one guide measurement</source>
-   <translation type="unfinished" />
+   <translation>Fehler einer Guidingmessung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
@@ -5612,42 +5612,42 @@
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>Payload</source>
-   <translation type="unfinished" />
+   <translation>Zuladung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>Periodic error, peak to peak</source>
-   <translation type="unfinished" />
+   <translation>Periodischer Fehler, von Spitze zu Spitze</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>Settled within</source>
-   <translation type="unfinished" />
+   <translation>Beruhigt innerhalb von</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>Share corrected each time</source>
-   <translation type="unfinished" />
+   <translation>Jeweils korrigierter Anteil</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>Smear allowed</source>
-   <translation type="unfinished" />
+   <translation>Erlaubte Verwischung</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>Smear allowed when guided</source>
-   <translation type="unfinished" />
+   <translation>Erlaubte Verwischung mit Guiding</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>The capacity</source>
-   <translation type="unfinished" />
+   <translation>Die Tragkraft</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/figures.py" />
    <source>The guide rate</source>
-   <translation type="unfinished" />
+   <translation>Die Guidinggeschwindigkeit</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/guidingsection.py" />
@@ -6077,7 +6077,7 @@
   <message>
    <location filename="app/pages/tracking/pairs.py" />
    <source>Line {line} needs two figures with a space between them.</source>
-   <translation type="unfinished" />
+   <translation>Zeile {line} braucht zwei Zahlen mit einem Leerzeichen dazwischen.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
@@ -6187,7 +6187,7 @@
   <message>
    <location filename="app/pages/tracking/periodicsection.py" />
    <source>{seconds:.1f} s</source>
-   <translation type="unfinished" />
+   <translation>{seconds:.1f} s</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
@@ -6377,27 +6377,27 @@
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>{arcmin:+.1f}′ north</source>
-   <translation type="unfinished" />
+   <translation>{arcmin:+.1f}′ Nord</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>{arcmin:+.1f}′ west</source>
-   <translation type="unfinished" />
+   <translation>{arcmin:+.1f}′ West</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>{minutes:.1f} min</source>
-   <translation type="unfinished" />
+   <translation>{minutes:.1f} min</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>{seconds:.0f} s</source>
-   <translation type="unfinished" />
+   <translation>{seconds:.0f} s</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pictures.py" />
    <source>{seconds:.2f} s</source>
-   <translation type="unfinished" />
+   <translation>{seconds:.2f} s</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/pointingsection.py" />
@@ -6522,57 +6522,57 @@
   <message>
    <location filename="app/pages/tracking/polardrift.py" />
    <source>The polar axis is in all curves: as a drift when unguided, as the turning of the field about a guide star in its middle when guided.</source>
-   <translation type="unfinished" />
+   <translation>Die Polachse steckt in allen Kurven: ohne Guiding als Drift, mit Guiding als Drehung des Bildfelds um einen Leitstern in seiner Mitte.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/polardrift.py" />
    <source>The polar axis is in the unguided curves. The turning of the field about the guide star is not in the guided one: it needs the telescope and camera of the Mount page.</source>
-   <translation type="unfinished" />
+   <translation>Die Polachse steckt in den Kurven ohne Guiding. Die Drehung des Bildfelds um den Leitstern steckt nicht in der mit Guiding: Sie braucht Teleskop und Kamera der Seite „Montierung“.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/polardrift.py" />
    <source>The polar axis is not known yet: what its error adds is counted as part of the drive when unguided, and left out when guided. Finish an alignment on the Drift page.</source>
-   <translation type="unfinished" />
+   <translation>Die Polachse ist noch nicht bekannt: Was ihr Fehler beiträgt, zählt ohne Guiding zum Antrieb und bleibt mit Guiding weg. Schließen Sie auf der Seite „Drift“ eine Ausrichtung ab.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/practice.py" />
    <source>Practice guiding, invented</source>
-   <translation type="unfinished" />
+   <translation>Guiding zum Üben, erfunden</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/practice.py" />
    <source>Practice run, invented</source>
-   <translation type="unfinished" />
+   <translation>Übungsaufzeichnung, erfunden</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/practice.py" />
    <source>Practice tap, invented</source>
-   <translation type="unfinished" />
+   <translation>Klopfen zum Üben, erfunden</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/practice.py" />
    <source>invented {number}</source>
-   <translation type="unfinished" />
+   <translation>erfunden {number}</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/practice.py" />
    <source>practice guiding</source>
-   <translation type="unfinished" />
+   <translation>Guiding zum Üben</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/reading.py" />
    <source>{file}, leg “{leg}”</source>
-   <translation type="unfinished" />
+   <translation>{file}, Etappe „{leg}“</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/reading.py" />
    <source>“{file}” is too large for such a record; choose another file.</source>
-   <translation type="unfinished" />
+   <translation>„{file}“ ist zu groß für eine solche Aufzeichnung; wählen Sie eine andere Datei.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/reading.py" />
    <source>… and {more} more lines.</source>
-   <translation type="unfinished" />
+   <translation>… und {more} weitere Zeilen.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/runbox.py" />
@@ -11282,7 +11282,7 @@
   <message>
    <location filename="core/night/reportwords.py" />
    <source>error on the sky</source>
-   <translation type="unfinished" />
+   <translation>Fehler am Himmel</translation>
   </message>
   <message>
    <location filename="core/night/reportwords.py" />
@@ -11387,17 +11387,17 @@
   <message>
    <location filename="core/night/reportwords.py" />
    <source>± altitude error (95 %)</source>
-   <translation type="unfinished" />
+   <translation>± Höhenfehler (95 %)</translation>
   </message>
   <message>
    <location filename="core/night/reportwords.py" />
    <source>± azimuth error (95 %)</source>
-   <translation type="unfinished" />
+   <translation>± Azimutfehler (95 %)</translation>
   </message>
   <message>
    <location filename="core/night/reportwords.py" />
    <source>± of it (95 %)</source>
-   <translation type="unfinished" />
+   <translation>± davon (95 %)</translation>
   </message>
   <message>
    <location filename="core/night/tonight.py" />
