@@ -91,8 +91,17 @@ def _vibration(program: Program) -> None:
     _wait(1500)
 
 
+def _recording(program: Program) -> None:
+    page = _page(program, PERIODIC)
+    assert page.bench.live is not None
+    page.bench.live.practise()
+    _wait(6000)
+    page.bench.live.set_speed(1.0)
+
+
 TRACKING_SCENES: dict[str, Callable[[Program], None]] = {
     "tracking-empty": _empty,
+    "tracking-recording": _recording,
     "tracking-unscaled": _unscaled,
     "tracking-periodic": _periodic,
     "tracking-training": _training,

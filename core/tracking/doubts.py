@@ -19,6 +19,8 @@ NORTH_SIGN = "sign of north"
 DRIVE_RATE = "drive rate"
 MINUTES_FOR_SECONDS = "seconds and minutes"
 COARSE = "coarse readings"
+UNIT = "unit of the offsets"
+_LARGEST_ARCSEC = 200.0  # peak to peak; common practice, no source
 
 _MINUTES_TAKEN = marked(
     "The worm's period was entered as {given:g} s but {found:.0f} s stands in the run: minutes "
@@ -47,13 +49,14 @@ _RATES = {  # lead of the drive when set to another rate, arcsec a minute, lowes
 
 
 def guiding_left_on(
-    utc_s: Floats, residual_arcsec: Floats, period_s: float, orders: int
+    utc_s: Floats, residual_arcsec: Floats, period_s: float, orders: int, swing_arcsec: float
 ) -> Note | None:
     """What is to be said of corrections while the run was recorded; None when there were none.
 
-    `residual_arcsec` (n,): without trend and the periodic curve of `orders` harmonics.
+    `residual_arcsec` (n,): without trend and the periodic curve of `orders` harmonics,
+    the first of amplitude `swing_arcsec`.
     """
-    found = steered(utc_s, residual_arcsec, period_s, orders)
+    found = steered(utc_s, residual_arcsec, period_s, orders, swing_arcsec)
     if found is Steered.NO:
         return None
     if found is Steered.UNCLEAR:
@@ -83,6 +86,20 @@ def doubts(run: Run, slope_arcsec_per_min: float, sigma_arcsec_per_min: float) -
         _rate(run, slope_arcsec_per_min, sigma_arcsec_per_min),
     ]
     return [note for note in found if note is not None]
+
+
+def size_note(peak_to_peak_arcsec: float) -> Note | None:
+    """A swing no worm has."""
+    if peak_to_peak_arcsec < _LARGEST_ARCSEC:
+        return None
+    return Note(
+        UNIT,
+        say(
+            "A swing of {size:.0f}″ is more than any worm does: are the offsets really in "
+            "arcseconds, and is the image scale right?",
+            size=peak_to_peak_arcsec,
+        ),
+    )
 
 
 def period_note(given_s: float, found_s: float) -> Note | None:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -39,7 +41,7 @@ def settle(
     order = 1 if run.axis_is_known else 2
     gaps = long_gaps(run.utc_s)
     readings = Readings.of(run.utc_s, run.lead_arcsec, _pieces(run.utc_s, gaps), order)
-    period_s = worm_period_s if worm_period_s is not None else find_period_s(readings)
+    period_s = worm_period_s or _period_s(run, readings, gaps)
     ask(keep_going, 0.2)
     chosen, notes = _one_phase(run, readings, period_s, gaps)
     part = slice(*chosen)
@@ -53,6 +55,20 @@ def settle(
     if more:
         fit = fit_worm(readings, period_s, orders, worm_period_s is not None)
     return Settled(readings, fit, (*_gap_notes(utc_s, inner), *notes, *more))
+
+
+def _period_s(run: Run, readings: Readings, gaps: tuple[int, ...]) -> float:
+    """From the longest stretch without a gap if it suffices: a phase lost in a gap bends the period
+    of the whole, and then the loss is not seen."""
+    edges = [0, *gaps, run.utc_s.size]
+    spans = [(run.utc_s[end - 1] - run.utc_s[start], start, end) for start, end in pairwise(edges)]
+    _, start, end = max(spans)
+    if gaps and end - start >= FEWEST_READINGS:
+        part = slice(start, end)
+        utc_s, lead = run.utc_s[part], run.lead_arcsec[part]
+        with suppress(UnusableRun):
+            return find_period_s(Readings.of(utc_s, lead, _pieces(utc_s, ()), readings.trend_order))
+    return find_period_s(readings)
 
 
 def _pieces(utc_s: Floats, breaks: tuple[int, ...]) -> Counts:

@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 from core.alignment.usable import Note
 from core.language import say
 from core.tracking.bins import SHORTEST_S
-from core.tracking.doubts import doubts, guiding_left_on, period_note
+from core.tracking.doubts import doubts, guiding_left_on, period_note, size_note
 from core.tracking.otherperiods import OtherPeriod, other_periods
 from core.tracking.passes import Settled, settle
 from core.tracking.progress import KeepGoing, ask
@@ -177,7 +177,13 @@ def _finest_s(settled: Settled) -> float:
 def _notes(run: Run, settled: Settled, residual: Floats, given_s: float | None) -> list[Note]:
     fit = settled.fit
     found = doubts(run, fit.slope_arcsec_per_min, fit.slope_sigma_arcsec_per_min)
-    guided = guiding_left_on(settled.readings.utc_s, residual, fit.period_s, fit.orders)
+    swing_arcsec = float(np.hypot(*fit.coefficients[:2]))
+    guided = guiding_left_on(
+        settled.readings.utc_s, residual, fit.period_s, fit.orders, swing_arcsec
+    )
+    large = size_note(float(np.ptp(fit.curve_arcsec(settled.readings.utc_s))))
+    if large is not None:
+        found.append(large)
     if guided is not None:
         found.append(guided)
     if given_s is not None:

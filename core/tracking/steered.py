@@ -27,6 +27,7 @@ SURE, EXCLUDED = 4.0, -2.0  # of a logarithm of likelihoods
 TREND_ORDINATES = 3.5  # of the lowest; a curved trend took them
 HIGHEST = 0.25  # of the rate of the readings; beyond, it counts how long each one exposes
 FEWEST_ORDINATES = 40
+WORST_WORM_ARCSEC = 60.0  # amplitude; common practice, no source
 LEAST_LEFT = 1e-6  # no loop takes all
 
 
@@ -38,9 +39,12 @@ class Steered(Enum):
     UNCLEAR = "unclear"
 
 
-def steered(utc_s: Floats, residual_arcsec: Floats, period_s: float, orders: int) -> Steered:
-    """From `residual_arcsec` (n,), without trend and the worm's `orders` harmonics."""
-    gain = steering_evidence(utc_s, residual_arcsec, period_s, orders)
+def steered(
+    utc_s: Floats, residual_arcsec: Floats, period_s: float, orders: int, swing_arcsec: float = 0.0
+) -> Steered:
+    """From `residual_arcsec` (n,), without trend and the worm's `orders` harmonics; `swing_arcsec`:
+    amplitude that stands in the run at the worm's period."""
+    gain = steering_evidence(utc_s, residual_arcsec, period_s, orders, swing_arcsec)
     if gain is None:
         return Steered.UNCLEAR
     if gain > SURE:
@@ -49,9 +53,12 @@ def steered(utc_s: Floats, residual_arcsec: Floats, period_s: float, orders: int
 
 
 def steering_evidence(
-    utc_s: Floats, residual_arcsec: Floats, period_s: float, orders: int
+    utc_s: Floats, residual_arcsec: Floats, period_s: float, orders: int, swing_arcsec: float = 0.0
 ) -> float | None:
-    """Logarithm of how much likelier a loop is than none; None when the run is too short."""
+    """Logarithm of how much likelier a loop is than none; None when the run is too short.
+
+    A loop that would have had to leave such a swing of a worse worm than there are is none.
+    """
     found = _periodogram(utc_s, residual_arcsec, period_s, orders)
     if found is None:
         return None
@@ -62,7 +69,9 @@ def steering_evidence(
     found_size = (1.0 / free) @ (power / loops).T / size  # the best of each pair
     known = np.log(free).sum(axis=1)[:, np.newaxis] + np.log(loops).sum(axis=1)
     best = (-size * np.log(found_size) - known).max(axis=0)
-    return float(best[1:].max() - best[0])
+    left = np.sqrt(_loops(np.array([1.0 / period_s]))[:, 0])
+    possible = swing_arcsec <= WORST_WORM_ARCSEC * left
+    return float(best[1:][possible].max(initial=-np.inf) - best[0])
 
 
 def _periodogram(

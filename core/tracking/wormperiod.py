@@ -14,6 +14,7 @@ from core.tracking.wormfit import Readings, WormFit, fit_worm
 Floats = NDArray[np.float64]
 
 _LONGEST_WORM_S = 3600.0
+SUSPICIOUS_S = 180.0  # nobody stops a run so soon on purpose
 _ORDERS = 6
 _DIVISORS = (6, 5, 4, 3, 2)
 _CHANCE = 1e-3
@@ -43,6 +44,15 @@ def find_period_s(readings: Readings) -> float:
     shortest_s = max(
         SHORTEST_WORM_S, _BINS_PER_WAVE * readings.duration_s / readings.bins.count.size
     )
+    if readings.duration_s < SUSPICIOUS_S:
+        raise UnusableRun(
+            say(
+                "The run lasts {seconds:.0f} s: are its times in seconds, not in minutes or hours? "
+                "A worm usually turns once in four to ten minutes and three turns are needed. "
+                "Track one star unguided for half an hour or more.",
+                seconds=readings.duration_s,
+            )
+        )
     if longest_s < 1.5 * shortest_s:
         raise UnusableRun(
             say(

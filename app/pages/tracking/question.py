@@ -39,7 +39,7 @@ class Given:
     """Readings to look at. `origin`: where they come from, in words for the person. `place`: where
     they were taken, None when nobody knows. `is_practice`: invented, and in no report. `is_kept`:
     the log of nights has it already, `kept_as` under this key. `is_tonight`: the axis stood as it
-    does now, as long as nobody has turned the bolts.
+    does now, as long as nobody has turned the bolts. `account`: which lines were left out, and why.
     """
 
     leg: Leg
@@ -49,6 +49,7 @@ class Given:
     is_kept: bool = False
     is_tonight: bool = False
     kept_as: int | None = None
+    account: str = ""
 
     def placed(self, here: Place) -> Given:
         """With what is known of the place, and of the axis if it is the same; else as it is."""

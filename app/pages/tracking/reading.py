@@ -58,12 +58,13 @@ def read_run(
             say("{file}, leg “{leg}”", file=path.name, leg=leg.label),
             _place(log, here if _is_tonight(leg, now_utc_s) else here and here.without_axis()),
             is_tonight=_is_tonight(leg, now_utc_s),
+            account=left_out(log),
         )
         for leg in with_east or legs[:1]
     )
 
 
-def left_out(log: PointingLog) -> str:
+def left_out(log: PointingLog | DriftLog) -> str:
     """Which lines were not used, and why."""
     told = [
         say("Line {number}: {text}", number=line.line_number, text=line.reason)

@@ -185,7 +185,8 @@ class RunBox(Panel):
         minutes = (given.leg.utc_s[-1] - given.leg.utc_s[0]) / 60.0
         said = self.tr("{origin}: {n} readings over {minutes:.0f} minutes.")
         count = f"{given.leg.utc_s.size:,}"
-        self._say(said.format(origin=given.origin, n=count, minutes=minutes))
+        told = said.format(origin=given.origin, n=count, minutes=minutes)
+        self._say("\n".join(part for part in (told, given.account) if part))
         self.taken.emit(given)
 
     def _say(self, sentence: str) -> None:
