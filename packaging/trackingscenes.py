@@ -96,12 +96,10 @@ def _recording(program: Program) -> None:
     assert page.bench.live is not None
     page.bench.live.practise()
     _wait(6000)
-    page.bench.live.set_speed(1.0)
 
 
 TRACKING_SCENES: dict[str, Callable[[Program], None]] = {
     "tracking-empty": _empty,
-    "tracking-recording": _recording,
     "tracking-unscaled": _unscaled,
     "tracking-periodic": _periodic,
     "tracking-training": _training,
@@ -109,4 +107,5 @@ TRACKING_SCENES: dict[str, Callable[[Program], None]] = {
     "tracking-guiding": _guiding,
     "tracking-pointing": _pointing,
     "tracking-vibration": _vibration,
+    "tracking-recording": _recording,
 }

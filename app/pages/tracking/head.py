@@ -43,6 +43,7 @@ class Head(Panel):
         self.practice_key = Key(self.tr("Practice run"), "primary")
         self.import_key = Key(self.tr("Import a run (CSV) …"))
         self.scale_key = Key(self.tr("Enter the image scale"), "primary")
+        self.end_key = Key(self.tr("Stop recording"), "primary")
         self.stop_key = Key(self.tr("Stop"))
         self._progress = QProgressBar()
         self._clock = QElapsedTimer()
@@ -69,7 +70,7 @@ class Head(Panel):
 
     def _arrange(self) -> None:
         row = Flow(self._ways, 8)
-        for key in (self.practice_key, self.import_key, self.scale_key):
+        for key in (self.practice_key, self.import_key, self.scale_key, self.end_key):
             row.addWidget(key)
         said = QWidget()
         words = QVBoxLayout(said)
@@ -98,6 +99,7 @@ class Head(Panel):
         self._bench.changed.connect(self._redraw.mark)
         if self._bench.live is not None:
             self._bench.live.changed.connect(self._redraw.mark)
+            self.end_key.clicked.connect(lambda: self._end_recording())
         job = self._bench.job
         job.began.connect(self._clock.start)
         job.progressed.connect(self._show_progress)
@@ -106,6 +108,10 @@ class Head(Panel):
         self.scale_key.clicked.connect(self.scale_wanted)
         self.practice_key.clicked.connect(self.practice_wanted)
         self.import_key.clicked.connect(self.import_wanted)
+
+    def _end_recording(self) -> None:
+        if self._bench.live is not None:
+            self._bench.live.finish()
 
     def _show_progress(self, share: float) -> None:
         self._progress.setValue(round(100 * share))
@@ -126,11 +132,13 @@ class Head(Panel):
         self.headline.say(self.tr("No answer") if fault else headline)
         self.paragraph.say(fault or paragraph)
         is_empty = study is None or not headwords.has_any(study)
-        needs_scale = not is_empty and self._bench.figures().scale_arcsec_per_px is None
+        has_scale = self._bench.figures().scale_arcsec_per_px is not None
+        needs_scale = not (is_empty or is_recording or has_scale)
         self.practice_key.setVisible(is_empty and not is_recording)
         self.import_key.setVisible(is_empty and not is_recording)
         self.scale_key.setVisible(needs_scale)
-        self._ways.setVisible(is_empty or needs_scale)
+        self.end_key.setVisible(is_recording)
+        self._ways.setVisible(is_empty or needs_scale or is_recording)
         self.origin.say(self._origins())
         is_told = study is not None and not is_empty and not fault and not is_recording
         self.facts.setVisible(is_told)

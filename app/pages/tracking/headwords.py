@@ -27,7 +27,7 @@ def recording() -> tuple[str, str]:
     """While a run is recorded."""
     return tr("A run is being recorded"), tr(
         "Every reading is kept as it comes. Half an hour to an hour is wanted; the verdict follows "
-        "when the recording is stopped, below."
+        "when the recording is stopped."
     )
 
 

@@ -33,7 +33,7 @@ class LiveBox(Panel):
         self.setAccessibleName(self.tr("Record a run now"))
         self.follow_key = Key(self.tr("Record from a growing file …"))
         self.practice_key = Key(self.tr("Record from the practice sky"))
-        self.stop_key = Key(self.tr("Stop recording"), "primary")
+        self.stop_key = Key(self.tr("Stop recording"))
         self.speed = OptionKeys(self.tr("Speed of the practice night"))
         self.scale = BenchAmount(bench, "scale_arcsec_per_px", SCALE)
         self.progress, self.trouble = Text("", "side"), Text("", "alarm")

@@ -106,7 +106,7 @@ def live_run(leg: Leg) -> Picture:
         tr("The run so far, as it is measured"),
         tr("Time (minutes)"),
         tr("Star to the east (″)"),
-        (Curve(tr("readings"), minutes, east - (east[0] if east.size else 0.0), Ink.THIN),),
+        (Curve(tr("readings"), minutes, east - (east[0] if east.size else 0.0)),),
         x_words=lambda x: say("{minutes:.1f} min", minutes=x),
         y_words=_arcsec,
     )

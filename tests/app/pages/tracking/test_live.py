@@ -104,10 +104,13 @@ def test_a_growing_file_is_drawn_as_it_grows_and_judged_when_ended(nights, run_f
     qtbot.waitUntil(lambda: count(page) == 500, timeout=DONE_MS)
     qtbot.waitUntil(lambda: section.plot.picture().curves[0].x.size == 500, timeout=DONE_MS)
     assert "being recorded" in page.head.headline.text()
+    assert page.head.end_key.isVisible()
+    assert not page.head.practice_key.isVisible()
     add(path, lines[500:])
     qtbot.waitUntil(lambda: count(page) == 1000, timeout=DONE_MS)
     with qtbot.waitSignal(page.bench.job.done, timeout=DONE_MS):
-        section.live.stop_key.click()
+        page.head.end_key.click()
+    assert not page.bench.live.is_on
     found = page.bench.study.drive.periodic.value
     assert found.size.peak_to_peak_arcsec == pytest.approx(12.0, abs=0.3)
     (run,) = nights.runs_on_disk()
