@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from core.language import say
+from core.language import marked, say
 from core.mount.equipment import Mount
 from core.mount.wishes import Criterion, Wishes
 
@@ -39,7 +39,7 @@ class _Figure:
 
 
 _LESS_IS_BETTER = {
-    Criterion.OWN_WEIGHT: _Figure(lambda mount: mount.own_mass_kg, " kg", _NOTHING_BELOW),
+    Criterion.OWN_WEIGHT: _Figure(lambda mount: mount.own_mass_kg, marked(" kg"), _NOTHING_BELOW),
     Criterion.POINTING: _Figure(lambda mount: mount.pointing_accuracy_arcmin, "′", _NOTHING_BELOW),
     Criterion.PERIODIC_ERROR: _Figure(lambda mount: mount.periodic_error_arcsec, "″", 1.0),
     Criterion.PRICE: _Figure(lambda mount: mount.price, "", _NOTHING_BELOW),
@@ -95,7 +95,7 @@ def _capacity(weight: float, mount: Mount, candidates: Sequence[Mount], wishes: 
     best = enough if enough is not None else max(known, default=None)
     value = mount.capacity_kg
     mark = None if value is None or best is None else min(value / best, 1.0)
-    return Mark(Criterion.CAPACITY, weight, mark, _written(value, " kg"), value, best)
+    return Mark(Criterion.CAPACITY, weight, mark, _written(value, marked(" kg")), value, best)
 
 
 def _drive(mount: Mount) -> tuple[float | None, str]:
@@ -109,7 +109,7 @@ def _drive(mount: Mount) -> tuple[float | None, str]:
 
 
 def _written(value: float | None, unit: str) -> str:
-    return say("not known") if value is None else f"{value:g}{unit}"
+    return say("not known") if value is None else f"{value:g}{say(unit) if unit else unit}"
 
 
 def _of_five(value: float | None) -> str:

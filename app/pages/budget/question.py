@@ -93,7 +93,7 @@ def work_out(question: Question) -> Answer | str:
 def _answered(question: Question) -> Answer:
     task, vantage = question.task, Vantage.of(question.site, question.air)
     lift = question.aim.share * vantage.pole_lift_rad
-    allowed = tolerance(task, vantage, lift, question.aim.value)
+    allowed = tolerance(task, vantage, lift, say(question.aim.value))
     alignment = None if question.solution is None else Alignment.of(question.solution)
     axis, words = _axis(question, allowed, alignment, lift)
     last = min(TIMES_LONGER * task.exposure_s, LONGEST_EXPOSURE_S)

@@ -10,6 +10,7 @@ from app.pages.mount.formwords import KINDS, said
 from app.widgets.flow import Flow
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.mount.equipment import Counterweight, Mount, Part, Record
 from core.mount.inventory import EquipmentSet, Inventory
 
@@ -91,7 +92,7 @@ class ThingList(Panel):
     def _set_words(self, chosen: EquipmentSet) -> str:
         count = len(chosen.parts) + bool(chosen.mount)
         words = self.tr("set for {purpose}, {count} pieces")
-        return words.format(purpose=chosen.purpose.value, count=count)
+        return words.format(purpose=say(chosen.purpose.value), count=count)
 
     def _record_words(self, record: Record) -> str:
         said_of_it = [said(KINDS[kind_of(record)].name).lower()]

@@ -16,7 +16,7 @@ from app.widgets.named import Named
 from app.widgets.stepper import Stepper
 from app.widgets.text import Panel, Text
 from app.widgets.tick import Tick
-from core.language import marked
+from core.language import marked, say
 from core.mount.equipment import Purpose
 from core.mount.quantities import Quantity
 from core.mount.wishes import Criterion, Must
@@ -38,8 +38,8 @@ class WishForm(Panel):
         self.purposes = Choice(self.tr("Purpose"), self._purpose_words())
         self.load = Figure(LOAD)
         self.price = Figure(PRICE, self.tr("In your own currency; counts when ticked above."))
-        self.musts = {must: Tick(_capital(must.value)) for must in Must}
-        self.weights = {one: Stepper(_capital(one.value), MOST_WEIGHT) for one in Criterion}
+        self.musts = {must: Tick(_capital(say(must.value))) for must in Must}
+        self.weights = {one: Stepper(_capital(say(one.value)), MOST_WEIGHT) for one in Criterion}
         self.usual_key = Key(self.tr("Back to the usual figures"))
         self.problem = Text("", "alarm")
         self.problem.hide()

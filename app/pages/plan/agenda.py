@@ -27,7 +27,7 @@ def agenda(study: Study, zone: Zone) -> list[str]:
         for bar in study.line.bars
     ]
     lines += [
-        (one.begin_utc_s, f"{_at(zone, one.begin_utc_s)}  ☐ {one.step.text}")
+        (one.begin_utc_s, f"{_at(zone, one.begin_utc_s)}  ☐ {say(one.step.text)}")
         for one in study.checklist.planned
         if one.begin_utc_s is not None and begin <= one.begin_utc_s <= end
     ]

@@ -153,7 +153,7 @@ def _steps(study: Study) -> list[Lane]:
 
 
 def _first_words(one: Planned) -> str:
-    return one.step.text.partition(",")[0].rstrip(".")
+    return say(one.step.text).partition(",")[0].rstrip(".")
 
 
 def flip(study: Study, zone: Zone) -> NightPicture:

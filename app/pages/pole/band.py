@@ -12,7 +12,6 @@ from core.alignment.aim import Aim
 from core.alignment.sight import View, clock_text
 
 SIDE_BY_SIDE_PX = 560
-VIEW_WORDS = {View.ERECT: "erect", View.INVERTED: "inverted", View.MIRRORED: "mirrored"}
 
 
 class _Figure(QWidget):
@@ -81,13 +80,12 @@ class PoleBand(Panel):
     def _show_star(self, standing: Standing, view: View) -> None:
         star = standing.star
         place = standing.star_in_sight(view)
-        name = self.tr("{star} in an {view} sight, on the clock at").format(
-            star=star.star.name, view=VIEW_WORDS[view]
-        )
-        if view is View.MIRRORED:
-            name = self.tr("{star} in a mirrored sight, on the clock at").format(
-                star=star.star.name
-            )
+        names = {
+            View.ERECT: self.tr("{star} in an erect sight, on the clock at"),
+            View.INVERTED: self.tr("{star} in an inverted sight, on the clock at"),
+            View.MIRRORED: self.tr("{star} in a mirrored sight, on the clock at"),
+        }
+        name = names[view].format(star=star.star.name)
         side = self.tr("{distance} from the pole").format(
             distance=words.distance(star.polar_distance_arcmin)
         )

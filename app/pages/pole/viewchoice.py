@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 from app.widgets.choice import Choice
 from app.widgets.named import Named
 from core.alignment.sight import View
+from core.language import say
 
 
 class ViewChoice(Named):
@@ -16,7 +17,7 @@ class ViewChoice(Named):
     view_chosen = Signal(object)
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
-        self._choice = Choice(name, [(view.name, view.value.capitalize()) for view in View])
+        self._choice = Choice(name, [(view.name, _begun(say(view.value))) for view in View])
         super().__init__(name, self._choice, parent=parent)
         self._choice.chosen.connect(lambda chosen: self.view_chosen.emit(View[chosen]))
 
@@ -25,3 +26,7 @@ class ViewChoice(Named):
 
     def choice(self) -> Choice:
         return self._choice
+
+
+def _begun(words: str) -> str:
+    return words[:1].upper() + words[1:]

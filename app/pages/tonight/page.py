@@ -32,6 +32,7 @@ from app.widgets.reflow import Reflow
 from app.widgets.scrolled import Scrolled
 from app.widgets.text import Text
 from app.widgets.ticking import Ticking
+from core.language import say
 from core.night.checklistmarks import done, newly_seen
 from core.night.checkliststeps import Fact, Step, load
 from core.night.tonight import AxisNow
@@ -286,4 +287,4 @@ def _is_within(axis: AxisNow) -> bool:
 def _sun_caution() -> str:
     """From the texts of the checklist, so that it is said in one way only."""
     cautions = {one.key: one.text for step in load() for one in step.cautions}
-    return cautions[SUN]
+    return say(cautions[SUN])
