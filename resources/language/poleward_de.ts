@@ -6,67 +6,67 @@
   <message>
    <location filename="app/compose.py" />
    <source>From the next start on: {language}.</source>
-   <translation type="unfinished" />
+   <translation>Vom nächsten Start an: {language}.</translation>
   </message>
   <message>
    <location filename="app/compose.py" />
    <source>The program is not ready yet: drop the file once more.</source>
-   <translation type="unfinished" />
+   <translation>Das Programm ist noch nicht bereit: Legen Sie die Datei noch einmal ab.</translation>
   </message>
   <message>
    <location filename="app/faults.py" />
    <source>Details are in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Einzelheiten stehen in {path}.</translation>
   </message>
   <message>
    <location filename="app/faults.py" />
    <source>Something in the program went wrong ({fault}); what you measured is kept.</source>
-   <translation type="unfinished" />
+   <translation>Im Programm ist ein Fehler aufgetreten ({fault}); Ihre Messungen bleiben erhalten.</translation>
   </message>
   <message>
    <location filename="app/firstrun.py" />
    <source>Back</source>
-   <translation type="unfinished" />
+   <translation>Zurück</translation>
   </message>
   <message>
    <location filename="app/firstrun.py" />
    <source>Enter your site</source>
-   <translation type="unfinished" />
+   <translation>Standort eingeben</translation>
   </message>
   <message>
    <location filename="app/firstrun.py" />
    <source>Guide for the first start</source>
-   <translation type="unfinished" />
+   <translation>Einführung beim ersten Start</translation>
   </message>
   <message>
    <location filename="app/firstrun.py" />
    <source>Next</source>
-   <translation type="unfinished" />
+   <translation>Weiter</translation>
   </message>
   <message>
    <location filename="app/firstrun.py" />
    <source>Skip the guide</source>
-   <translation type="unfinished" />
+   <translation>Einführung überspringen</translation>
   </message>
   <message>
    <location filename="app/firstrun.py" />
    <source>{n} of {count}</source>
-   <translation type="unfinished" />
+   <translation>{n} von {count}</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>Another language is spoken from the next start on.</source>
-   <translation type="unfinished" />
+   <translation>Eine andere Sprache gilt vom nächsten Start an.</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>Close help</source>
-   <translation type="unfinished" />
+   <translation>Hilfe schließen</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>From which source?</source>
-   <translation type="unfinished" />
+   <translation>Aus welcher Quelle?</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
@@ -76,92 +76,92 @@
   <message>
    <location filename="app/helppanel.py" />
    <source>Help: {page}</source>
-   <translation type="unfinished" />
+   <translation>Hilfe: {page}</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>How is it computed?</source>
-   <translation type="unfinished" />
+   <translation>Wie wird es berechnet?</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>Keys</source>
-   <translation type="unfinished" />
+   <translation>Tasten</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>Language</source>
-   <translation type="unfinished" />
+   <translation>Sprache</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>Part of the help</source>
-   <translation type="unfinished" />
+   <translation>Teil der Hilfe</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>Text of the help</source>
-   <translation type="unfinished" />
+   <translation>Text der Hilfe</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>This page</source>
-   <translation type="unfinished" />
+   <translation>Diese Seite</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>What is this?</source>
-   <translation type="unfinished" />
+   <translation>Was ist das?</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>Which way is positive?</source>
-   <translation type="unfinished" />
+   <translation>Welche Richtung ist positiv?</translation>
   </message>
   <message>
    <location filename="app/helppanel.py" />
    <source>Words</source>
-   <translation type="unfinished" />
+   <translation>Wörter</translation>
   </message>
   <message>
    <location filename="app/helptexts.py" />
    <source>The texts of the help {file} cannot be read ({reason}). Install Poleward again.</source>
-   <translation type="unfinished" />
+   <translation>Die Hilfetexte {file} lassen sich nicht lesen ({reason}). Installieren Sie Poleward neu.</translation>
   </message>
   <message>
    <location filename="app/leaving.py" />
    <source>Close and lose them</source>
-   <translation type="unfinished" />
+   <translation>Schließen und verlieren</translation>
   </message>
   <message>
    <location filename="app/leaving.py" />
    <source>Copy the readings and stay</source>
-   <translation type="unfinished" />
+   <translation>Ablesungen kopieren und bleiben</translation>
   </message>
   <message>
    <location filename="app/leaving.py" />
    <source>What you measured or wrote tonight is not on disk, because the log of nights cannot be written. If you close now, it is lost. Copied as a drift log, you can paste your readings into a text file and import them again.</source>
-   <translation type="unfinished" />
+   <translation>Was Sie heute Nacht gemessen oder geschrieben haben, ist nicht auf der Platte, weil sich das Nachtbuch nicht schreiben lässt. Wenn Sie jetzt schließen, geht es verloren. Als Driftprotokoll kopiert, können Sie Ihre Ablesungen in eine Textdatei einfügen und wieder einlesen.</translation>
   </message>
   <message>
    <location filename="app/pagemaking.py" />
    <source>Budget</source>
-   <translation type="unfinished" />
+   <translation>Spielraum</translation>
   </message>
   <message>
    <location filename="app/pagemaking.py" />
    <source>Drift</source>
-   <translation type="unfinished" />
+   <translation>Drift</translation>
   </message>
   <message>
    <location filename="app/pagemaking.py" />
    <source>Field rotation</source>
-   <translation type="unfinished" />
+   <translation>Bildfelddrehung</translation>
   </message>
   <message>
    <location filename="app/pagemaking.py" />
    <source>Log</source>
-   <translation type="unfinished" />
+   <translation>Nachtbuch</translation>
   </message>
   <message>
    <location filename="app/pagemaking.py" />
@@ -171,22 +171,22 @@
   <message>
    <location filename="app/pagemaking.py" />
    <source>Night plan</source>
-   <translation type="unfinished" />
+   <translation>Nachtplan</translation>
   </message>
   <message>
    <location filename="app/pagemaking.py" />
    <source>Pole</source>
-   <translation type="unfinished" />
+   <translation>Pol</translation>
   </message>
   <message>
    <location filename="app/pagemaking.py" />
    <source>Site</source>
-   <translation type="unfinished" />
+   <translation>Standort</translation>
   </message>
   <message>
    <location filename="app/pagemaking.py" />
    <source>Tonight</source>
-   <translation type="unfinished" />
+   <translation>Heute Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/budget/aimpanel.py" />
@@ -231,7 +231,7 @@
   <message>
    <location filename="app/pages/budget/axischoice.py" />
    <source>The altitude error</source>
-   <translation type="unfinished" />
+   <translation>Der Höhenfehler</translation>
   </message>
   <message>
    <location filename="app/pages/budget/axischoice.py" />
@@ -241,7 +241,7 @@
   <message>
    <location filename="app/pages/budget/axischoice.py" />
    <source>The azimuth error</source>
-   <translation type="unfinished" />
+   <translation>Der Azimutfehler</translation>
   </message>
   <message>
    <location filename="app/pages/budget/axischoice.py" />
@@ -296,12 +296,12 @@
   <message>
    <location filename="app/pages/budget/form.py" />
    <source> hours</source>
-   <translation type="unfinished" />
+   <translation> Stunden</translation>
   </message>
   <message>
    <location filename="app/pages/budget/form.py" />
    <source> seconds</source>
-   <translation type="unfinished" />
+   <translation> Sekunden</translation>
   </message>
   <message>
    <location filename="app/pages/budget/form.py" />
@@ -346,22 +346,22 @@
   <message>
    <location filename="app/pages/budget/form.py" />
    <source>The distance from guide star to farthest corner</source>
-   <translation type="unfinished" />
+   <translation>Der Abstand vom Leitstern zur fernsten Ecke</translation>
   </message>
   <message>
    <location filename="app/pages/budget/form.py" />
    <source>The hour angle to begin at</source>
-   <translation type="unfinished" />
+   <translation>Der Stundenwinkel am Beginn</translation>
   </message>
   <message>
    <location filename="app/pages/budget/form.py" />
    <source>The hour angle to end at</source>
-   <translation type="unfinished" />
+   <translation>Der Stundenwinkel am Ende</translation>
   </message>
   <message>
    <location filename="app/pages/budget/form.py" />
    <source>The length of one exposure</source>
-   <translation type="unfinished" />
+   <translation>Die Dauer einer Belichtung</translation>
   </message>
   <message>
    <location filename="app/pages/budget/form.py" />
@@ -441,22 +441,22 @@
   <message>
    <location filename="app/pages/budget/question.py" />
    <source>for an axis exactly on the {aim}</source>
-   <translation type="unfinished" />
+   <translation>für eine Achse genau auf dem Ziel ({aim})</translation>
   </message>
   <message>
    <location filename="app/pages/budget/question.py" />
    <source>for an axis {azimuth:g}′ off in azimuth and {altitude:g}′ in altitude</source>
-   <translation type="unfinished" />
+   <translation>für eine Achse, die {azimuth:g}′ im Azimut und {altitude:g}′ in der Höhe daneben liegt</translation>
   </message>
   <message>
    <location filename="app/pages/budget/question.py" />
    <source>for an axis {size} off in azimuth, the most that is allowed</source>
-   <translation type="unfinished" />
+   <translation>für eine Achse, die {size} im Azimut daneben liegt, so viel wie höchstens erlaubt</translation>
   </message>
   <message>
    <location filename="app/pages/budget/question.py" />
    <source>for the axis as solved now</source>
-   <translation type="unfinished" />
+   <translation>für die Achse, wie sie jetzt berechnet ist</translation>
   </message>
   <message>
    <location filename="app/pages/budget/skypanel.py" />
@@ -546,7 +546,7 @@
   <message>
    <location filename="app/pages/budget/standing.py" />
    <source>{low:.2f} to {high:.2f}</source>
-   <translation type="unfinished" />
+   <translation>{low:.2f} bis {high:.2f}</translation>
   </message>
   <message>
    <location filename="app/pages/budget/work.py" />
@@ -556,297 +556,297 @@
   <message>
    <location filename="app/pages/drift/bolts.py" />
    <source>Lower</source>
-   <translation type="unfinished" />
+   <translation>Senken</translation>
   </message>
   <message>
    <location filename="app/pages/drift/bolts.py" />
    <source>Raise</source>
-   <translation type="unfinished" />
+   <translation>Heben</translation>
   </message>
   <message>
    <location filename="app/pages/drift/bolts.py" />
    <source>Turn by</source>
-   <translation type="unfinished" />
+   <translation>Drehen um</translation>
   </message>
   <message>
    <location filename="app/pages/drift/bolts.py" />
    <source>Turn by, in ′</source>
-   <translation type="unfinished" />
+   <translation>Drehen um, in ′</translation>
   </message>
   <message>
    <location filename="app/pages/drift/bolts.py" />
    <source>Turn east</source>
-   <translation type="unfinished" />
+   <translation>Nach Osten drehen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/bolts.py" />
    <source>Turn the bolts by so many ′; say “turned” when both are done</source>
-   <translation type="unfinished" />
+   <translation>Drehen Sie die Stellschrauben um so viele ′; melden Sie „gedreht“, wenn beide fertig sind</translation>
   </message>
   <message>
    <location filename="app/pages/drift/bolts.py" />
    <source>Turn west</source>
-   <translation type="unfinished" />
+   <translation>Nach Westen drehen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/bolts.py" />
    <source>amount</source>
-   <translation type="unfinished" />
+   <translation>Betrag</translation>
   </message>
   <message>
    <location filename="app/pages/drift/byhand.py" />
    <source>Another star, or one by its coordinates</source>
-   <translation type="unfinished" />
+   <translation>Ein anderer Stern, oder einer nach Koordinaten</translation>
   </message>
   <message>
    <location filename="app/pages/drift/byhand.py" />
    <source>How you measure</source>
-   <translation type="unfinished" />
+   <translation>Wie Sie messen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/byhand.py" />
    <source>One drift</source>
-   <translation type="unfinished" />
+   <translation>Eine Drift</translation>
   </message>
   <message>
    <location filename="app/pages/drift/byhand.py" />
    <source>Read several times</source>
-   <translation type="unfinished" />
+   <translation>Mehrmals ablesen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/choosing.py" />
    <source>Chart of the sky</source>
-   <translation type="unfinished" />
+   <translation>Karte des Himmels</translation>
   </message>
   <message>
    <location filename="app/pages/drift/choosing.py" />
    <source>Stars to watch, the best first</source>
-   <translation type="unfinished" />
+   <translation>Sterne zum Beobachten, der beste zuerst</translation>
   </message>
   <message>
    <location filename="app/pages/drift/choosing.py" />
    <source>The sky now, and the stars that tell most</source>
-   <translation type="unfinished" />
+   <translation>Der Himmel jetzt, und die Sterne, die am meisten verraten</translation>
   </message>
   <message>
    <location filename="app/pages/drift/fieldpanel.py" />
    <source>Field in view</source>
-   <translation type="unfinished" />
+   <translation>Feld im Blick</translation>
   </message>
   <message>
    <location filename="app/pages/drift/fieldpanel.py" />
    <source>The shorter way across</source>
-   <translation type="unfinished" />
+   <translation>Quer, in der kürzeren Richtung</translation>
   </message>
   <message>
    <location filename="app/pages/drift/fieldpanel.py" />
    <source>from the equipment</source>
-   <translation type="unfinished" />
+   <translation>aus der Ausrüstung</translation>
   </message>
   <message>
    <location filename="app/pages/drift/goal.py" />
    <source>Between them</source>
-   <translation type="unfinished" />
+   <translation>Dazwischen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/goal.py" />
    <source>Follow tonight’s budget</source>
-   <translation type="unfinished" />
+   <translation>Nach dem Spielraum von heute Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/drift/goal.py" />
    <source>Goal</source>
-   <translation type="unfinished" />
+   <translation>Ziel</translation>
   </message>
   <message>
    <location filename="app/pages/drift/goal.py" />
    <source>Goal: {goal}</source>
-   <translation type="unfinished" />
+   <translation>Ziel: {goal}</translation>
   </message>
   <message>
    <location filename="app/pages/drift/goal.py" />
    <source>How near the axis is to come</source>
-   <translation type="unfinished" />
+   <translation>Wie nahe die Achse kommen soll</translation>
   </message>
   <message>
    <location filename="app/pages/drift/goal.py" />
    <source>Your own goal</source>
-   <translation type="unfinished" />
+   <translation>Eigenes Ziel</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidance.py" />
    <source>Both bolts are turned</source>
-   <translation type="unfinished" />
+   <translation>Beide Stellschrauben sind gedreht</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidance.py" />
    <source>I cannot tell</source>
-   <translation type="unfinished" />
+   <translation>Ich kann es nicht sagen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidance.py" />
    <source>It went north</source>
-   <translation type="unfinished" />
+   <translation>Er ging nach Norden</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidance.py" />
    <source>It went south</source>
-   <translation type="unfinished" />
+   <translation>Er ging nach Süden</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidance.py" />
    <source>Look again</source>
-   <translation type="unfinished" />
+   <translation>Noch einmal nachsehen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidance.py" />
    <source>My view is mirrored</source>
-   <translation type="unfinished" />
+   <translation>Mein Bild ist gespiegelt</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidance.py" />
    <source>Next star</source>
-   <translation type="unfinished" />
+   <translation>Nächster Stern</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidance.py" />
    <source>The tripod was moved</source>
-   <translation type="unfinished" />
+   <translation>Das Stativ wurde bewegt</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidance.py" />
    <source>Turned, but otherwise</source>
-   <translation type="unfinished" />
+   <translation>Gedreht, aber anders</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidance.py" />
    <source>Watch this star</source>
-   <translation type="unfinished" />
+   <translation>Diesen Stern beobachten</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidance.py" />
    <source>Which way is north?</source>
-   <translation type="unfinished" />
+   <translation>Wo ist Norden?</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guideband.py" />
    <source>What to do next</source>
-   <translation type="unfinished" />
+   <translation>Was als Nächstes zu tun ist</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guideband.py" />
    <source>{words} ({letter})</source>
-   <translation type="unfinished" />
+   <translation>{words} ({letter})</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>A telescope that moves north sees the star go south. In a mirrored view it is read the other way round; then the readings are turned over.</source>
-   <translation type="unfinished" />
+   <translation>Ein Teleskop, das nach Norden fährt, sieht den Stern nach Süden gehen. In einem gespiegelten Bild liest man es umgekehrt; dann werden die Ablesungen umgedreht.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>After this turn {chance}.</source>
-   <translation type="unfinished" />
+   <translation>Nach dieser Drehung gilt: {chance}.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>Enough is known: turning the bolts now helps more than watching on.</source>
-   <translation type="unfinished" />
+   <translation>Genug ist bekannt: Die Stellschrauben zu drehen hilft jetzt mehr als weiter zu beobachten.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>Five more minutes on {star} would bring the ± from {before} to {after}.</source>
-   <translation type="unfinished" />
+   <translation>Fünf Minuten mehr an {star} brächten das ± von {before} auf {after}.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>Go on reading: the first answer takes about half a minute.</source>
-   <translation type="unfinished" />
+   <translation>Lesen Sie weiter ab: Die erste Antwort dauert etwa eine halbe Minute.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>Good enough: {chance}.</source>
-   <translation type="unfinished" />
+   <translation>Gut genug: {chance}.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>Looking for the best star …</source>
-   <translation type="unfinished" />
+   <translation>Der beste Stern wird gesucht …</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>Move the telescope a little north with the mount's own key. Which way did the star go?</source>
-   <translation type="unfinished" />
+   <translation>Bewegen Sie das Teleskop mit der Taste der Montierung ein wenig nach Norden. Wohin ging der Stern?</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>One star alone leaves the other direction open.</source>
-   <translation type="unfinished" />
+   <translation>Ein Stern allein lässt die andere Richtung offen.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>This star has told enough: another one helps more now.</source>
-   <translation type="unfinished" />
+   <translation>Dieser Stern hat genug verraten: Ein anderer hilft jetzt mehr.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>Turn both bolts; finish every turn in the same sense, so that the play is taken up.</source>
-   <translation type="unfinished" />
+   <translation>Drehen Sie beide Stellschrauben; beenden Sie jede Drehung im selben Sinn, damit kein Spiel bleibt.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>Turn the bolts only when the figures above are good enough for you.</source>
-   <translation type="unfinished" />
+   <translation>Drehen Sie die Stellschrauben erst, wenn Ihnen die Werte oben gut genug sind.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>Watch on.</source>
-   <translation type="unfinished" />
+   <translation>Weiter beobachten.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>Which way is north is not known: the first turn will tell.</source>
-   <translation type="unfinished" />
+   <translation>Wo Norden ist, ist nicht bekannt: Die erste Drehung wird es zeigen.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>how near the axis is to the {aim} is not known</source>
-   <translation type="unfinished" />
+   <translation>wie nahe die Achse dem Ziel ({aim}) ist, ist nicht bekannt</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>more than a degree</source>
-   <translation type="unfinished" />
+   <translation>mehr als ein Grad</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>the axis is within {target:g}′ of the {aim} with a chance of {chance} %</source>
-   <translation type="unfinished" />
+   <translation>die Achse liegt mit {chance} % Wahrscheinlichkeit höchstens {target:g}′ neben dem Ziel ({aim})</translation>
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
    <source>± {width} now.</source>
-   <translation type="unfinished" />
+   <translation>Jetzt ± {width}.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>1 line was not used:</source>
-   <translation type="unfinished" />
+   <translation>1 Zeile wurde nicht verwendet:</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>A text file with the columns {columns}; times in UTC.</source>
-   <translation type="unfinished" />
+   <translation>Eine Textdatei mit den Spalten {columns}; Zeiten in UTC.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>Choose a file</source>
-   <translation type="unfinished" />
+   <translation>Datei wählen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>Every line was used.</source>
-   <translation type="unfinished" />
+   <translation>Jede Zeile wurde verwendet.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
@@ -856,7 +856,7 @@
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>Lines that were not used, with the reasons</source>
-   <translation type="unfinished" />
+   <translation>Zeilen, die nicht verwendet wurden, mit den Gründen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
@@ -881,37 +881,37 @@
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>Taken: {readings:,} readings in 1 leg.</source>
-   <translation type="unfinished" />
+   <translation>Übernommen: {readings:,} Ablesungen in 1 Etappe.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>Taken: {readings:,} readings in {legs} legs.</source>
-   <translation type="unfinished" />
+   <translation>Übernommen: {readings:,} Ablesungen in {legs} Etappen.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>{lines:,} lines were not used:</source>
-   <translation type="unfinished" />
+   <translation>{lines:,} Zeilen wurden nicht verwendet:</translation>
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
    <source>… and {more:,} more.</source>
-   <translation type="unfinished" />
+   <translation>… und {more:,} weitere.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/leglist.py" />
    <source>Discard</source>
-   <translation type="unfinished" />
+   <translation>Verwerfen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/leglist.py" />
    <source>Discard it</source>
-   <translation type="unfinished" />
+   <translation>Ja, verwerfen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/leglist.py" />
    <source>Discard the leg {leg}</source>
-   <translation type="unfinished" />
+   <translation>Etappe {leg} verwerfen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/leglist.py" />
@@ -921,417 +921,417 @@
   <message>
    <location filename="app/pages/drift/leglist.py" />
    <source>{star}, watched now</source>
-   <translation type="unfinished" />
+   <translation>{star}, wird gerade beobachtet</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>, a gap of {minutes:.1f} min</source>
-   <translation type="unfinished" />
+   <translation>, eine Lücke von {minutes:.1f} min</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>, {number} gaps of up to {minutes:.1f} min</source>
-   <translation type="unfinished" />
+   <translation>, {number} Lücken von bis zu {minutes:.1f} min</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>1 reading in {minutes:.1f} min</source>
-   <translation type="unfinished" />
+   <translation>1 Ablesung in {minutes:.1f} min</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>no drift known yet</source>
-   <translation type="unfinished" />
+   <translation>noch keine Drift bekannt</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>no drift within the ±</source>
-   <translation type="unfinished" />
+   <translation>keine Drift innerhalb des ±</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>on the meridian</source>
-   <translation type="unfinished" />
+   <translation>auf dem Meridian</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>{count:,} readings in {minutes:.1f} min</source>
-   <translation type="unfinished" />
+   <translation>{count:,} Ablesungen in {minutes:.1f} min</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>{extent}, {aside} set aside</source>
-   <translation type="unfinished" />
+   <translation>{extent}, davon {aside} beiseitegelegt</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>{hours:.1f} h east of the meridian</source>
-   <translation type="unfinished" />
+   <translation>{hours:.1f} h östlich des Meridians</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>{hours:.1f} h west of the meridian</source>
-   <translation type="unfinished" />
+   <translation>{hours:.1f} h westlich des Meridians</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>{rate}″ ± {width}″ a minute, {side}</source>
-   <translation type="unfinished" />
+   <translation>{rate}″ ± {width}″ je Minute: {side}</translation>
   </message>
   <message>
    <location filename="app/pages/drift/legwords.py" />
    <source>{where}, {altitude:.0f}° high</source>
-   <translation type="unfinished" />
+   <translation>{where}, {altitude:.0f}° hoch</translation>
   </message>
   <message>
    <location filename="app/pages/drift/notes.py" />
    <source>Only the motion to the north or south counts: the motion to the east or west carries the periodic error of the drive.</source>
-   <translation type="unfinished" />
+   <translation>Nur die Bewegung nach Norden oder Süden zählt: In der nach Osten oder Westen steckt der periodische Fehler des Antriebs.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/notes.py" />
    <source>Worth knowing</source>
-   <translation type="unfinished" />
+   <translation>Gut zu wissen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/offset.py" />
    <source>“{typed}” is not a number; the {what} needs one.</source>
-   <translation type="unfinished" />
+   <translation>„{typed}“ ist keine Zahl; hier wird eine gebraucht: {what}.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>Another crooked mount</source>
-   <translation type="unfinished" />
+   <translation>Eine andere schiefe Montierung</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>East</source>
-   <translation type="unfinished" />
+   <translation>Ost</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>In the practice night it is {time} UTC</source>
-   <translation type="unfinished" />
+   <translation>In der Übungsnacht ist es {time} UTC</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>In truth the axis points {azimuth:.1f}′ {east} and is {altitude:.1f}′ {high}.</source>
-   <translation type="unfinished" />
+   <translation>In Wahrheit zeigt die Achse {azimuth:.1f}′ {east} und ist {altitude:.1f}′ {high}.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>Meridian</source>
-   <translation type="unfinished" />
+   <translation>Meridian</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>Or a star by where it stands, with its altitude</source>
-   <translation type="unfinished" />
+   <translation>Oder ein Stern danach, wo er steht, mit seiner Höhe</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>Pause</source>
-   <translation type="unfinished" />
+   <translation>Pause</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>Show how close I came</source>
-   <translation type="unfinished" />
+   <translation>Zeigen, wie nahe ich kam</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>Speed of the night</source>
-   <translation type="unfinished" />
+   <translation>Geschwindigkeit der Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>Watch {star}, {altitude:.0f}° high, {where}</source>
-   <translation type="unfinished" />
+   <translation>{star} beobachten, {altitude:.0f}° hoch, {where}</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>West</source>
-   <translation type="unfinished" />
+   <translation>West</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>Where to look</source>
-   <translation type="unfinished" />
+   <translation>Wohin schauen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>{star} {altitude:.0f}°</source>
-   <translation type="unfinished" />
+   <translation>{star} {altitude:.0f}°</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practice.py" />
    <source>{star}, practice</source>
-   <translation type="unfinished" />
+   <translation>{star}, Übung</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practiceband.py" />
    <source>Back to tonight</source>
-   <translation type="unfinished" />
+   <translation>Zurück zu heute Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practiceband.py" />
    <source>Practice</source>
-   <translation type="unfinished" />
+   <translation>Üben</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practiceband.py" />
    <source>Practice at {where}: nothing here is kept; your own night is untouched.</source>
-   <translation type="unfinished" />
+   <translation>Übung, Standort {where}: Hier wird nichts gespeichert; Ihre eigene Nacht bleibt unberührt.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/practiceband.py" />
    <source>your site</source>
-   <translation type="unfinished" />
+   <translation>Ihr Standort</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Arcsec in one division or pixel</source>
-   <translation type="unfinished" />
+   <translation>Bogensekunden in einem Teilstrich oder Pixel</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Arcsec ″</source>
-   <translation type="unfinished" />
+   <translation>Bogensekunden ″</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Divisions or pixels</source>
-   <translation type="unfinished" />
+   <translation>Teilstriche oder Pixel</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Done with this star</source>
-   <translation type="unfinished" />
+   <translation>Fertig mit diesem Stern</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Moment kept: {t} UTC. Now type the offset.</source>
-   <translation type="unfinished" />
+   <translation>Zeitpunkt gemerkt: {t} UTC. Geben Sie nun die Abweichung ein.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>North (N)</source>
-   <translation type="unfinished" />
+   <translation>Norden (N)</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Not taken; the reason stands above.</source>
-   <translation type="unfinished" />
+   <translation>Nicht übernommen; der Grund steht oben.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Offset of the star from where it was</source>
-   <translation type="unfinished" />
+   <translation>Abweichung des Sterns von seinem früheren Ort</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Read now (Space)</source>
-   <translation type="unfinished" />
+   <translation>Jetzt ablesen (Leertaste)</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Reading error, in ″ (one standard deviation)</source>
-   <translation type="unfinished" />
+   <translation>Ablesefehler, in ″ (eine Standardabweichung)</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Side</source>
-   <translation type="unfinished" />
+   <translation>Seite</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>South (S)</source>
-   <translation type="unfinished" />
+   <translation>Süden (S)</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Taken: {size:g} {side}.</source>
-   <translation type="unfinished" />
+   <translation>Übernommen: {size:g} {side}.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>The last reading is taken back.</source>
-   <translation type="unfinished" />
+   <translation>Die letzte Ablesung ist zurückgenommen.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>The reading error must be more than 0.</source>
-   <translation type="unfinished" />
+   <translation>Der Ablesefehler muss größer als 0 sein.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>There is no reading to take back.</source>
-   <translation type="unfinished" />
+   <translation>Es gibt keine Ablesung zum Zurücknehmen.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Undo last reading</source>
-   <translation type="unfinished" />
+   <translation>Letzte Ablesung zurücknehmen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Unit</source>
-   <translation type="unfinished" />
+   <translation>Einheit</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>Watching {star}. Put it on a mark of the reticle and read 0 first.</source>
-   <translation type="unfinished" />
+   <translation>{star} wird beobachtet. Stellen Sie ihn auf eine Marke des Fadenkreuzes und lesen Sie zuerst 0 ab.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>divisions</source>
-   <translation type="unfinished" />
+   <translation>Teilstriche</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>offset</source>
-   <translation type="unfinished" />
+   <translation>Abweichung</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>reading error</source>
-   <translation type="unfinished" />
+   <translation>Ablesefehler</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>scale</source>
-   <translation type="unfinished" />
+   <translation>Maßstab</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readingpad.py" />
    <source>{star} was being watched. If it still stands by the same mark, read on; otherwise choose it again.</source>
-   <translation type="unfinished" />
+   <translation>{star} wurde beobachtet. Steht er noch an derselben Marke, lesen Sie weiter ab; sonst wählen Sie ihn neu.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readings.py" />
    <source>By hand</source>
-   <translation type="unfinished" />
+   <translation>Von Hand</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readings.py" />
    <source>Drift log</source>
-   <translation type="unfinished" />
+   <translation>Driftprotokoll</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readings.py" />
    <source>Practice sky</source>
-   <translation type="unfinished" />
+   <translation>Übungshimmel</translation>
   </message>
   <message>
    <location filename="app/pages/drift/readings.py" />
    <source>Readings from</source>
-   <translation type="unfinished" />
+   <translation>Ablesungen aus</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>Another star</source>
-   <translation type="unfinished" />
+   <translation>Ein anderer Stern</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>At a UTC time</source>
-   <translation type="unfinished" />
+   <translation>Zu einer Zeit in UTC</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>Date and time, UTC</source>
-   <translation type="unfinished" />
+   <translation>Datum und Zeit, UTC</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>Ending</source>
-   <translation type="unfinished" />
+   <translation>Ende</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>Ending now</source>
-   <translation type="unfinished" />
+   <translation>Ende jetzt</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>In so many minutes</source>
-   <translation type="unfinished" />
+   <translation>In so vielen Minuten</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>It moved, in ″</source>
-   <translation type="unfinished" />
+   <translation>Er bewegte sich um, in ″</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>North</source>
-   <translation type="unfinished" />
+   <translation>Norden</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>South</source>
-   <translation type="unfinished" />
+   <translation>Süden</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>To the</source>
-   <translation type="unfinished" />
+   <translation>Nach</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>Work it out</source>
-   <translation type="unfinished" />
+   <translation>Berechnen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>movement</source>
-   <translation type="unfinished" />
+   <translation>Bewegung</translation>
   </message>
   <message>
    <location filename="app/pages/drift/singledrift.py" />
    <source>number of minutes</source>
-   <translation type="unfinished" />
+   <translation>Zahl der Minuten</translation>
   </message>
   <message>
    <location filename="app/pages/drift/soundpanel.py" />
    <source>Rising: a star or the alignment is good enough. Falling: the star leaves. Ticks: turn on. A long one: stop.</source>
-   <translation type="unfinished" />
+   <translation>Steigend: Ein Stern oder die Ausrichtung ist gut genug. Fallend: Der Stern geht aus dem Feld. Ticken: weiterdrehen. Ein langer Ton: Halt.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/soundpanel.py" />
    <source>Silent</source>
-   <translation type="unfinished" />
+   <translation>Stumm</translation>
   </message>
   <message>
    <location filename="app/pages/drift/soundpanel.py" />
    <source>Sounds</source>
-   <translation type="unfinished" />
+   <translation>Töne</translation>
   </message>
   <message>
    <location filename="app/pages/drift/soundpanel.py" />
    <source>Tones</source>
-   <translation type="unfinished" />
+   <translation>Töne</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starchoice.py" />
    <source>All</source>
-   <translation type="unfinished" />
+   <translation>Alle</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starchoice.py" />
    <source>Bright stars up now</source>
-   <translation type="unfinished" />
+   <translation>Helle Sterne, die jetzt am Himmel stehen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starchoice.py" />
    <source>Declination, J2000</source>
-   <translation type="unfinished" />
+   <translation>Deklination, J2000</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starchoice.py" />
    <source>My star</source>
-   <translation type="unfinished" />
+   <translation>Mein Stern</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starchoice.py" />
@@ -1341,512 +1341,512 @@
   <message>
    <location filename="app/pages/drift/starchoice.py" />
    <source>No bright star stands there now.</source>
-   <translation type="unfinished" />
+   <translation>Dort steht jetzt kein heller Stern.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starchoice.py" />
    <source>Right ascension, J2000</source>
-   <translation type="unfinished" />
+   <translation>Rektaszension, J2000</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starchoice.py" />
    <source>Type one</source>
-   <translation type="unfinished" />
+   <translation>Eingeben</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starchoice.py" />
    <source>Which stars</source>
-   <translation type="unfinished" />
+   <translation>Welche Sterne</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starwords.py" />
    <source>Azimuth {azimuth:.0f}°, altitude {altitude:.0f}°; right ascension {hours} h {minutes:02d} m, declination {declination}° ({constellation}).</source>
-   <translation type="unfinished" />
+   <translation>Azimut {azimuth:.0f}°, Höhe {altitude:.0f}°; Rektaszension {hours} h {minutes:02d} m, Deklination {declination}° ({constellation}).</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starwords.py" />
    <source>about {minutes:.0f} min to the goal</source>
-   <translation type="unfinished" />
+   <translation>etwa {minutes:.0f} min bis zum Ziel</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starwords.py" />
    <source>about {minutes:.0f} min to the goal, {more:.0f} more than the best</source>
-   <translation type="unfinished" />
+   <translation>etwa {minutes:.0f} min bis zum Ziel, {more:.0f} mehr als beim besten</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starwords.py" />
    <source>goal in over an hour</source>
-   <translation type="unfinished" />
+   <translation>Ziel in über einer Stunde</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starwords.py" />
    <source>goal in {minutes:.0f} min</source>
-   <translation type="unfinished" />
+   <translation>Ziel in {minutes:.0f} min</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starwords.py" />
    <source>mag {magnitude:.1f}</source>
-   <translation type="unfinished" />
+   <translation>{magnitude:.1f} mag</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starwords.py" />
    <source>more than an hour to the goal</source>
-   <translation type="unfinished" />
+   <translation>mehr als eine Stunde bis zum Ziel</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starwords.py" />
    <source>shows azimuth and altitude mixed</source>
-   <translation type="unfinished" />
+   <translation>zeigt Azimut und Höhe gemischt</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starwords.py" />
    <source>{star} next: {where}, {altitude:.0f}° high. It {shows}.</source>
-   <translation type="unfinished" />
+   <translation>Als Nächstes {star}: {where}, {altitude:.0f}° hoch. Er {shows}.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starwords.py" />
    <source>± {width:.1f}′ in 5 min, {goal}</source>
-   <translation type="unfinished" />
+   <translation>± {width:.1f}′ in 5 min, {goal}</translation>
   </message>
   <message>
    <location filename="app/pages/drift/starwords.py" />
    <source>± {width} after five minutes</source>
-   <translation type="unfinished" />
+   <translation>± {width} nach fünf Minuten</translation>
   </message>
   <message>
    <location filename="app/pages/drift/steerchart.py" />
    <source>Bring the star here.</source>
-   <translation type="unfinished" />
+   <translation>Bringen Sie den Stern hierher.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/steerchart.py" />
    <source>The star now.</source>
-   <translation type="unfinished" />
+   <translation>Der Stern jetzt.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/steerchart.py" />
    <source>The star’s place lies outside the field, this way.</source>
-   <translation type="unfinished" />
+   <translation>Der Platz des Sterns liegt außerhalb des Feldes, in dieser Richtung.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/suitability.py" />
    <source>magnitude {magnitude:.1f}</source>
-   <translation type="unfinished" />
+   <translation>Helligkeit {magnitude:.1f}</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>A base leans by 0 to {most:g} degrees.</source>
-   <translation type="unfinished" />
+   <translation>Ein Unterbau ist um 0 bis {most:g} Grad geneigt.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>Altitude bolt</source>
-   <translation type="unfinished" />
+   <translation>Höhenschraube</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>Azimuth bolts</source>
-   <translation type="unfinished" />
+   <translation>Azimutschrauben</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>If not, the azimuth bolts move the altitude as well. Read a spirit level, or leave it empty; a degree hardly matters for small turns.</source>
-   <translation type="unfinished" />
+   <translation>Wenn nicht, verstellen die Azimutschrauben auch die Höhe. Lesen Sie eine Wasserwaage ab oder lassen Sie es leer; bei kleinen Drehungen macht ein Grad kaum etwas aus.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>Is the base level?</source>
-   <translation type="unfinished" />
+   <translation>Steht der Unterbau waagrecht?</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>The base leans by so many degrees</source>
-   <translation type="unfinished" />
+   <translation>Der Unterbau ist um so viel Grad geneigt</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>The field in view, with the star and its place</source>
-   <translation type="unfinished" />
+   <translation>Das Feld im Blick, mit dem Stern und seinem Platz</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>Turns you made, if you count them (the other way: −)</source>
-   <translation type="unfinished" />
+   <translation>Ihre Umdrehungen, falls Sie sie zählen (andersherum: −)</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>down towards azimuth, in degrees</source>
-   <translation type="unfinished" />
+   <translation>abwärts in Richtung Azimut, in Grad</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>lean of the base</source>
-   <translation type="unfinished" />
+   <translation>Neigung des Unterbaus</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turning.py" />
    <source>number of turns</source>
-   <translation type="unfinished" />
+   <translation>Zahl der Umdrehungen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>+ way</source>
-   <translation type="unfinished" />
+   <translation>+</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>, against the last turn</source>
-   <translation type="unfinished" />
+   <translation>, gegen die letzte Drehung</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>, the same way as last time</source>
-   <translation type="unfinished" />
+   <translation>, in derselben Richtung wie zuletzt</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>About {turns:.2f} ± {width:.2f} turns by the mount’s data sheet; which way is learned from the first turn you count.</source>
-   <translation type="unfinished" />
+   <translation>Etwa {turns:.2f} ± {width:.2f} Umdrehungen nach dem Datenblatt der Montierung; die Richtung lernt das Programm aus der ersten Drehung, die Sie zählen.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>About {turns:.2f} ± {width:.2f} turns.</source>
-   <translation type="unfinished" />
+   <translation>Etwa {turns:.2f} ± {width:.2f} Umdrehungen.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>By the whole turn the star in view moves {far_north} to the {north} and {far_east} to the {east}: steer it there with the bolts.</source>
-   <translation type="unfinished" />
+   <translation>Durch die ganze Drehung wandert der Stern im Blick {far_north} (Richtung: {north}) und {far_east} (Richtung: {east}): Steuern Sie ihn mit den Stellschrauben dorthin.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>Learned: {size:.1f}′ ± {width:.1f}′ a turn, play {play:.1f}′ ± {play_width:.1f}′, from {number} turns.</source>
-   <translation type="unfinished" />
+   <translation>Gelernt: {size:.1f}′ ± {width:.1f}′ je Umdrehung, Spiel {play:.1f}′ ± {play_width:.1f}′, aus {number} Drehungen.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>That is beyond the field ({across:.3g}′ across): stop before the star leaves it, say that the bolts are turned, watch again, and turn the rest.</source>
-   <translation type="unfinished" />
+   <translation>Das reicht über das Feld ({across:.3g}′) hinaus: Halten Sie an, bevor der Stern es verlässt, melden Sie die Stellschrauben als gedreht, beobachten Sie wieder und drehen Sie den Rest.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>The star in view hardly moves by this turn.</source>
-   <translation type="unfinished" />
+   <translation>Durch diese Drehung bewegt sich der Stern im Blick kaum.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>Turn it the {way}{relation}: on this mount turns counted as + move the axis {plus}.</source>
-   <translation type="unfinished" />
+   <translation>Drehen Sie in Richtung {way}{relation}: An dieser Montierung bewegen als + gezählte Umdrehungen die Achse so: {plus}.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>Which way is open: the turns counted so far moved the axis now one way, now the other. Count the other way as minus.</source>
-   <translation type="unfinished" />
+   <translation>Die Richtung ist offen: Die bisher gezählten Umdrehungen bewegten die Achse bald so, bald andersherum. Zählen Sie die andere Richtung als Minus.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>down</source>
-   <translation type="unfinished" />
+   <translation>abwärts</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>so far {seen:.1f}′ of {wanted:.1f}′</source>
-   <translation type="unfinished" />
+   <translation>bisher {seen:.1f}′ von {wanted:.1f}′</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>stop</source>
-   <translation type="unfinished" />
+   <translation>Halt</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>there</source>
-   <translation type="unfinished" />
+   <translation>erreicht</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>up</source>
-   <translation type="unfinished" />
+   <translation>aufwärts</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>{left:.1f}′ left</source>
-   <translation type="unfinished" />
+   <translation>noch {left:.1f}′</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>{seen:.1f}′ the other way so far</source>
-   <translation type="unfinished" />
+   <translation>bisher {seen:.1f}′ in die andere Richtung</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
    <source>− way</source>
-   <translation type="unfinished" />
+   <translation>−</translation>
   </message>
   <message>
    <location filename="app/pages/drift/verdictwords.py" />
    <source>Aligning on the {aim}. The ± is the 95 % range.</source>
-   <translation type="unfinished" />
+   <translation>Ausgerichtet wird auf: {aim}. Das ± ist der 95-%-Bereich.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/verdictwords.py" />
    <source>Watch a star to find out.</source>
-   <translation type="unfinished" />
+   <translation>Beobachten Sie einen Stern, um es herauszufinden.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/verdictwords.py" />
    <source>Watching {star}: the first answer takes about half a minute.</source>
-   <translation type="unfinished" />
+   <translation>{star} wird beobachtet: Die erste Antwort dauert etwa eine halbe Minute.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/watchwords.py" />
    <source>No reading for {minutes:.1f} min (clouds?): what was read still counts.</source>
-   <translation type="unfinished" />
+   <translation>Seit {minutes:.1f} min keine Ablesung (Wolken?): Was abgelesen wurde, zählt weiter.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/watchwords.py" />
    <source>The star goes behind the horizon in about {minutes:.0f} min.</source>
-   <translation type="unfinished" />
+   <translation>Der Stern geht in etwa {minutes:.0f} min hinter den Horizont.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/watchwords.py" />
    <source>The star has moved {moved:.1f}′ and may leave the field ({across:.3g}′ across): bring it back and begin a new leg on it; both legs count.</source>
-   <translation type="unfinished" />
+   <translation>Der Stern hat sich um {moved:.1f}′ bewegt und verlässt vielleicht das Feld ({across:.3g}′): Holen Sie ihn zurück und beginnen Sie eine neue Etappe mit ihm; beide Etappen zählen.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/watchwords.py" />
    <source>The star is behind the horizon now: end this leg; what was read still counts.</source>
-   <translation type="unfinished" />
+   <translation>Der Stern steht jetzt hinter dem Horizont: Beenden Sie diese Etappe; was abgelesen wurde, zählt weiter.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/waysin.py" />
    <source>A CSV file with times and offsets of one or more stars.</source>
-   <translation type="unfinished" />
+   <translation>Eine CSV-Datei mit Zeiten und Abweichungen eines oder mehrerer Sterne.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/waysin.py" />
    <source>A star that is tracked by a mount with a crooked axis creeps slowly north or south. Watch how far one creeps near the meridian, then another low in the east or west: from the two, this page works out where the axis points and which bolt to turn.</source>
-   <translation type="unfinished" />
+   <translation>Ein Stern, dem eine Montierung mit schiefer Achse folgt, kriecht langsam nach Norden oder Süden. Beobachten Sie, wie weit einer nahe am Meridian kriecht, dann ein anderer tief im Osten oder Westen: Aus beiden berechnet diese Seite, wohin die Achse zeigt und welche Stellschraube zu drehen ist.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/waysin.py" />
    <source>At a reticle eyepiece or a live view: type the offset, press one key.</source>
-   <translation type="unfinished" />
+   <translation>Am Fadenkreuzokular oder Livebild: die Abweichung eingeben, eine Taste drücken.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/waysin.py" />
    <source>Import a drift log</source>
-   <translation type="unfinished" />
+   <translation>Driftprotokoll einlesen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/waysin.py" />
    <source>No telescope needed: a made-up mount to align in five minutes.</source>
-   <translation type="unfinished" />
+   <translation>Ohne Teleskop: eine erfundene Montierung, in fünf Minuten auszurichten.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/waysin.py" />
    <source>Type readings by hand</source>
-   <translation type="unfinished" />
+   <translation>Ablesungen eingeben</translation>
   </message>
   <message>
    <location filename="app/pages/drift/waysin.py" />
    <source>Where are you?</source>
-   <translation type="unfinished" />
+   <translation>Wo sind Sie?</translation>
   </message>
   <message>
    <location filename="app/pages/drift/waysin.py" />
    <source>Where does the axis point, and what do I turn?</source>
-   <translation type="unfinished" />
+   <translation>Wohin zeigt die Achse, und was drehe ich?</translation>
   </message>
   <message>
    <location filename="app/pages/drift/waysin.py" />
    <source>Your latitude and longitude are needed to read the sky.</source>
-   <translation type="unfinished" />
+   <translation>Ihre geografische Breite und Länge werden gebraucht, um den Himmel zu deuten.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/work.py" />
    <source>After a turn the legs so far say nothing about the axis.</source>
-   <translation type="unfinished" />
+   <translation>Nach einer Drehung sagen die bisherigen Etappen nichts mehr über die Achse.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/work.py" />
    <source>I have turned the bolts</source>
-   <translation type="unfinished" />
+   <translation>Ich habe die Stellschrauben gedreht</translation>
   </message>
   <message>
    <location filename="app/pages/drift/work.py" />
    <source>Legs since the bolts were last turned</source>
-   <translation type="unfinished" />
+   <translation>Etappen seit der letzten Drehung der Stellschrauben</translation>
   </message>
   <message>
    <location filename="app/pages/drift/work.py" />
    <source>None yet: choose a star and watch it.</source>
-   <translation type="unfinished" />
+   <translation>Noch keine: Wählen Sie einen Stern und beobachten Sie ihn.</translation>
   </message>
   <message>
    <location filename="app/pages/eveningpage.py" />
    <source>Being worked out …</source>
-   <translation type="unfinished" />
+   <translation>Wird berechnet …</translation>
   </message>
   <message>
    <location filename="app/pages/eveningpage.py" />
    <source>Part of the page</source>
-   <translation type="unfinished" />
+   <translation>Teil der Seite</translation>
   </message>
   <message>
    <location filename="app/pages/headline.py" />
    <source>Show times in UTC</source>
-   <translation type="unfinished" />
+   <translation>Zeiten in UTC zeigen</translation>
   </message>
   <message>
    <location filename="app/pages/headline.py" />
    <source>Times are in UTC.</source>
-   <translation type="unfinished" />
+   <translation>Zeiten sind in UTC.</translation>
   </message>
   <message>
    <location filename="app/pages/headline.py" />
    <source>Times of {zone}, {offset}.</source>
-   <translation type="unfinished" />
+   <translation>Zeiten von {zone}, {offset}.</translation>
   </message>
   <message>
    <location filename="app/pages/headline.py" />
    <source>UTC</source>
-   <translation type="unfinished" />
+   <translation>UTC</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source> hPa</source>
-   <translation type="unfinished" />
+   <translation> hPa</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source> °C</source>
-   <translation type="unfinished" />
+   <translation> °C</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>Alignment {n}</source>
-   <translation type="unfinished" />
+   <translation>Ausrichtung {n}</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>Between which turns of the bolts</source>
-   <translation type="unfinished" />
+   <translation>Zwischen welchen Drehungen der Stellschrauben</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>It could not be worked out because of a fault in the program.</source>
-   <translation type="unfinished" />
+   <translation>Wegen eines Fehlers im Programm ließ es sich nicht berechnen.</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>It is being worked out …</source>
-   <translation type="unfinished" />
+   <translation>Es wird berechnet …</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>Refracted pole</source>
-   <translation type="unfinished" />
+   <translation>Gehobener Pol</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>Solve again</source>
-   <translation type="unfinished" />
+   <translation>Neu berechnen</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>Solve again with other choices</source>
-   <translation type="unfinished" />
+   <translation>Mit anderen Vorgaben neu berechnen</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>Solved again; the night itself stays as it is.</source>
-   <translation type="unfinished" />
+   <translation>Neu berechnet; die Nacht selbst bleibt, wie sie ist.</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>The night itself stays as it is.</source>
-   <translation type="unfinished" />
+   <translation>Die Nacht selbst bleibt, wie sie ist.</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>The pressure at the station</source>
-   <translation type="unfinished" />
+   <translation>Der Luftdruck am Standort</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>The temperature</source>
-   <translation type="unfinished" />
+   <translation>Die Temperatur</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>True pole</source>
-   <translation type="unfinished" />
+   <translation>Wahrer Pol</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
    <source>Use the leg {leg}</source>
-   <translation type="unfinished" />
+   <translation>Etappe {leg} verwenden</translation>
   </message>
   <message>
    <location filename="app/pages/log/carrying.py" />
    <source>Add what “{file}” holds to the log? Nothing here is replaced.</source>
-   <translation type="unfinished" />
+   <translation>Den Inhalt von „{file}“ ins Nachtbuch aufnehmen? Hier wird nichts ersetzt.</translation>
   </message>
   <message>
    <location filename="app/pages/log/carrying.py" />
    <source>Choose a backup or an exported night</source>
-   <translation type="unfinished" />
+   <translation>Sicherung oder exportierte Nacht wählen</translation>
   </message>
   <message>
    <location filename="app/pages/log/carrying.py" />
    <source>Choose a damaged log of nights</source>
-   <translation type="unfinished" />
+   <translation>Beschädigtes Nachtbuch wählen</translation>
   </message>
   <message>
    <location filename="app/pages/log/carrying.py" />
    <source>No, leave it</source>
-   <translation type="unfinished" />
+   <translation>Nein, lassen</translation>
   </message>
   <message>
    <location filename="app/pages/log/carrying.py" />
    <source>Save a backup of the log</source>
-   <translation type="unfinished" />
+   <translation>Sicherung des Nachtbuchs speichern</translation>
   </message>
   <message>
    <location filename="app/pages/log/carrying.py" />
    <source>Save the night</source>
-   <translation type="unfinished" />
+   <translation>Die Nacht speichern</translation>
   </message>
   <message>
    <location filename="app/pages/log/carrying.py" />
    <source>Yes, add it</source>
-   <translation type="unfinished" />
+   <translation>Ja, aufnehmen</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>Bolt scale</source>
-   <translation type="unfinished" />
+   <translation>Gang der Stellschrauben</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>Error reached</source>
-   <translation type="unfinished" />
+   <translation>Erreichter Fehler</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>Minutes spent</source>
-   <translation type="unfinished" />
+   <translation>Gebrauchte Minuten</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>Nights compared</source>
-   <translation type="unfinished" />
+   <translation>Nächte im Vergleich</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>No night in the log has this figure yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch keine Nacht im Nachtbuch hat diesen Wert.</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
@@ -1856,57 +1856,57 @@
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>What is compared</source>
-   <translation type="unfinished" />
+   <translation>Was verglichen wird</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>altitude bolt</source>
-   <translation type="unfinished" />
+   <translation>Höhenschraube</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>as it was meant</source>
-   <translation type="unfinished" />
+   <translation>wie beabsichtigt</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>axis error reached, arcminutes</source>
-   <translation type="unfinished" />
+   <translation>erreichter Achsfehler, Bogenminuten</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>azimuth bolt</source>
-   <translation type="unfinished" />
+   <translation>Azimutschraube</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>bolts</source>
-   <translation type="unfinished" />
+   <translation>Stellschrauben</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>error reached</source>
-   <translation type="unfinished" />
+   <translation>erreichter Fehler</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>minutes spent</source>
-   <translation type="unfinished" />
+   <translation>gebrauchte Minuten</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>minutes, first leg to result</source>
-   <translation type="unfinished" />
+   <translation>Minuten, erste Etappe bis Ergebnis</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>moved over meant</source>
-   <translation type="unfinished" />
+   <translation>bewegt zu beabsichtigt</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>peak to peak, arcseconds</source>
-   <translation type="unfinished" />
+   <translation>von Spitze zu Spitze, Bogensekunden</translation>
   </message>
   <message>
    <location filename="app/pages/log/filebar.py" />
@@ -1916,32 +1916,32 @@
   <message>
    <location filename="app/pages/log/filebar.py" />
    <source>No, keep it</source>
-   <translation type="unfinished" />
+   <translation>Nein, behalten</translation>
   </message>
   <message>
    <location filename="app/pages/log/filebar.py" />
    <source>Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde geändert.</translation>
   </message>
   <message>
    <location filename="app/pages/log/filebar.py" />
    <source>These files ({pattern})</source>
-   <translation type="unfinished" />
+   <translation>Diese Dateien ({pattern})</translation>
   </message>
   <message>
    <location filename="app/pages/log/filebar.py" />
    <source>This could not be done because of a fault in the program.</source>
-   <translation type="unfinished" />
+   <translation>Wegen eines Fehlers im Programm war das nicht möglich.</translation>
   </message>
   <message>
    <location filename="app/pages/log/filebar.py" />
    <source>Working on the file …</source>
-   <translation type="unfinished" />
+   <translation>Die Datei wird bearbeitet …</translation>
   </message>
   <message>
    <location filename="app/pages/log/filebar.py" />
    <source>Yes, replace it</source>
-   <translation type="unfinished" />
+   <translation>Ja, ersetzen</translation>
   </message>
   <message>
    <location filename="app/pages/log/filebar.py" />
@@ -1951,202 +1951,202 @@
   <message>
    <location filename="app/pages/log/keeping.py" />
    <source>A backup or a night exported as JSON: what it holds is added to this log. Nothing that is here is replaced or lost.</source>
-   <translation type="unfinished" />
+   <translation>Eine Sicherung oder eine als JSON exportierte Nacht: Ihr Inhalt kommt zu diesem Nachtbuch hinzu. Nichts, was hier ist, wird ersetzt oder geht verloren.</translation>
   </message>
   <message>
    <location filename="app/pages/log/keeping.py" />
    <source>A damaged log is salvaged by itself: the old file is kept untouched beside a new one, all that can be read is saved into the new one, and you are told how much that is. Any other damaged log, whatever its name, can be salvaged into this log here. Choose the log in use to have it looked through.</source>
-   <translation type="unfinished" />
+   <translation>Ein beschädigtes Nachtbuch wird von selbst gerettet: Die alte Datei bleibt unberührt neben einer neuen, alles Lesbare kommt in die neue, und Sie erfahren, wie viel das ist. Jedes andere beschädigte Nachtbuch, wie es auch heißt, lässt sich hier in dieses retten. Wählen Sie das benutzte Nachtbuch, um es durchsehen zu lassen.</translation>
   </message>
   <message>
    <location filename="app/pages/log/keeping.py" />
    <source>All nights, all readings and all settings in one file. It is read back before you are told that it is good. Put it on another disk than this one.</source>
-   <translation type="unfinished" />
+   <translation>Alle Nächte, alle Ablesungen und alle Einstellungen in einer Datei. Sie wird zurückgelesen, bevor sie für gut erklärt wird. Legen Sie sie auf einen anderen Datenträger als diesen.</translation>
   </message>
   <message>
    <location filename="app/pages/log/keeping.py" />
    <source>Backup</source>
-   <translation type="unfinished" />
+   <translation>Sicherung</translation>
   </message>
   <message>
    <location filename="app/pages/log/keeping.py" />
    <source>If the log is damaged</source>
-   <translation type="unfinished" />
+   <translation>Wenn das Nachtbuch beschädigt ist</translation>
   </message>
   <message>
    <location filename="app/pages/log/keeping.py" />
    <source>Restore and import</source>
-   <translation type="unfinished" />
+   <translation>Zurückholen und einlesen</translation>
   </message>
   <message>
    <location filename="app/pages/log/keeping.py" />
    <source>Restore or import</source>
-   <translation type="unfinished" />
+   <translation>Zurückholen oder einlesen</translation>
   </message>
   <message>
    <location filename="app/pages/log/keeping.py" />
    <source>Salvage a damaged log file…</source>
-   <translation type="unfinished" />
+   <translation>Beschädigtes Nachtbuch retten…</translation>
   </message>
   <message>
    <location filename="app/pages/log/keeping.py" />
    <source>Save a backup</source>
-   <translation type="unfinished" />
+   <translation>Sicherung speichern</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
    <source>1 night.</source>
-   <translation type="unfinished" />
+   <translation>1 Nacht.</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
    <source>Found in {n} nights.</source>
-   <translation type="unfinished" />
+   <translation>In {n} Nächten gefunden.</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
    <source>Nights</source>
-   <translation type="unfinished" />
+   <translation>Nächte</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
    <source>Nights, the newest first</source>
-   <translation type="unfinished" />
+   <translation>Nächte, die neueste zuerst</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
    <source>No night is in the log yet: the first leg or note makes one of tonight.</source>
-   <translation type="unfinished" />
+   <translation>Noch steht keine Nacht im Nachtbuch: Die erste Etappe oder Notiz macht heute zu einer.</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
    <source>Search</source>
-   <translation type="unfinished" />
+   <translation>Suchen</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
    <source>place, star, equipment, words of a note</source>
-   <translation type="unfinished" />
+   <translation>Ort, Stern, Ausrüstung, Wörter einer Notiz</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
    <source>{n} nights.</source>
-   <translation type="unfinished" />
+   <translation>{n} Nächte.</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Alignment</source>
-   <translation type="unfinished" />
+   <translation>Ausrichtung</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Begun</source>
-   <translation type="unfinished" />
+   <translation>Beginn</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Bolts</source>
-   <translation type="unfinished" />
+   <translation>Stellschrauben</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Carry this night out</source>
-   <translation type="unfinished" />
+   <translation>Diese Nacht mitnehmen</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Drift logs, CSV</source>
-   <translation type="unfinished" />
+   <translation>Driftprotokolle, CSV</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Drift ″/min</source>
-   <translation type="unfinished" />
+   <translation>Drift ″/min</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Everything, JSON</source>
-   <translation type="unfinished" />
+   <translation>Alles, JSON</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Leg</source>
-   <translation type="unfinished" />
+   <translation>Etappe</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Legs</source>
-   <translation type="unfinished" />
+   <translation>Etappen</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Minutes</source>
-   <translation type="unfinished" />
+   <translation>Minuten</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>No star was watched in this night.</source>
-   <translation type="unfinished" />
+   <translation>In dieser Nacht wurde kein Stern beobachtet.</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Readings</source>
-   <translation type="unfinished" />
+   <translation>Ablesungen</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Report, HTML</source>
-   <translation type="unfinished" />
+   <translation>Bericht, HTML</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Report, PDF</source>
-   <translation type="unfinished" />
+   <translation>Bericht, PDF</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightsheet.py" />
    <source>Time</source>
-   <translation type="unfinished" />
+   <translation>Zeit</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>A note for this night</source>
-   <translation type="unfinished" />
+   <translation>Eine Notiz zu dieser Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>A picture can also be dropped on this page.</source>
-   <translation type="unfinished" />
+   <translation>Ein Bild kann auch auf dieser Seite abgelegt werden.</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>Add a picture</source>
-   <translation type="unfinished" />
+   <translation>Bild hinzufügen</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>Change</source>
-   <translation type="unfinished" />
+   <translation>Ändern</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>Keep the change</source>
-   <translation type="unfinished" />
+   <translation>Änderung behalten</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>Leave it as it was</source>
-   <translation type="unfinished" />
+   <translation>Lassen, wie es war</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>Notes and pictures</source>
-   <translation type="unfinished" />
+   <translation>Notizen und Bilder</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>Put it back</source>
-   <translation type="unfinished" />
+   <translation>Zurückholen</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
@@ -2156,157 +2156,157 @@
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>The note is removed.</source>
-   <translation type="unfinished" />
+   <translation>Die Notiz ist entfernt.</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>The picture is removed.</source>
-   <translation type="unfinished" />
+   <translation>Das Bild ist entfernt.</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>What went well, what to change</source>
-   <translation type="unfinished" />
+   <translation>Was gut ging, was zu ändern ist</translation>
   </message>
   <message>
    <location filename="app/pages/log/notes.py" />
    <source>Write it down</source>
-   <translation type="unfinished" />
+   <translation>Aufschreiben</translation>
   </message>
   <message>
    <location filename="app/pages/log/page.py" />
    <source>Compare</source>
-   <translation type="unfinished" />
+   <translation>Vergleichen</translation>
   </message>
   <message>
    <location filename="app/pages/log/page.py" />
    <source>Every night is kept here as it happened: legs with all readings, turns of the bolts, results, checklist, weather, notes and pictures. Choose a night to open it.</source>
-   <translation type="unfinished" />
+   <translation>Jede Nacht bleibt hier, wie sie war: Etappen mit allen Ablesungen, Drehungen der Stellschrauben, Ergebnisse, Checkliste, Wetter, Notizen und Bilder. Wählen Sie eine Nacht, um sie zu öffnen.</translation>
   </message>
   <message>
    <location filename="app/pages/log/page.py" />
    <source>Keep safe</source>
-   <translation type="unfinished" />
+   <translation>Sicher aufheben</translation>
   </message>
   <message>
    <location filename="app/pages/log/page.py" />
    <source>The nights cannot be read because of a fault in the program.</source>
-   <translation type="unfinished" />
+   <translation>Wegen eines Fehlers im Programm lassen sich die Nächte nicht lesen.</translation>
   </message>
   <message>
    <location filename="app/pages/log/page.py" />
    <source>This night cannot be read from the log.</source>
-   <translation type="unfinished" />
+   <translation>Diese Nacht lässt sich nicht aus dem Nachtbuch lesen.</translation>
   </message>
   <message>
    <location filename="app/pages/log/page.py" />
    <source>What remains of the nights?</source>
-   <translation type="unfinished" />
+   <translation>Was bleibt von den Nächten?</translation>
   </message>
   <message>
    <location filename="app/pages/log/pictureview.py" />
    <source>Caption</source>
-   <translation type="unfinished" />
+   <translation>Bildunterschrift</translation>
   </message>
   <message>
    <location filename="app/pages/log/pictureview.py" />
    <source>Caption of {name}</source>
-   <translation type="unfinished" />
+   <translation>Bildunterschrift von {name}</translation>
   </message>
   <message>
    <location filename="app/pages/log/pictureview.py" />
    <source>Remove the picture</source>
-   <translation type="unfinished" />
+   <translation>Bild entfernen</translation>
   </message>
   <message>
    <location filename="app/pages/log/pictureview.py" />
    <source>Remove the picture {name}</source>
-   <translation type="unfinished" />
+   <translation>Bild {name} entfernen</translation>
   </message>
   <message>
    <location filename="app/pages/log/pictureview.py" />
    <source>what it shows; goes into the report</source>
-   <translation type="unfinished" />
+   <translation>was es zeigt; kommt in den Bericht</translation>
   </message>
   <message>
    <location filename="app/pages/log/remembering.py" />
    <source>Choose a picture</source>
-   <translation type="unfinished" />
+   <translation>Bild wählen</translation>
   </message>
   <message>
    <location filename="app/pages/log/remembering.py" />
    <source>Open a night first: the picture goes with it.</source>
-   <translation type="unfinished" />
+   <translation>Öffnen Sie zuerst eine Nacht: Das Bild gehört zu ihr.</translation>
   </message>
   <message>
    <location filename="app/pages/log/remembering.py" />
    <source>The caption is kept.</source>
-   <translation type="unfinished" />
+   <translation>Die Bildunterschrift ist gespeichert.</translation>
   </message>
   <message>
    <location filename="app/pages/log/remembering.py" />
    <source>This waits in memory: another copy of the program writes the log. It is written when that copy is closed.</source>
-   <translation type="unfinished" />
+   <translation>Das wartet im Speicher: Eine andere Kopie des Programms schreibt das Nachtbuch. Es wird geschrieben, sobald jene geschlossen ist.</translation>
   </message>
   <message>
    <location filename="app/pages/log/remembering.py" />
    <source>{name} is kept with the night.</source>
-   <translation type="unfinished" />
+   <translation>{name} ist bei der Nacht gespeichert.</translation>
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
    <source>1 leg</source>
-   <translation type="unfinished" />
+   <translation>1 Etappe</translation>
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
    <source>1 tracking run</source>
-   <translation type="unfinished" />
+   <translation>1 Aufzeichnung der Nachführung</translation>
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
    <source>from the first leg to the result</source>
-   <translation type="unfinished" />
+   <translation>von der ersten Etappe bis zum Ergebnis</translation>
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
    <source>m/s wind</source>
-   <translation type="unfinished" />
+   <translation>m/s Wind</translation>
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
    <source>not aligned</source>
-   <translation type="unfinished" />
+   <translation>nicht ausgerichtet</translation>
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
    <source>turns of the bolts</source>
-   <translation type="unfinished" />
+   <translation>Drehungen der Stellschrauben</translation>
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
    <source>{count} legs</source>
-   <translation type="unfinished" />
+   <translation>{count} Etappen</translation>
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
    <source>{count} tracking runs</source>
-   <translation type="unfinished" />
+   <translation>{count} Aufzeichnungen der Nachführung</translation>
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
    <source>{leg} (left out)</source>
-   <translation type="unfinished" />
+   <translation>{leg} (ausgelassen)</translation>
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
    <source>{target}: flipped at {times}</source>
-   <translation type="unfinished" />
+   <translation>{target}: umgeschlagen um {times}</translation>
   </message>
   <message>
    <location filename="app/pages/log/words.py" />
    <source>± {width}′ (95 %), axis error reached</source>
-   <translation type="unfinished" />
+   <translation>± {width}′ (95 %), erreichter Achsfehler</translation>
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
@@ -3255,11 +3255,6 @@
   </message>
   <message>
    <location filename="app/pages/mount/wishform.py" />
-   <source> kg</source>
-   <translation> kg</translation>
-  </message>
-  <message>
-   <location filename="app/pages/mount/wishform.py" />
    <source>A mount that lacks one of these is out.</source>
    <translation>Eine Montierung, der eines davon fehlt, scheidet aus.</translation>
   </message>
@@ -3321,228 +3316,229 @@
   <message>
    <location filename="app/pages/plan/agenda.py" />
    <source>Noon to noon</source>
-   <translation type="unfinished" />
+   <translation>Mittag bis Mittag</translation>
   </message>
   <message>
    <location filename="app/pages/plan/agenda.py" />
    <source>{begin} to {end}</source>
-   <translation type="unfinished" />
+   <translation>{begin} bis {end}</translation>
   </message>
   <message>
    <location filename="app/pages/plan/bestsection.py" />
    <source>, magnitude {magnitude:.1f}</source>
-   <translation type="unfinished" />
+   <translation>, Helligkeit {magnitude:.1f}</translation>
   </message>
   <message>
    <location filename="app/pages/plan/bestsection.py" />
    <source>All to magnitude 9</source>
-   <translation type="unfinished" />
+   <translation>Alle bis Helligkeit 9</translation>
   </message>
   <message>
    <location filename="app/pages/plan/bestsection.py" />
    <source>Best placed tonight</source>
-   <translation type="unfinished" />
+   <translation>Heute am günstigsten</translation>
   </message>
   <message>
    <location filename="app/pages/plan/bestsection.py" />
    <source>From which list</source>
-   <translation type="unfinished" />
+   <translation>Aus welcher Liste</translation>
   </message>
   <message>
    <location filename="app/pages/plan/bestsection.py" />
    <source>In order of the hours in which they are clear in the dark, each hour counted more the higher the object stands and less the nearer and brighter the Moon. The order is our own.</source>
-   <translation type="unfinished" />
+   <translation>Geordnet nach den Stunden, in denen sie im Dunkeln frei stehen; jede Stunde zählt mehr, je höher das Objekt steht, und weniger, je näher und heller der Mond ist. Die Ordnung ist unsere eigene.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/bestsection.py" />
    <source>It does not get dark enough tonight for clusters and nebulae.</source>
-   <translation type="unfinished" />
+   <translation>Heute Nacht wird es für Sternhaufen und Nebel nicht dunkel genug.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/bestsection.py" />
    <source>Messier's list</source>
-   <translation type="unfinished" />
+   <translation>Messier-Liste</translation>
   </message>
   <message>
    <location filename="app/pages/plan/bestsection.py" />
    <source>Nothing of this list rises high enough: try a lower altitude.</source>
-   <translation type="unfinished" />
+   <translation>Nichts auf dieser Liste steigt hoch genug: Versuchen Sie eine geringere Höhe.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/bestsection.py" />
    <source>Take it as target</source>
-   <translation type="unfinished" />
+   <translation>Als Objekt nehmen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/bestsection.py" />
    <source>Which objects</source>
-   <translation type="unfinished" />
+   <translation>Welche Objekte</translation>
   </message>
   <message>
    <location filename="app/pages/plan/bestsection.py" />
    <source>{name}   {kind}{size}
 {height:.0f}° high at {time}, clear for {hours:.1f} h, Moon {moon:.0f}° away</source>
-   <translation type="unfinished" />
+   <translation>{name}   {kind}{size}
+{height:.0f}° hoch um {time}, frei für {hours:.1f} h, Mond {moon:.0f}° entfernt</translation>
   </message>
   <message>
    <location filename="app/pages/plan/eyesection.py" />
    <source>0: away from the mount; clockwise from behind.</source>
-   <translation type="unfinished" />
+   <translation>0: von der Montierung weg; im Uhrzeigersinn von hinten.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/eyesection.py" />
    <source>At {time} it is {place}, {height:.1f} m up; drawn as seen from behind.</source>
-   <translation type="unfinished" />
+   <translation>Um {time} sitzt es {place}, {height:.1f} m hoch; gezeichnet von hinten gesehen.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/eyesection.py" />
    <source>Choose a target above to see where the eyepiece goes.</source>
-   <translation type="unfinished" />
+   <translation>Wählen Sie oben ein Objekt, um zu sehen, wohin das Okular geht.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/eyesection.py" />
    <source>Height and place of the eyepiece</source>
-   <translation type="unfinished" />
+   <translation>Höhe und Platz des Okulars</translation>
   </message>
   <message>
    <location filename="app/pages/plan/eyesection.py" />
    <source>Newtonian and mount</source>
-   <translation type="unfinished" />
+   <translation>Newton und Montierung</translation>
   </message>
   <message>
    <location filename="app/pages/plan/eyesection.py" />
    <source>No other turn in the rings does better.</source>
-   <translation type="unfinished" />
+   <translation>Keine andere Drehung in den Rohrschellen ist besser.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/eyesection.py" />
    <source>On an alt-azimuth mount the eyepiece stays on the same side of the tube all night; only its height changes. This is about equatorial mounts.</source>
-   <translation type="unfinished" />
+   <translation>Auf einer azimutalen Montierung bleibt das Okular die ganze Nacht auf derselben Seite des Rohrs; nur seine Höhe ändert sich. Hier geht es um parallaktische Montierungen.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/eyesection.py" />
    <source>The target gives no session tonight.</source>
-   <translation type="unfinished" />
+   <translation>Das Objekt ergibt heute Nacht keine Zeit für Aufnahmen.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/eyesection.py" />
    <source>Turned to {turn:.0f}° in its rings it is in reach for {after:.0f} % of the session instead of {before:.0f} %.</source>
-   <translation type="unfinished" />
+   <translation>Auf {turn:.0f}° in den Rohrschellen gedreht ist es {after:.0f} % der Zeit erreichbar statt {before:.0f} %.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/eyesection.py" />
    <source>Where the eyepiece ends up</source>
-   <translation type="unfinished" />
+   <translation>Wohin das Okular kommt</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>April</source>
-   <translation type="unfinished" />
+   <translation>April</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>August</source>
-   <translation type="unfinished" />
+   <translation>August</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>December</source>
-   <translation type="unfinished" />
+   <translation>Dezember</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>February</source>
-   <translation type="unfinished" />
+   <translation>Februar</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>January</source>
-   <translation type="unfinished" />
+   <translation>Januar</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>July</source>
-   <translation type="unfinished" />
+   <translation>Juli</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>June</source>
-   <translation type="unfinished" />
+   <translation>Juni</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>March</source>
-   <translation type="unfinished" />
+   <translation>März</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>May</source>
-   <translation type="unfinished" />
+   <translation>Mai</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>Night from {begin} to {end}.</source>
-   <translation type="unfinished" />
+   <translation>Nacht vom {begin} auf den {end}.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>November</source>
-   <translation type="unfinished" />
+   <translation>November</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>October</source>
-   <translation type="unfinished" />
+   <translation>Oktober</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>September</source>
-   <translation type="unfinished" />
+   <translation>September</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>all day</source>
-   <translation type="unfinished" />
+   <translation>den ganzen Tag</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>at {time}; clear for {span}</source>
-   <translation type="unfinished" />
+   <translation>um {time}; frei für {span}</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>choose a target</source>
-   <translation type="unfinished" />
+   <translation>Wählen Sie ein Objekt</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>clear and high enough in the dark</source>
-   <translation type="unfinished" />
+   <translation>frei und hoch genug im Dunkeln</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>from noon to noon</source>
-   <translation type="unfinished" />
+   <translation>von Mittag bis Mittag</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>in the dark: there is no darkness</source>
-   <translation type="unfinished" />
+   <translation>im Dunkeln: Es wird nicht dunkel</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>it stays too light for stars</source>
-   <translation type="unfinished" />
+   <translation>für Sterne bleibt es zu hell</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>needed in this session</source>
-   <translation type="unfinished" />
+   <translation>kein Umschlagen in dieser Zeit</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>never</source>
-   <translation type="unfinished" />
+   <translation>nie</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
@@ -3552,392 +3548,392 @@
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>the first of {count}</source>
-   <translation type="unfinished" />
+   <translation>der erste von {count}</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>this kind of mount does not flip</source>
-   <translation type="unfinished" />
+   <translation>diese Art Montierung schlägt nicht um</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>until {time}, {span}</source>
-   <translation type="unfinished" />
+   <translation>bis {time}, {span}</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>up: it stays {depth:.0f}° or more below the horizon</source>
-   <translation type="unfinished" />
+   <translation>am Himmel: Es bleibt {depth:.0f}° oder mehr unter dem Horizont</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>{day} {month}</source>
-   <translation type="unfinished" />
+   <translation>{day}. {month}</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>{day} {year}</source>
-   <translation type="unfinished" />
+   <translation>{day} {year}</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>{span} without light</source>
-   <translation type="unfinished" />
+   <translation>{span} ohne Licht</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
    <source>{until} of {light}</source>
-   <translation type="unfinished" />
+   <translation>{until} ({light})</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipkeys.py" />
    <source>Centred and focused again</source>
-   <translation type="unfinished" />
+   <translation>Wieder zentriert und scharf gestellt</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipkeys.py" />
    <source>Flipped at {time}, centred and focused again at {again}.</source>
-   <translation type="unfinished" />
+   <translation>Umgeschlagen um {time}, wieder zentriert und scharf um {again}.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipkeys.py" />
    <source>Flipped at {time}. Now centre the target and focus.</source>
-   <translation type="unfinished" />
+   <translation>Umgeschlagen um {time}. Zentrieren Sie nun das Objekt und stellen Sie scharf.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipkeys.py" />
    <source>Take the last one back</source>
-   <translation type="unfinished" />
+   <translation>Letztes zurücknehmen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipkeys.py" />
    <source>The mount has flipped</source>
-   <translation type="unfinished" />
+   <translation>Die Montierung ist umgeschlagen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>Begin</source>
-   <translation type="unfinished" />
+   <translation>Beginn</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>Choose a target above to see when the mount must flip.</source>
-   <translation type="unfinished" />
+   <translation>Wählen Sie oben ein Objekt, um zu sehen, wann die Montierung umschlagen muss.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>End</source>
-   <translation type="unfinished" />
+   <translation>Ende</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>Exposures and the flip</source>
-   <translation type="unfinished" />
+   <translation>Belichtungen und das Umschlagen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>From {begin} to {end}: {count:,} exposures, none cut.</source>
-   <translation type="unfinished" />
+   <translation>Von {begin} bis {end}: {count:,} Belichtungen, keine abgebrochen.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>It passed the meridian {span} before that, towards the west.</source>
-   <translation type="unfinished" />
+   <translation>Es ging {span} davor durch den Meridian, nach Westen.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>Last exposure ends {stops}, flip at {turns}, on again at {resumes}: {lost} without light. Before: tube {before}. After: tube {after}.</source>
-   <translation type="unfinished" />
+   <translation>Letzte Belichtung endet {stops}, Umschlagen um {turns}, weiter um {resumes}: {lost} ohne Licht. Vorher: Rohr {before}. Nachher: Rohr {after}.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>Latest time before the mount's limit: {latest}.</source>
-   <translation type="unfinished" />
+   <translation>Spätestens, vor dem Anschlag der Montierung: {latest}.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>Mount and series</source>
-   <translation type="unfinished" />
+   <translation>Montierung und Serie</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>Negative: it must stop before.</source>
-   <translation type="unfinished" />
+   <translation>Negativ: Sie muss vorher anhalten.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>On the meridian</source>
-   <translation type="unfinished" />
+   <translation>Auf dem Meridian</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>On the meridian below the pole</source>
-   <translation type="unfinished" />
+   <translation>Auf dem Meridian unter dem Pol</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>The flip</source>
-   <translation type="unfinished" />
+   <translation>Das Umschlagen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>The mount must stop at {stop} and wait until {go}.</source>
-   <translation type="unfinished" />
+   <translation>Die Montierung muss um {stop} anhalten und bis {go} warten.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>Type a time of this night, like 22:30, or leave it empty.</source>
-   <translation type="unfinished" />
+   <translation>Geben Sie eine Zeit dieser Nacht wie 22:30 ein oder lassen Sie es leer.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>empty: when it is dark</source>
-   <translation type="unfinished" />
+   <translation>leer: wenn es dunkel ist</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>empty: while clear</source>
-   <translation type="unfinished" />
+   <translation>leer: solange es frei steht</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
    <source>{where} at {time}, {height:.0f}° high.</source>
-   <translation type="unfinished" />
+   <translation>{where} um {time}, {height:.0f}° hoch.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/mountchoice.py" />
    <source>Alt-azimuth</source>
-   <translation type="unfinished" />
+   <translation>Azimutal</translation>
   </message>
   <message>
    <location filename="app/pages/plan/mountchoice.py" />
    <source>Fork on a wedge</source>
-   <translation type="unfinished" />
+   <translation>Gabel auf Polkeil</translation>
   </message>
   <message>
    <location filename="app/pages/plan/page.py" />
    <source>All of it depends on where you are: say where that is.</source>
-   <translation type="unfinished" />
+   <translation>Alles hängt davon ab, wo Sie sind: Sagen Sie, wo das ist.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/page.py" />
    <source>Best placed</source>
-   <translation type="unfinished" />
+   <translation>Am günstigsten</translation>
   </message>
   <message>
    <location filename="app/pages/plan/page.py" />
    <source>Dark</source>
-   <translation type="unfinished" />
+   <translation>Dunkel</translation>
   </message>
   <message>
    <location filename="app/pages/plan/page.py" />
    <source>Flip</source>
-   <translation type="unfinished" />
+   <translation>Umschlagen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/page.py" />
    <source>Reference stars</source>
-   <translation type="unfinished" />
+   <translation>Referenzsterne</translation>
   </message>
   <message>
    <location filename="app/pages/plan/page.py" />
    <source>Target, highest</source>
-   <translation type="unfinished" />
+   <translation>Objekt, am höchsten</translation>
   </message>
   <message>
    <location filename="app/pages/plan/page.py" />
    <source>Time line</source>
-   <translation type="unfinished" />
+   <translation>Zeitlinie</translation>
   </message>
   <message>
    <location filename="app/pages/plan/page.py" />
    <source>What can I do tonight, and when?</source>
-   <translation type="unfinished" />
+   <translation>Was kann ich heute Nacht tun, und wann?</translation>
   </message>
   <message>
    <location filename="app/pages/plan/page.py" />
    <source>When it is dark, what stands well, when the mount must flip, and which stars to set it up by: one line of time for the whole night.</source>
-   <translation type="unfinished" />
+   <translation>Wann es dunkel ist, was gut steht, wann die Montierung umschlagen muss und nach welchen Sternen man sie einrichtet: die ganze Nacht auf einer Zeitlinie.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>Altitude, degrees</source>
-   <translation type="unfinished" />
+   <translation>Höhe, Grad</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>Brightest pair for a drift alignment</source>
-   <translation type="unfinished" />
+   <translation>Hellstes Paar zum Ausrichten nach der Drift</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>Exposures and flip</source>
-   <translation type="unfinished" />
+   <translation>Belichtungen und Umschlagen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>Field rotation, degrees per hour</source>
-   <translation type="unfinished" />
+   <translation>Bildfelddrehung, Grad je Stunde</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>Height of the eye above the ground</source>
-   <translation type="unfinished" />
+   <translation>Höhe des Auges über dem Boden</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>Round the tube: 0° on top, 90° on the right from behind</source>
-   <translation type="unfinished" />
+   <translation>Rund ums Rohr: 0° oben, 90° rechts, von hinten gesehen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>Sun and darkness</source>
-   <translation type="unfinished" />
+   <translation>Sonne und Dunkelheit</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>comfortable</source>
-   <translation type="unfinished" />
+   <translation>bequem</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>comfortable from</source>
-   <translation type="unfinished" />
+   <translation>bequem ab</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>field turns</source>
-   <translation type="unfinished" />
+   <translation>Feld dreht sich</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>flip</source>
-   <translation type="unfinished" />
+   <translation>umschlagen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>may flip</source>
-   <translation type="unfinished" />
+   <translation>darf umschlagen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>on the meridian below the pole</source>
-   <translation type="unfinished" />
+   <translation>auf dem Meridian unter dem Pol</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>too low or hidden</source>
-   <translation type="unfinished" />
+   <translation>zu tief oder verdeckt</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>turned as advised</source>
-   <translation type="unfinished" />
+   <translation>gedreht wie empfohlen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>{meridian} and {aside}</source>
-   <translation type="unfinished" />
+   <translation>{meridian} und {aside}</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>{metres:.2g} m</source>
-   <translation type="unfinished" />
+   <translation>{metres:.2g} m</translation>
   </message>
   <message>
    <location filename="app/pages/plan/pictures.py" />
    <source>{rate:.3g}°/h</source>
-   <translation type="unfinished" />
+   <translation>{rate:.3g}°/h</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source> Tube {side}.</source>
-   <translation type="unfinished" />
+   <translation> Rohr {side}.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>15 min earlier</source>
-   <translation type="unfinished" />
+   <translation>15 min früher</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>15 min later</source>
-   <translation type="unfinished" />
+   <translation>15 min später</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>After a careless choice</source>
-   <translation type="unfinished" />
+   <translation>Nach achtloser Wahl</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>After these stars</source>
-   <translation type="unfinished" />
+   <translation>Nach diesen Sternen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>After {names}</source>
-   <translation type="unfinished" />
+   <translation>Nach {names}</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>How many stars</source>
-   <translation type="unfinished" />
+   <translation>Wie viele Sterne</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>Lines of equal pointing error, from 20° up; the same tone is the same error in both. North is up and east on the right, as on a map of the ground.</source>
-   <translation type="unfinished" />
+   <translation>Linien gleichen Zielfehlers, ab 20° Höhe; derselbe Ton ist in beiden derselbe Fehler. Norden ist oben und Osten rechts, wie auf einer Landkarte.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>Point into a map to read it.</source>
-   <translation type="unfinished" />
+   <translation>Zeigen Sie in eine Karte, um sie abzulesen.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>Pointing error after a careless choice</source>
-   <translation type="unfinished" />
+   <translation>Zielfehler nach achtloser Wahl</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>Pointing error after the stars chosen</source>
-   <translation type="unfinished" />
+   <translation>Zielfehler nach den gewählten Sternen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>Reference stars at {time}</source>
-   <translation type="unfinished" />
+   <translation>Referenzsterne um {time}</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>Three stars</source>
-   <translation type="unfinished" />
+   <translation>Drei Sterne</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>Two stars</source>
-   <translation type="unfinished" />
+   <translation>Zwei Sterne</translation>
   </message>
   <message>
    <location filename="app/pages/plan/starssection.py" />
    <source>expect to be {error} off</source>
-   <translation type="unfinished" />
+   <translation>mit {error} Abweichung rechnen</translation>
   </message>
   <message>
    <location filename="app/pages/plan/tonightsection.py" />
    <source>In order of time</source>
-   <translation type="unfinished" />
+   <translation>Nach der Zeit</translation>
   </message>
   <message>
    <location filename="app/pages/plan/tonightsection.py" />
    <source>The night on one line of time</source>
-   <translation type="unfinished" />
+   <translation>Die Nacht auf einer Zeitlinie</translation>
   </message>
   <message>
    <location filename="app/pages/plan/tonightsection.py" />
    <source>What happens tonight, in order of time</source>
-   <translation type="unfinished" />
+   <translation>Was heute Nacht geschieht, nach der Zeit geordnet</translation>
   </message>
   <message>
    <location filename="app/pages/pole/band.py" />
@@ -3976,8 +3972,13 @@
   </message>
   <message>
    <location filename="app/pages/pole/band.py" />
-   <source>{star} in an {view} sight, on the clock at</source>
-   <translation>{star} im Visier ({view}), auf der Uhr bei</translation>
+   <source>{star} in an erect sight, on the clock at</source>
+   <translation>{star} in einem aufrechten Visier, auf der Uhr bei</translation>
+  </message>
+  <message>
+   <location filename="app/pages/pole/band.py" />
+   <source>{star} in an inverted sight, on the clock at</source>
+   <translation>{star} in einem umgekehrten Visier, auf der Uhr bei</translation>
   </message>
   <message>
    <location filename="app/pages/pole/band.py" />
@@ -3987,32 +3988,32 @@
   <message>
    <location filename="app/pages/pole/charts.py" />
    <source>Both poles.</source>
-   <translation type="unfinished" />
+   <translation>Beide Pole.</translation>
   </message>
   <message>
    <location filename="app/pages/pole/charts.py" />
    <source>The middle of the sight: the axis.</source>
-   <translation type="unfinished" />
+   <translation>Die Mitte des Visiers: die Achse.</translation>
   </message>
   <message>
    <location filename="app/pages/pole/charts.py" />
    <source>The refracted pole.</source>
-   <translation type="unfinished" />
+   <translation>Der gehobene Pol.</translation>
   </message>
   <message>
    <location filename="app/pages/pole/charts.py" />
    <source>The true pole.</source>
-   <translation type="unfinished" />
+   <translation>Der wahre Pol.</translation>
   </message>
   <message>
    <location filename="app/pages/pole/charts.py" />
    <source>You saw it at {place}.</source>
-   <translation type="unfinished" />
+   <translation>Sie sahen ihn bei {place}.</translation>
   </message>
   <message>
    <location filename="app/pages/pole/charts.py" />
    <source>axis</source>
-   <translation type="unfinished" />
+   <translation>Achse</translation>
   </message>
   <message>
    <location filename="app/pages/pole/charts.py" />
@@ -4022,17 +4023,17 @@
   <message>
    <location filename="app/pages/pole/charts.py" />
    <source>seen</source>
-   <translation type="unfinished" />
+   <translation>gesehen</translation>
   </message>
   <message>
    <location filename="app/pages/pole/charts.py" />
    <source>{star} belongs at {place}.</source>
-   <translation type="unfinished" />
+   <translation>{star} gehört auf {place}.</translation>
   </message>
   <message>
    <location filename="app/pages/pole/charts.py" />
    <source>{star}, magnitude {magnitude:.1f}: {place}.</source>
-   <translation type="unfinished" />
+   <translation>{star}, Helligkeit {magnitude:.1f}: {place}.</translation>
   </message>
   <message>
    <location filename="app/pages/pole/empty.py" />
@@ -4207,7 +4208,7 @@
   <message>
    <location filename="app/pages/pole/sightreading.py" />
    <source>The distance from the middle</source>
-   <translation type="unfinished" />
+   <translation>Der Abstand von der Mitte</translation>
   </message>
   <message>
    <location filename="app/pages/pole/sightreading.py" />
@@ -4222,12 +4223,12 @@
   <message>
    <location filename="app/pages/pole/sightverdict.py" />
    <source>A sight is good to a few minutes of arc at best: then watch a star drift.</source>
-   <translation type="unfinished" />
+   <translation>Ein Visier ist bestenfalls auf einige Bogenminuten genau: Beobachten Sie danach die Drift eines Sterns.</translation>
   </message>
   <message>
    <location filename="app/pages/pole/sightverdict.py" />
    <source>On the sky the axis is {size} from the true pole, as read at {time:%H:%M:%S} UTC.</source>
-   <translation type="unfinished" />
+   <translation>Am Himmel ist die Achse {size} vom wahren Pol entfernt, abgelesen um {time:%H:%M:%S} UTC.</translation>
   </message>
   <message>
    <location filename="app/pages/pole/sightview.py" />
@@ -4252,7 +4253,7 @@
   <message>
    <location filename="app/pages/pole/sightview.py" />
    <source>The field of view</source>
-   <translation type="unfinished" />
+   <translation>Das Gesichtsfeld</translation>
   </message>
   <message>
    <location filename="app/pages/pole/sightview.py" />
@@ -4262,12 +4263,12 @@
   <message>
    <location filename="app/pages/pole/standing.py" />
    <source>By your horizon {star} is hidden now: what stands there reaches {height:.0f}° high. Use the ways for a hidden pole.</source>
-   <translation type="unfinished" />
+   <translation>Nach Ihrem Horizont ist {star} jetzt verdeckt: Was dort steht, reicht {height:.0f}° hoch. Nehmen Sie die Wege für einen verdeckten Pol.</translation>
   </message>
   <message>
    <location filename="app/pages/pole/standing.py" />
    <source>{star} is below the horizon now: it cannot be seen from here.</source>
-   <translation type="unfinished" />
+   <translation>{star} steht jetzt unter dem Horizont: Er ist von hier nicht zu sehen.</translation>
   </message>
   <message>
    <location filename="app/pages/pole/turns.py" />
@@ -4312,152 +4313,152 @@
   <message>
    <location filename="app/pages/pole/words.py" />
    <source>{clock}, {distance} from the middle</source>
-   <translation type="unfinished" />
+   <translation>{clock}, {distance} von der Mitte</translation>
   </message>
   <message>
    <location filename="app/pages/pole/words.py" />
    <source>{direction} ({azimuth:.1f}°), {altitude:.1f}° high</source>
-   <translation type="unfinished" />
+   <translation>{direction} ({azimuth:.1f}°), {altitude:.1f}° hoch</translation>
   </message>
   <message>
    <location filename="app/pages/pole/words.py" />
    <source>{hour_angle} east</source>
-   <translation type="unfinished" />
+   <translation>{hour_angle} Ost</translation>
   </message>
   <message>
    <location filename="app/pages/pole/words.py" />
    <source>{hour_angle} west</source>
-   <translation type="unfinished" />
+   <translation>{hour_angle} West</translation>
   </message>
   <message>
    <location filename="app/pages/pole/words.py" />
    <source>{hours} h {minutes} min</source>
-   <translation type="unfinished" />
+   <translation>{hours} h {minutes} min</translation>
   </message>
   <message>
    <location filename="app/pages/pole/words.py" />
    <source>{time:%H:%M} UTC</source>
-   <translation type="unfinished" />
+   <translation>{time:%H:%M} UTC</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>Angle of the derotator through the night</source>
-   <translation type="unfinished" />
+   <translation>Winkel des Derotators durch die Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>At {limit:g}° a second the drive loses stars within {south:.2f}° south and {north:.2f}° north of the zenith.</source>
-   <translation type="unfinished" />
+   <translation>Bei {limit:g}° je Sekunde verliert der Antrieb Sterne bis {south:.2f}° südlich und {north:.2f}° nördlich des Zenits.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>Choose a target above to see what its derotator must do.</source>
-   <translation type="unfinished" />
+   <translation>Wählen Sie oben ein Objekt, um zu sehen, was sein Derotator leisten muss.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>Choose a target above to see whether it passes there.</source>
-   <translation type="unfinished" />
+   <translation>Wählen Sie oben ein Objekt, um zu sehen, ob es dort vorbeikommt.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>Derotator</source>
-   <translation type="unfinished" />
+   <translation>Derotator</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>Near the zenith</source>
-   <translation type="unfinished" />
+   <translation>Nahe am Zenit</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>Near the zenith a star's azimuth changes faster than a drive can turn. The map “Zenith enlarged” shows the zone enlarged. Keep cables and hands clear of a mount that turns at full speed.</source>
-   <translation type="unfinished" />
+   <translation>Nahe am Zenit ändert sich der Azimut eines Sterns schneller, als ein Antrieb drehen kann. Die Karte „Zenit vergrößert“ zeigt die Zone vergrößert. Halten Sie Kabel und Hände von einer Montierung fern, die mit voller Geschwindigkeit dreht.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>Needed: {range:.0f}° of range, up to {speed:.3g}° a minute.</source>
-   <translation type="unfinished" />
+   <translation>Nötig: {range:.0f}° Drehbereich, bis zu {speed:.3g}° je Minute.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>The star's azimuth changes by up to {speed:.2g}° a second.</source>
-   <translation type="unfinished" />
+   <translation>Der Azimut des Sterns ändert sich um bis zu {speed:.2g}° je Sekunde.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>Turn it back at {times}.</source>
-   <translation type="unfinished" />
+   <translation>Zurückdrehen um {times}.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>{target} comes within {distance:.1f}° of the zenith tonight and is never lost.</source>
-   <translation type="unfinished" />
+   <translation>{target} kommt heute Nacht dem Zenit bis auf {distance:.1f}° nahe und geht nie verloren.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/drivesection.py" />
    <source>{target} enters the zone at {enters} and the drive has caught up at {leaves}, after {span}.</source>
-   <translation type="unfinished" />
+   <translation>{target} tritt um {enters} in die Zone ein, und um {leaves} hat der Antrieb es eingeholt, nach {span}.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
    <source>Across the stack the field turns {turn:.1f}°. All frames share {common:.0f} % of the picture; cropped to its shape {crop:.0f} % is left, {lost:.0f} % is lost.</source>
-   <translation type="unfinished" />
+   <translation>Über das Summenbild dreht sich das Feld um {turn:.1f}°. Allen Bildern gemeinsam sind {common:.0f} % des Bildes; auf seine Form beschnitten bleiben {crop:.0f} %, {lost:.0f} % gehen verloren.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
    <source>At {time} the target is not seen: pick a moment in the picture when it is.</source>
-   <translation type="unfinished" />
+   <translation>Um {time} ist das Objekt nicht zu sehen: Wählen Sie im Bild einen Zeitpunkt, zu dem es zu sehen ist.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
    <source>Camera and series</source>
-   <translation type="unfinished" />
+   <translation>Kamera und Serie</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
    <source>Choose a target above to plan a series on it.</source>
-   <translation type="unfinished" />
+   <translation>Wählen Sie oben ein Objekt, um eine Serie zu planen.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
    <source>From {time} on the target is not seen.</source>
-   <translation type="unfinished" />
+   <translation>Ab {time} ist das Objekt nicht zu sehen.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
    <source>Longest exposure through the night</source>
-   <translation type="unfinished" />
+   <translation>Längste Belichtung durch die Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
    <source>The exposure is too long for the smear allowed.</source>
-   <translation type="unfinished" />
+   <translation>Für die erlaubte Verwischung ist die Belichtung zu lang.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
    <source>The stack</source>
-   <translation type="unfinished" />
+   <translation>Das Summenbild</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
    <source>Thin: the first frame; broken: the last one. Filled: what all frames saw. Thick: the largest crop of the same shape.</source>
-   <translation type="unfinished" />
+   <translation>Dünn: das erste Bild; gestrichelt: das letzte. Gefüllt: was alle Bilder sahen. Dick: der größte Ausschnitt derselben Form.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
    <source>empty: the longest possible</source>
-   <translation type="unfinished" />
+   <translation>leer: so lang wie möglich</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/exposuresection.py" />
    <source>{count:,} exposures of {one}, from {begin} to {end}. The corner smears by {smear:.2g} px at most.</source>
-   <translation type="unfinished" />
+   <translation>{count:,} Belichtungen zu {one}, von {begin} bis {end}. Die Ecke verwischt um höchstens {smear:.2g} px.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source> min</source>
-   <translation type="unfinished" />
+   <translation> min</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
@@ -4472,87 +4473,87 @@
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source> °/s</source>
-   <translation type="unfinished" />
+   <translation> °/s</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source>Axis east of the pole by</source>
-   <translation type="unfinished" />
+   <translation>Achse östlich vom Pol um</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source>Derotator, fastest turn</source>
-   <translation type="unfinished" />
+   <translation>Derotator, schnellste Drehung</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source>Derotator, lower stop</source>
-   <translation type="unfinished" />
+   <translation>Derotator, unterer Anschlag</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source>Derotator, upper stop</source>
-   <translation type="unfinished" />
+   <translation>Derotator, oberer Anschlag</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source>Exposure in all</source>
-   <translation type="unfinished" />
+   <translation>Belichtung insgesamt</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source>Fastest turn in azimuth</source>
-   <translation type="unfinished" />
+   <translation>Schnellste Drehung im Azimut</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source>Frame, height</source>
-   <translation type="unfinished" />
+   <translation>Bild, Höhe</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source>Frame, width</source>
-   <translation type="unfinished" />
+   <translation>Bild, Breite</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source>Made or set for latitude</source>
-   <translation type="unfinished" />
+   <translation>Gebaut oder eingestellt für die Breite</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source>Pause after each</source>
-   <translation type="unfinished" />
+   <translation>Pause nach jeder</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/figures.py" />
    <source>Smear allowed in the corner</source>
-   <translation type="unfinished" />
+   <translation>Erlaubte Verwischung in der Ecke</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>A mount that stands upright, turning about the vertical, lets the stars in its field turn. This page shows how fast over the whole sky, how long one may expose, and what is left of the picture after stacking.</source>
-   <translation type="unfinished" />
+   <translation>Eine Montierung, die senkrecht steht und sich um die Senkrechte dreht, lässt die Sterne in ihrem Feld sich drehen. Diese Seite zeigt, wie schnell am ganzen Himmel, wie lange man belichten kann und was nach dem Überlagern vom Bild bleibt.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>Choose a target to see its own figures.</source>
-   <translation type="unfinished" />
+   <translation>Wählen Sie ein Objekt, um seine Werte zu sehen.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>Exposures</source>
-   <translation type="unfinished" />
+   <translation>Belichtungen</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>Field rotation of the target</source>
-   <translation type="unfinished" />
+   <translation>Bildfelddrehung des Objekts</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>How fast does the field turn?</source>
-   <translation type="unfinished" />
+   <translation>Wie schnell dreht sich das Feld?</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
@@ -4562,42 +4563,42 @@
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>Sky</source>
-   <translation type="unfinished" />
+   <translation>Himmel</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>The field turns</source>
-   <translation type="unfinished" />
+   <translation>Das Feld dreht sich</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>The sky turns by your latitude: say where you are.</source>
-   <translation type="unfinished" />
+   <translation>Der Himmel dreht sich nach Ihrer Breite: Sagen Sie, wo Sie sind.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>The target stands</source>
-   <translation type="unfinished" />
+   <translation>Das Objekt steht</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>Wedge or platform</source>
-   <translation type="unfinished" />
+   <translation>Polkeil oder Plattform</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/page.py" />
    <source>Zenith and derotator</source>
-   <translation type="unfinished" />
+   <translation>Zenit und Derotator</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>Angle of the derotator</source>
-   <translation type="unfinished" />
+   <translation>Winkel des Derotators</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>Longest exposure, begun at each moment</source>
-   <translation type="unfinished" />
+   <translation>Längste Belichtung, zu jedem Zeitpunkt begonnen</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
@@ -4607,82 +4608,82 @@
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>Rotation since the target came into view</source>
-   <translation type="unfinished" />
+   <translation>Drehung, seit das Objekt zu sehen ist</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>Rotation that is left, degrees per hour</source>
-   <translation type="unfinished" />
+   <translation>Verbleibende Drehung, Grad je Stunde</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>Stop the exposure</source>
-   <translation type="unfinished" />
+   <translation>Belichtung anhalten</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>The series</source>
-   <translation type="unfinished" />
+   <translation>Die Serie</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>derotator</source>
-   <translation type="unfinished" />
+   <translation>Derotator</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>longest exposure</source>
-   <translation type="unfinished" />
+   <translation>längste Belichtung</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>lower stop</source>
-   <translation type="unfinished" />
+   <translation>unterer Anschlag</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>parallactic angle</source>
-   <translation type="unfinished" />
+   <translation>parallaktischer Winkel</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>too fast</source>
-   <translation type="unfinished" />
+   <translation>zu schnell</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>too fast for the drive</source>
-   <translation type="unfinished" />
+   <translation>zu schnell für den Antrieb</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>turn back</source>
-   <translation type="unfinished" />
+   <translation>zurückdrehen</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>turned in all</source>
-   <translation type="unfinished" />
+   <translation>insgesamt gedreht</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/pictures.py" />
    <source>upper stop</source>
-   <translation type="unfinished" />
+   <translation>oberer Anschlag</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skymaps.py" />
    <source>{sign}{rate:.4g}°/h</source>
-   <translation type="unfinished" />
+   <translation>{sign}{rate:.4g}°/h</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>At a pole of the Earth the field does not turn at all.</source>
-   <translation type="unfinished" />
+   <translation>An einem Pol der Erde dreht sich das Feld gar nicht.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>Choose a target above: its path, and how the field turns along it, show here.</source>
-   <translation type="unfinished" />
+   <translation>Wählen Sie oben ein Objekt: Hier erscheint sein Weg und wie sich das Feld dabei dreht.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
@@ -4692,202 +4693,202 @@
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>Field rotation through the night</source>
-   <translation type="unfinished" />
+   <translation>Bildfelddrehung durch die Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>Lines of equal field rotation: whole where the parallactic angle grows (+), broken where it falls (−).</source>
-   <translation type="unfinished" />
+   <translation>Linien gleicher Bildfelddrehung: durchgezogen, wo der parallaktische Winkel wächst (+), gestrichelt, wo er fällt (−).</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>Lines of equal longest exposure for {smear:g} px of smear in the corner.</source>
-   <translation type="unfinished" />
+   <translation>Linien gleicher längster Belichtung für {smear:g} px Verwischung in der Ecke.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>Map</source>
-   <translation type="unfinished" />
+   <translation>Karte</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>Map of the sky above</source>
-   <translation type="unfinished" />
+   <translation>Karte des Himmels über Ihnen</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>North is up and east on the right, as on a map of the ground. Hatched at the rim: obstructions; crossed: too fast for the drive.</source>
-   <translation type="unfinished" />
+   <translation>Norden ist oben und Osten rechts, wie auf einer Landkarte. Schraffiert am Rand: Hindernisse; gekreuzt: zu schnell für den Antrieb.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>Point into the map to read it.</source>
-   <translation type="unfinished" />
+   <translation>Zeigen Sie in die Karte, um sie abzulesen.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>Rate</source>
-   <translation type="unfinished" />
+   <translation>Drehung</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>Zenith enlarged</source>
-   <translation type="unfinished" />
+   <translation>Zenit vergrößert</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>expose {time} at most</source>
-   <translation type="unfinished" />
+   <translation>höchstens {time} belichten</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
    <source>the field turns {rate}</source>
-   <translation type="unfinished" />
+   <translation>das Feld dreht sich {rate}</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/stacked.py" />
    <source>That would be {count:,} exposures: the field turns too fast on the way, or the exposure is too short. Pick another moment, take less exposure in all, or give the length of one exposure.</source>
-   <translation type="unfinished" />
+   <translation>Das wären {count:,} Belichtungen: Das Feld dreht sich unterwegs zu schnell, oder die Belichtung ist zu kurz. Wählen Sie einen anderen Zeitpunkt, belichten Sie insgesamt kürzer oder geben Sie die Dauer einer Belichtung vor.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>At the moment picked {left:.2g}° an hour are left: the corner smears by {smear:g} px after {time}.</source>
-   <translation type="unfinished" />
+   <translation>Zum gewählten Zeitpunkt bleiben {left:.2g}° je Stunde: Die Ecke verwischt nach {time} um {smear:g} px.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>Choose a target above to see what is left on it.</source>
-   <translation type="unfinished" />
+   <translation>Wählen Sie oben ein Objekt, um zu sehen, was dabei bleibt.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>Dobsonian on a platform</source>
-   <translation type="unfinished" />
+   <translation>Dobson auf einer Plattform</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>On its own, the mount would let the field turn {plain:.2g}° an hour.</source>
-   <translation type="unfinished" />
+   <translation>Allein ließe die Montierung das Feld um {plain:.2g}° je Stunde drehen.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>On what the mount stands</source>
-   <translation type="unfinished" />
+   <translation>Worauf die Montierung steht</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>Rotation that is left through the night</source>
-   <translation type="unfinished" />
+   <translation>Verbleibende Drehung durch die Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>Set for this latitude and this pole, nothing is left.</source>
-   <translation type="unfinished" />
+   <translation>Auf diese Breite und diesen Pol eingestellt, bleibt nichts.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>Set for {set:.1f}°, used at {here:.1f}°.</source>
-   <translation type="unfinished" />
+   <translation>Eingestellt für {set:.1f}°, benutzt auf {here:.1f}°.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>The platform is taken to stand level at the moment picked.</source>
-   <translation type="unfinished" />
+   <translation>Zum gewählten Zeitpunkt wird die Plattform als waagrecht angenommen.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>What is left of the rotation</source>
-   <translation type="unfinished" />
+   <translation>Was von der Drehung bleibt</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/tiltedsection.py" />
    <source>empty: the latitude of the site</source>
-   <translation type="unfinished" />
+   <translation>leer: die Breite des Standorts</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/verdictwords.py" />
    <source>an hour; parallactic angle {angle}°, falling</source>
-   <translation type="unfinished" />
+   <translation>je Stunde; parallaktischer Winkel {angle}°, fallend</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/verdictwords.py" />
    <source>an hour; parallactic angle {angle}°, growing</source>
-   <translation type="unfinished" />
+   <translation>je Stunde; parallaktischer Winkel {angle}°, wachsend</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/verdictwords.py" />
    <source>before the corner smears by {smear:g} px</source>
-   <translation type="unfinished" />
+   <translation>bis die Ecke um {smear:g} px verwischt</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/verdictwords.py" />
    <source>high in the {direction} at {time}</source>
-   <translation type="unfinished" />
+   <translation>hoch, Richtung {direction}, um {time}</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/verdictwords.py" />
    <source>the horizon at {time}</source>
-   <translation type="unfinished" />
+   <translation>dem Horizont um {time}</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/verdictwords.py" />
    <source>up: it stays below the horizon all night</source>
-   <translation type="unfinished" />
+   <translation>am Himmel: Es bleibt die ganze Nacht unter dem Horizont</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/verdictwords.py" />
    <source>{place}, behind an obstruction</source>
-   <translation type="unfinished" />
+   <translation>{place}, hinter einem Hindernis</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/verdictwords.py" />
    <source>{target} does not rise tonight: it stays at least {depth:.1f}° below the horizon.</source>
-   <translation type="unfinished" />
+   <translation>{target} geht heute Nacht nicht auf: Es bleibt mindestens {depth:.1f}° unter dem Horizont.</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/verdictwords.py" />
    <source>{target} stays behind your obstructions all night.</source>
-   <translation type="unfinished" />
+   <translation>{target} bleibt die ganze Nacht hinter Ihren Hindernissen.</translation>
   </message>
   <message>
    <location filename="app/pages/site/air.py" />
    <source>Left empty: assumed from the elevation as soon as that is known.</source>
-   <translation type="unfinished" />
+   <translation>Leer gelassen: wird aus der Höhe über dem Meer angenommen, sobald diese bekannt ist.</translation>
   </message>
   <message>
    <location filename="app/pages/site/air.py" />
    <source>Left empty: the default for {elevation:.0f} m is assumed, {pressure:.0f} hPa (standard atmosphere).</source>
-   <translation type="unfinished" />
+   <translation>Leer gelassen: Für {elevation:.0f} m wird der Vorgabewert {pressure:.0f} hPa angenommen (Standardatmosphäre).</translation>
   </message>
   <message>
    <location filename="app/pages/site/air.py" />
    <source>Left empty: {temperature:.0f} °C assumed.</source>
-   <translation type="unfinished" />
+   <translation>Leer gelassen: {temperature:.0f} °C angenommen.</translation>
   </message>
   <message>
    <location filename="app/pages/site/air.py" />
    <source>Taken as you say, though about {usual:.0f} hPa are usual at {elevation:.0f} m.</source>
-   <translation type="unfinished" />
+   <translation>Übernommen, wie Sie sagen, obwohl auf {elevation:.0f} m etwa {usual:.0f} hPa üblich sind.</translation>
   </message>
   <message>
    <location filename="app/pages/site/air.py" />
    <source>To convert it, the elevation must be known.</source>
-   <translation type="unfinished" />
+   <translation>Zum Umrechnen muss die Höhe über dem Meer bekannt sein.</translation>
   </message>
   <message>
    <location filename="app/pages/site/air.py" />
    <source>{sea_level:g} hPa at sea level make {station:.1f} hPa at {elevation:.0f} m.</source>
-   <translation type="unfinished" />
+   <translation>{sea_level:g} hPa auf Meereshöhe ergeben {station:.1f} hPa auf {elevation:.0f} m.</translation>
   </message>
   <message>
    <location filename="app/pages/site/air.py" />
    <source>{value:g} {unit} is outside {low:g} to {high:g} {unit}.</source>
-   <translation type="unfinished" />
+   <translation>{value:g} {unit} liegt außerhalb von {low:g} bis {high:g} {unit}.</translation>
   </message>
   <message>
    <location filename="app/pages/site/air.py" />
    <source>“{shown}” is not a number of {unit}.</source>
-   <translation type="unfinished" />
+   <translation>„{shown}“ ist keine Zahl in {unit}.</translation>
   </message>
   <message>
    <location filename="app/pages/site/clockpanel.py" />
@@ -5132,12 +5133,12 @@
   <message>
    <location filename="app/pages/site/numbers.py" />
    <source>Is that {fahrenheit:g} °F? It makes {celsius:.1f} °C.</source>
-   <translation type="unfinished" />
+   <translation>Sind das {fahrenheit:g} °F? Das ergibt {celsius:.1f} °C.</translation>
   </message>
   <message>
    <location filename="app/pages/site/numbers.py" />
    <source>{feet:g} feet are {metres:.0f} m. Use {metres:.0f} m?</source>
-   <translation type="unfinished" />
+   <translation>{feet:g} Fuß sind {metres:.0f} m. {metres:.0f} m verwenden?</translation>
   </message>
   <message>
    <location filename="app/pages/site/page.py" />
@@ -5147,367 +5148,367 @@
   <message>
    <location filename="app/pages/site/reading.py" />
    <source>The elevation is empty. A rough figure will do: 100 m matter less than 1″.</source>
-   <translation type="unfinished" />
+   <translation>Die Höhe über dem Meer fehlt. Ein ungefährer Wert genügt: 100 m machen weniger als 1″ aus.</translation>
   </message>
   <message>
    <location filename="app/pages/site/reading.py" />
    <source>{value:g} m is outside {low:g} to {high:g} m.</source>
-   <translation type="unfinished" />
+   <translation>{value:g} m liegt außerhalb von {low:g} bis {high:g} m.</translation>
   </message>
   <message>
    <location filename="app/pages/site/reading.py" />
    <source>“{shown}” is not a number of m.</source>
-   <translation type="unfinished" />
+   <translation>„{shown}“ ist keine Zahl in m.</translation>
   </message>
   <message>
    <location filename="app/pages/targetbar.py" />
    <source>No target yet</source>
-   <translation type="unfinished" />
+   <translation>Noch kein Objekt</translation>
   </message>
   <message>
    <location filename="app/pages/targetbar.py" />
    <source>Target</source>
-   <translation type="unfinished" />
+   <translation>Objekt</translation>
   </message>
   <message>
    <location filename="app/pages/targetbar.py" />
    <source>Type its name, or the first letters.</source>
-   <translation type="unfinished" />
+   <translation>Geben Sie den Namen ein oder seine ersten Buchstaben.</translation>
   </message>
   <message>
    <location filename="app/pages/targetbar.py" />
    <source>magnitude {size:.1f}</source>
-   <translation type="unfinished" />
+   <translation>Helligkeit {size:.1f}</translation>
   </message>
   <message>
    <location filename="app/pages/targetbar.py" />
    <source>{size:.3g}′ across</source>
-   <translation type="unfinished" />
+   <translation>{size:.3g}′ groß</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/circumstances.py" />
    <source>A guide star is followed</source>
-   <translation type="unfinished" />
+   <translation>Ein Leitstern wird verfolgt</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/circumstances.py" />
    <source>Battery</source>
-   <translation type="unfinished" />
+   <translation>Akku</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/circumstances.py" />
    <source>Cooling the telescope takes</source>
-   <translation type="unfinished" />
+   <translation>Das Teleskop kühlt aus in</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/circumstances.py" />
    <source>Deep sky, camera</source>
-   <translation type="unfinished" />
+   <translation>Deep Sky, Kamera</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/circumstances.py" />
    <source>Mains</source>
-   <translation type="unfinished" />
+   <translation>Netz</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/circumstances.py" />
    <source>Power</source>
-   <translation type="unfinished" />
+   <translation>Strom</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/circumstances.py" />
    <source>Target begins at</source>
-   <translation type="unfinished" />
+   <translation>Das Objekt beginnt um</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/circumstances.py" />
    <source>The checklist is made for</source>
-   <translation type="unfinished" />
+   <translation>Die Checkliste gilt für</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/circumstances.py" />
    <source>Write it like 22:30.</source>
-   <translation type="unfinished" />
+   <translation>Schreiben Sie es wie 22:30.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/circumstances.py" />
    <source>empty: as soon as it can</source>
-   <translation type="unfinished" />
+   <translation>leer: sobald es geht</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/nextband.py" />
    <source>All is done. Clear skies.</source>
-   <translation type="unfinished" />
+   <translation>Alles ist getan. Klaren Himmel!</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/nextband.py" />
    <source>It is done</source>
-   <translation type="unfinished" />
+   <translation>Es ist getan</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/nextband.py" />
    <source>Next, {time}: {due}. {left} steps are left.</source>
-   <translation type="unfinished" />
+   <translation>Als Nächstes, {time}: {due}. Noch {left} Schritte.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/nextband.py" />
    <source>Nothing is left on the checklist.</source>
-   <translation type="unfinished" />
+   <translation>Auf der Checkliste ist nichts mehr offen.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/nextband.py" />
    <source>Open {page}</source>
-   <translation type="unfinished" />
+   <translation>{page} öffnen</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/nextband.py" />
    <source>The next step</source>
-   <translation type="unfinished" />
+   <translation>Der nächste Schritt</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/nextband.py" />
    <source>The night is being worked out …</source>
-   <translation type="unfinished" />
+   <translation>Die Nacht wird berechnet …</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/nextband.py" />
    <source>The target can begin {minutes} min later than planned.</source>
-   <translation type="unfinished" />
+   <translation>Das Objekt kann {minutes} min später beginnen als geplant.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/page.py" />
    <source>All times follow from the Sun over your place: say where you are.</source>
-   <translation type="unfinished" />
+   <translation>Alle Zeiten folgen aus der Sonne über Ihrem Ort: Sagen Sie, wo das ist.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/page.py" />
    <source>Darkness</source>
-   <translation type="unfinished" />
+   <translation>Dunkelheit</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/page.py" />
    <source>The night could not be worked out because of a fault in the program.</source>
-   <translation type="unfinished" />
+   <translation>Wegen eines Fehlers im Programm ließ sich die Nacht nicht berechnen.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/page.py" />
    <source>The whole night from packing the car to coming home: what is next, when it has to begin, how long until it is dark, and how well the axis stands.</source>
-   <translation type="unfinished" />
+   <translation>Die ganze Nacht vom Packen bis zur Heimkehr: was als Nächstes kommt, wann es beginnen muss, wie lange es noch bis zur Dunkelheit ist und wie gut die Achse steht.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/page.py" />
    <source>What comes next tonight?</source>
-   <translation type="unfinished" />
+   <translation>Was kommt heute Nacht als Nächstes?</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/skipping.py" />
    <source>It goes into the report. Cautions stay.</source>
-   <translation type="unfinished" />
+   <translation>Es kommt in den Bericht. Vorsichtshinweise bleiben.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/skipping.py" />
    <source>Leave it open</source>
-   <translation type="unfinished" />
+   <translation>Offen lassen</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/skipping.py" />
    <source>Say in a few words why it is skipped.</source>
-   <translation type="unfinished" />
+   <translation>Sagen Sie in wenigen Worten, warum er ausgelassen wird.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/skipping.py" />
    <source>Skip it</source>
-   <translation type="unfinished" />
+   <translation>Auslassen</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/skipping.py" />
    <source>Skip “{step}”</source>
-   <translation type="unfinished" />
+   <translation>„{step}“ auslassen</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/skipping.py" />
    <source>Why is it skipped tonight?</source>
-   <translation type="unfinished" />
+   <translation>Warum wird er heute Nacht ausgelassen?</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/skipping.py" />
    <source>in a few words</source>
-   <translation type="unfinished" />
+   <translation>in wenigen Worten</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/steplist.py" />
    <source>A step of your own, at the end of this part</source>
-   <translation type="unfinished" />
+   <translation>Ein eigener Schritt, am Ende dieses Teils</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/steplist.py" />
    <source>Add it</source>
-   <translation type="unfinished" />
+   <translation>Hinzufügen</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/steplist.py" />
    <source>Checklist for this night</source>
-   <translation type="unfinished" />
+   <translation>Checkliste für diese Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/steplist.py" />
    <source>Every night</source>
-   <translation type="unfinished" />
+   <translation>Jede Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/steplist.py" />
    <source>Keep it for other nights</source>
-   <translation type="unfinished" />
+   <translation>Für andere Nächte behalten</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/steplist.py" />
    <source>Part of the night</source>
-   <translation type="unfinished" />
+   <translation>Teil der Nacht</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/steprow.py" />
    <source>Done: {step}</source>
-   <translation type="unfinished" />
+   <translation>Getan: {step}</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/steprow.py" />
    <source>Move down</source>
-   <translation type="unfinished" />
+   <translation>Nach unten</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/steprow.py" />
    <source>Move up</source>
-   <translation type="unfinished" />
+   <translation>Nach oben</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/steprow.py" />
    <source>Skip</source>
-   <translation type="unfinished" />
+   <translation>Auslassen</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/steprow.py" />
    <source>Skip: {step}</source>
-   <translation type="unfinished" />
+   <translation>Auslassen: {step}</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
    <source> m/s</source>
-   <translation type="unfinished" />
+   <translation> m/s</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
    <source>In words</source>
-   <translation type="unfinished" />
+   <translation>In Worten</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
    <source>Note it</source>
-   <translation type="unfinished" />
+   <translation>Notieren</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
    <source>Noted last: {what}.</source>
-   <translation type="unfinished" />
+   <translation>Zuletzt notiert: {what}.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
    <source>Nothing is filled in yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch ist nichts ausgefüllt.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
    <source>Nothing is noted yet tonight.</source>
-   <translation type="unfinished" />
+   <translation>Heute Nacht ist noch nichts notiert.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
    <source>The humidity</source>
-   <translation type="unfinished" />
+   <translation>Die Luftfeuchte</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
    <source>The wind</source>
-   <translation type="unfinished" />
+   <translation>Der Wind</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
    <source>Weather, as you find it</source>
-   <translation type="unfinished" />
+   <translation>Wetter, wie Sie es vorfinden</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/weatherform.py" />
    <source>thin cloud in the west, dew</source>
-   <translation type="unfinished" />
+   <translation>dünne Wolken im Westen, Tau</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>Done at {when}.</source>
-   <translation type="unfinished" />
+   <translation>Getan um {when}.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>Done.</source>
-   <translation type="unfinished" />
+   <translation>Getan.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>Not needed: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Nicht nötig: {reason}</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>Skipped: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Ausgelassen: {reason}</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>The program saw it done, {when}.</source>
-   <translation type="unfinished" />
+   <translation>Das Programm hat um {when} gesehen, dass es getan ist.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>The program saw it done.</source>
-   <translation type="unfinished" />
+   <translation>Das Programm hat gesehen, dass es getan ist.</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>begin now</source>
-   <translation type="unfinished" />
+   <translation>jetzt beginnen</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>begin within {span}</source>
-   <translation type="unfinished" />
+   <translation>beginnen binnen {span}</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>good enough, {allowed} is the target</source>
-   <translation type="unfinished" />
+   <translation>gut genug, Ziel ist {allowed}</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>no time set</source>
-   <translation type="unfinished" />
+   <translation>keine Zeit festgelegt</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>should have begun {span} ago</source>
-   <translation type="unfinished" />
+   <translation>hätte vor {span} beginnen sollen</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>turn the bolts again, {allowed} is the target</source>
-   <translation type="unfinished" />
+   <translation>Stellschrauben noch einmal drehen, Ziel ist {allowed}</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>until {darkest}; now: {light}</source>
-   <translation type="unfinished" />
+   <translation>bis {darkest}; jetzt: {light}</translation>
   </message>
   <message>
    <location filename="app/pages/tonight/words.py" />
    <source>watch longer to be sure, {allowed} is the target</source>
-   <translation type="unfinished" />
+   <translation>länger beobachten, um sicher zu sein, Ziel ist {allowed}</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/bench.py" />
@@ -5806,6 +5807,11 @@
   </message>
   <message>
    <location filename="app/pages/tracking/head.py" />
+   <source>Stop recording</source>
+   <translation>Aufzeichnung beenden</translation>
+  </message>
+  <message>
+   <location filename="app/pages/tracking/head.py" />
    <source>Verdict</source>
    <translation>Urteil</translation>
   </message>
@@ -5896,8 +5902,8 @@
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
-   <source>Every reading is kept as it comes. Half an hour to an hour is wanted; the verdict follows when the recording is stopped, below.</source>
-   <translation>Jede Ablesung wird gespeichert, wie sie kommt. Gebraucht wird eine halbe bis eine Stunde; das Urteil folgt, wenn die Aufzeichnung unten beendet wird.</translation>
+   <source>Every reading is kept as it comes. Half an hour to an hour is wanted; the verdict follows when the recording is stopped.</source>
+   <translation>Jede Ablesung wird gespeichert, wie sie kommt. Gebraucht wird eine halbe bis eine ganze Stunde; das Urteil folgt, wenn die Aufzeichnung angehalten ist.</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/headwords.py" />
@@ -5983,11 +5989,6 @@
    <location filename="app/pages/tracking/livebox.py" />
    <source>Speed of the practice night</source>
    <translation>Tempo der Übungsnacht</translation>
-  </message>
-  <message>
-   <location filename="app/pages/tracking/livebox.py" />
-   <source>Stop recording</source>
-   <translation>Aufzeichnung beenden</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/livebox.py" />
@@ -6802,642 +6803,642 @@
   <message>
    <location filename="app/rail.py" />
    <source>Page {title}</source>
-   <translation type="unfinished" />
+   <translation>Seite {title}</translation>
   </message>
   <message>
    <location filename="app/rail.py" />
    <source>Pages</source>
-   <translation type="unfinished" />
+   <translation>Seiten</translation>
   </message>
   <message>
    <location filename="app/rail.py" />
    <source>{title} (Alt+{number})</source>
-   <translation type="unfinished" />
+   <translation>{title} (Alt+{number})</translation>
   </message>
   <message>
    <location filename="app/session/around.py" />
    <source>No time zone is kept for this place: times are in UTC.</source>
-   <translation type="unfinished" />
+   <translation>Für diesen Ort ist keine Zeitzone gespeichert: Zeiten sind in UTC.</translation>
   </message>
   <message>
    <location filename="app/session/around.py" />
    <source>The time zone of this place is not known: times are in UTC.</source>
-   <translation type="unfinished" />
+   <translation>Die Zeitzone dieses Ortes ist nicht bekannt: Zeiten sind in UTC.</translation>
   </message>
   <message>
    <location filename="app/session/budget.py" />
    <source>The exposure is not entered yet.</source>
-   <translation type="unfinished" />
+   <translation>Die Belichtung ist noch nicht eingegeben.</translation>
   </message>
   <message>
    <location filename="app/session/budget.py" />
    <source>The hour angle to begin at is not entered yet.</source>
-   <translation type="unfinished" />
+   <translation>Der Stundenwinkel am Beginn ist noch nicht eingegeben.</translation>
   </message>
   <message>
    <location filename="app/session/budget.py" />
    <source>The hour angle to end at is not entered yet.</source>
-   <translation type="unfinished" />
+   <translation>Der Stundenwinkel am Ende ist noch nicht eingegeben.</translation>
   </message>
   <message>
    <location filename="app/session/budget.py" />
    <source>The reducer or Barlow factor is not entered yet.</source>
-   <translation type="unfinished" />
+   <translation>Der Faktor des Reducers oder der Barlowlinse ist noch nicht eingegeben.</translation>
   </message>
   <message>
    <location filename="app/session/budget.py" />
    <source>The set in use has no telescope and camera to go with it: choose such a set on the Mount page, or type the optics on the Budget page.</source>
-   <translation type="unfinished" />
+   <translation>Zum benutzten Satz gehören kein Teleskop und keine Kamera dazu: Wählen Sie auf der Seite „Montierung“ einen solchen Satz oder geben Sie die Optik auf der Seite „Spielraum“ ein.</translation>
   </message>
   <message>
    <location filename="app/session/budget.py" />
    <source>The smear allowed is not entered yet.</source>
-   <translation type="unfinished" />
+   <translation>Die erlaubte Verwischung ist noch nicht eingegeben.</translation>
   </message>
   <message>
    <location filename="app/session/budget.py" />
    <source>The target is not entered yet.</source>
-   <translation type="unfinished" />
+   <translation>Das Objekt ist noch nicht eingegeben.</translation>
   </message>
   <message>
    <location filename="app/session/budget.py" />
    <source>the optics typed</source>
-   <translation type="unfinished" />
+   <translation>die eingegebene Optik</translation>
   </message>
   <message>
    <location filename="app/session/clockcheck.py" />
    <source>A reading was not taken because its time lies at the same instant as the one before: check that only one source delivers readings.</source>
-   <translation type="unfinished" />
+   <translation>Eine Ablesung wurde nicht übernommen, weil ihre Zeit genau die der vorigen ist: Prüfen Sie, dass nur eine Quelle Ablesungen liefert.</translation>
   </message>
   <message>
    <location filename="app/session/clockcheck.py" />
    <source>A reading was not taken because its time lies {early_s:.1f} s before the one before: check that only one source delivers readings.</source>
-   <translation type="unfinished" />
+   <translation>Eine Ablesung wurde nicht übernommen, weil ihre Zeit {early_s:.1f} s vor der vorigen liegt: Prüfen Sie, dass nur eine Quelle Ablesungen liefert.</translation>
   </message>
   <message>
    <location filename="app/session/clockcheck.py" />
    <source>No reading came for {span}, or the clock was set forward</source>
-   <translation type="unfinished" />
+   <translation>Seit {span} kam keine Ablesung, oder die Uhr wurde vorgestellt</translation>
   </message>
   <message>
    <location filename="app/session/clockcheck.py" />
    <source>The clock went back by {span}</source>
-   <translation type="unfinished" />
+   <translation>Die Uhr ging um {span} zurück</translation>
   </message>
   <message>
    <location filename="app/session/clockcheck.py" />
    <source>{hours:.1f} h</source>
-   <translation type="unfinished" />
+   <translation>{hours:.1f} h</translation>
   </message>
   <message>
    <location filename="app/session/clockcheck.py" />
    <source>{what}: leg “{ended}” was ended and “{begun}” begun. If the clock was set, check the time and date, then discard the leg that was read by the wrong time.</source>
-   <translation type="unfinished" />
+   <translation>{what}: Etappe „{ended}“ wurde beendet und „{begun}“ begonnen. Falls die Uhr gestellt wurde, prüfen Sie Zeit und Datum und verwerfen Sie dann die Etappe mit der falschen Zeit.</translation>
   </message>
   <message>
    <location filename="app/session/clockwatch.py" />
    <source>Compare the time on the Site page with a clock you trust; what was worked out before may be for the wrong time.</source>
-   <translation type="unfinished" />
+   <translation>Vergleichen Sie die Zeit auf der Seite „Standort“ mit einer verlässlichen Uhr; was vorher berechnet wurde, kann für die falsche Zeit gelten.</translation>
   </message>
   <message>
    <location filename="app/session/clockwatch.py" />
    <source>The computer's clock jumped back by {span}.</source>
-   <translation type="unfinished" />
+   <translation>Die Uhr des Computers sprang um {span} zurück.</translation>
   </message>
   <message>
    <location filename="app/session/clockwatch.py" />
    <source>The computer's clock jumped forward by {span}.</source>
-   <translation type="unfinished" />
+   <translation>Die Uhr des Computers sprang um {span} vor.</translation>
   </message>
   <message>
    <location filename="app/session/flipping.py" />
    <source>{target} is never high enough and clear while it is dark tonight. Choose another target, or a lower useful altitude.</source>
-   <translation type="unfinished" />
+   <translation>{target} steht heute Nacht im Dunkeln nie hoch genug und frei. Wählen Sie ein anderes Objekt oder eine geringere nutzbare Höhe.</translation>
   </message>
   <message>
    <location filename="app/session/guide/afterturn.py" />
    <source>The axis is not where this turn should have brought it. If the tripod was knocked or moved, say so; otherwise go on, what was known before is no longer used.</source>
-   <translation type="unfinished" />
+   <translation>Die Achse ist nicht da, wohin diese Drehung sie hätte bringen sollen. Wurde das Stativ angestoßen oder bewegt, sagen Sie es; sonst machen Sie weiter, das vorher Bekannte wird nicht mehr verwendet.</translation>
   </message>
   <message>
    <location filename="app/session/guide/afterturn.py" />
    <source>The error</source>
-   <translation type="unfinished" />
+   <translation>Der Fehler</translation>
   </message>
   <message>
    <location filename="app/session/guide/afterturn.py" />
    <source>{what} grew by {size:.0f}′: that was the other direction.</source>
-   <translation type="unfinished" />
+   <translation>{what} wuchs um {size:.0f}′: Das war die andere Richtung.</translation>
   </message>
   <message>
    <location filename="app/session/guide/afterturn.py" />
    <source>{what} went {size:.0f}′ past the pole: that was the other direction.</source>
-   <translation type="unfinished" />
+   <translation>{what} ging {size:.0f}′ über den Pol hinaus: Das war die andere Richtung.</translation>
   </message>
   <message>
    <location filename="app/session/guide/boltbook.py" />
    <source>No mount is chosen on the Mount page: what turns teach is kept in a book of its own, for no mount. Choose the set you use to keep it with its mount.</source>
-   <translation type="unfinished" />
+   <translation>Auf der Seite „Montierung“ ist keine Montierung gewählt: Was Drehungen lehren, kommt in ein eigenes Buch ohne Montierung. Wählen Sie den benutzten Satz, um es bei seiner Montierung zu behalten.</translation>
   </message>
   <message>
    <location filename="app/session/guide/boltbook.py" />
    <source>Practice: what these turns teach is forgotten at the end.</source>
-   <translation type="unfinished" />
+   <translation>Übung: Was diese Drehungen lehren, wird am Ende vergessen.</translation>
   </message>
   <message>
    <location filename="app/session/guide/boltbook.py" />
    <source>What turns teach is kept with the mount “{name}”.</source>
-   <translation type="unfinished" />
+   <translation>Was Drehungen lehren, wird bei der Montierung „{name}“ behalten.</translation>
   </message>
   <message>
    <location filename="app/session/guide/stars.py" />
    <source>It is too light for stars yet. The practice sky is there by day as well.</source>
-   <translation type="unfinished" />
+   <translation>Für Sterne ist es noch zu hell. Den Übungshimmel gibt es auch bei Tag.</translation>
   </message>
   <message>
    <location filename="app/session/guide/stars.py" />
    <source>No bright star stands free of obstructions now: wait a little, or name one yourself.</source>
-   <translation type="unfinished" />
+   <translation>Jetzt steht kein heller Stern frei von Hindernissen: Warten Sie ein wenig oder nennen Sie selbst einen.</translation>
   </message>
   <message>
    <location filename="app/session/guide/stars.py" />
    <source>The Moon stands {apart:.0f}° from it.</source>
-   <translation type="unfinished" />
+   <translation>Der Mond steht {apart:.0f}° daneben.</translation>
   </message>
   <message>
    <location filename="app/session/keeper.py" />
    <source>The log of nights could not be written ({reason}). What you measure stays in memory only: export it as a drift log before you close the program.</source>
-   <translation type="unfinished" />
+   <translation>Das Nachtbuch ließ sich nicht schreiben ({reason}). Ihre Messungen bleiben nur im Speicher: Exportieren Sie sie als Driftprotokoll, bevor Sie das Programm schließen.</translation>
   </message>
   <message>
    <location filename="app/session/nightfiles.py" />
    <source>Saved as {name} in {folder}, {size:.0f} kB.</source>
-   <translation type="unfinished" />
+   <translation>Gespeichert als {name} in {folder}, {size:.0f} kB.</translation>
   </message>
   <message>
    <location filename="app/session/nightfiles.py" />
    <source>The night cannot be read from the log; nothing was written.</source>
-   <translation type="unfinished" />
+   <translation>Die Nacht lässt sich nicht aus dem Nachtbuch lesen; nichts wurde geschrieben.</translation>
   </message>
   <message>
    <location filename="app/session/nightfiles.py" />
    <source>The night of {when} is in the log.</source>
-   <translation type="unfinished" />
+   <translation>Die Nacht vom {when} ist im Nachtbuch.</translation>
   </message>
   <message>
    <location filename="app/session/nightfiles.py" />
    <source>{name} has {size:.0f} MB; more than {most:.0f} cannot be taken.</source>
-   <translation type="unfinished" />
+   <translation>{name} hat {size:.0f} MB; mehr als {most:.0f} können nicht übernommen werden.</translation>
   </message>
   <message>
    <location filename="app/session/nightfiles.py" />
    <source>{name} is not a picture that can be kept: {kinds} can.</source>
-   <translation type="unfinished" />
+   <translation>{name} ist kein Bild, das gespeichert werden kann; möglich sind {kinds}.</translation>
   </message>
   <message>
    <location filename="app/session/nightfiles.py" />
    <source>{path} cannot be read ({why}); choose another file.</source>
-   <translation type="unfinished" />
+   <translation>{path} lässt sich nicht lesen ({why}); wählen Sie eine andere Datei.</translation>
   </message>
   <message>
    <location filename="app/session/nightfiles.py" />
    <source>{path} could not be written ({why}): choose another folder or make room. What was there before is unchanged.</source>
-   <translation type="unfinished" />
+   <translation>{path} ließ sich nicht schreiben ({why}): Wählen Sie einen anderen Ordner oder schaffen Sie Platz. Was vorher da war, ist unverändert.</translation>
   </message>
   <message>
    <location filename="app/session/nightpdf.py" />
    <source>Night of {when}</source>
-   <translation type="unfinished" />
+   <translation>Nacht vom {when}</translation>
   </message>
   <message>
    <location filename="app/session/nightpdf.py" />
    <source>nothing was written to {path}</source>
-   <translation type="unfinished" />
+   <translation>nach {path} wurde nichts geschrieben</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source> m</source>
-   <translation type="unfinished" />
+   <translation> m</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>Centring again takes</source>
-   <translation type="unfinished" />
+   <translation>Das erneute Zentrieren dauert</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>Crossing of the axes above ground</source>
-   <translation type="unfinished" />
+   <translation>Kreuzung der Achsen über dem Boden</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>Eye comfortable from</source>
-   <translation type="unfinished" />
+   <translation>Auge bequem ab</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>Eye comfortable to</source>
-   <translation type="unfinished" />
+   <translation>Auge bequem bis</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>Eye out from the tube's middle</source>
-   <translation type="unfinished" />
+   <translation>Auge von der Mitte des Rohrs nach außen</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>Eyepiece forward along the tube</source>
-   <translation type="unfinished" />
+   <translation>Okular entlang des Rohrs nach vorn</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>Eyepiece turned in the rings</source>
-   <translation type="unfinished" />
+   <translation>Okular in den Rohrschellen gedreht</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>Flips from, past the meridian</source>
-   <translation type="unfinished" />
+   <translation>Schlägt um ab, hinter dem Meridian</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>From there to the middle of the tube</source>
-   <translation type="unfinished" />
+   <translation>Von dort bis zur Mitte des Rohrs</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>Lowest useful altitude</source>
-   <translation type="unfinished" />
+   <translation>Geringste nutzbare Höhe</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>May pass the meridian by</source>
-   <translation type="unfinished" />
+   <translation>Darf über den Meridian hinaus um</translation>
   </message>
   <message>
    <location filename="app/session/planfigures.py" />
    <source>Turning over takes</source>
-   <translation type="unfinished" />
+   <translation>Das Umschlagen dauert</translation>
   </message>
   <message>
    <location filename="app/session/runrecorder.py" />
    <source>A reading was left out because it has no east offset, and the drive shows in these alone.</source>
-   <translation type="unfinished" />
+   <translation>Eine Ablesung wurde ausgelassen, weil ihr die Abweichung nach Osten fehlt, und nur in dieser zeigt sich der Antrieb.</translation>
   </message>
   <message>
    <location filename="app/session/runrecorder.py" />
    <source>A reading was left out because its time or its offset is not a number.</source>
-   <translation type="unfinished" />
+   <translation>Eine Ablesung wurde ausgelassen, weil ihre Zeit oder ihre Abweichung keine Zahl ist.</translation>
   </message>
   <message>
    <location filename="app/session/runrecorder.py" />
    <source>The times of the readings jumped, so run “{old}” was ended and “{new}” begun: was the clock set, or the recording interrupted?</source>
-   <translation type="unfinished" />
+   <translation>Die Zeiten der Ablesungen sprangen, deshalb wurde die Aufzeichnung „{old}“ beendet und „{new}“ begonnen: Wurde die Uhr gestellt oder die Aufzeichnung unterbrochen?</translation>
   </message>
   <message>
    <location filename="app/session/session.py" />
    <source>The place you stand on is not known, so the axis error cannot be computed yet: enter latitude and longitude on the Site page. The readings are kept.</source>
-   <translation type="unfinished" />
+   <translation>Ihr Standort ist nicht bekannt, deshalb lässt sich der Achsfehler noch nicht berechnen: Geben Sie auf der Seite „Standort“ geografische Breite und Länge ein. Die Ablesungen bleiben erhalten.</translation>
   </message>
   <message>
    <location filename="app/session/sleepcheck.py" />
    <source>The computer slept for {slept} while “{label}” was watched. At its drift the star has left the field: bring it back. A new leg on it is begun; both count.</source>
-   <translation type="unfinished" />
+   <translation>Der Computer schlief {slept}, während „{label}“ beobachtet wurde. Bei seiner Drift hat der Stern das Feld verlassen: Holen Sie ihn zurück. Eine neue Etappe mit ihm ist begonnen; beide zählen.</translation>
   </message>
   <message>
    <location filename="app/session/sleepcheck.py" />
    <source>The computer slept for {slept} while “{label}” was watched. The leg goes on and the gap stays empty; see that the star is still where it was read.</source>
-   <translation type="unfinished" />
+   <translation>Der Computer schlief {slept}, während „{label}“ beobachtet wurde. Die Etappe geht weiter, und die Lücke bleibt leer; sehen Sie nach, ob der Stern noch da ist, wo er abgelesen wurde.</translation>
   </message>
   <message>
    <location filename="app/session/solvedagain.py" />
    <source>No leg is chosen: choose at least one.</source>
-   <translation type="unfinished" />
+   <translation>Keine Etappe ist gewählt: Wählen Sie mindestens eine.</translation>
   </message>
   <message>
    <location filename="app/session/solver.py" />
    <source>The axis error could not be computed from these readings because of a fault in the program ({fault}: {reason}). Every reading is kept: go on watching, discard the newest leg if the message stays, and report it.</source>
-   <translation type="unfinished" />
+   <translation>Wegen eines Fehlers im Programm ({fault}: {reason}) ließ sich der Achsfehler aus diesen Ablesungen nicht berechnen. Jede Ablesung bleibt erhalten: Beobachten Sie weiter, verwerfen Sie die neueste Etappe, wenn die Meldung bleibt, und melden Sie den Fehler.</translation>
   </message>
   <message>
    <location filename="app/session/tonight.py" />
    <source>A reading came while no star was being watched and was not taken: begin a leg first.</source>
-   <translation type="unfinished" />
+   <translation>Eine Ablesung kam, während kein Stern beobachtet wurde, und wurde nicht übernommen: Beginnen Sie zuerst eine Etappe.</translation>
   </message>
   <message>
    <location filename="app/session/tonight.py" />
    <source>A reading was not taken because its time or its offset is not a number.</source>
-   <translation type="unfinished" />
+   <translation>Eine Ablesung wurde nicht übernommen, weil ihre Zeit oder ihre Abweichung keine Zahl ist.</translation>
   </message>
   <message>
    <location filename="app/session/tonight.py" />
    <source>There is no leg “{label}” to discard since the bolts were turned.</source>
-   <translation type="unfinished" />
+   <translation>Seit der Drehung der Stellschrauben gibt es keine Etappe „{label}“ zum Verwerfen.</translation>
   </message>
   <message>
    <location filename="app/signals/awake.py" />
    <source>A star is being watched</source>
-   <translation type="unfinished" />
+   <translation>Ein Stern wird beobachtet</translation>
   </message>
   <message>
    <location filename="app/signals/awake.py" />
    <source>This computer offers no way to keep its screen on: switch off screen saver and sleep in its settings while you watch a star.</source>
-   <translation type="unfinished" />
+   <translation>Dieser Computer bietet keinen Weg, den Bildschirm eingeschaltet zu lassen: Schalten Sie Bildschirmschoner und Ruhezustand in seinen Einstellungen aus, während Sie einen Stern beobachten.</translation>
   </message>
   <message>
    <location filename="app/signals/cue.py" />
    <source>Good enough.</source>
-   <translation type="unfinished" />
+   <translation>Gut genug.</translation>
   </message>
   <message>
    <location filename="app/signals/cue.py" />
    <source>Stop.</source>
-   <translation type="unfinished" />
+   <translation>Halt.</translation>
   </message>
   <message>
    <location filename="app/signals/cue.py" />
    <source>The star is leaving.</source>
-   <translation type="unfinished" />
+   <translation>Der Stern geht aus dem Feld.</translation>
   </message>
   <message>
    <location filename="app/signals/cue.py" />
    <source>This star has told enough.</source>
-   <translation type="unfinished" />
+   <translation>Dieser Stern hat genug verraten.</translation>
   </message>
   <message>
    <location filename="app/signals/cue.py" />
    <source>Turn the bolts now.</source>
-   <translation type="unfinished" />
+   <translation>Drehen Sie jetzt die Stellschrauben.</translation>
   </message>
   <message>
    <location filename="app/signals/means.py" />
    <source>This computer offers no player of sounds: a plain beep is used, if it has one.</source>
-   <translation type="unfinished" />
+   <translation>Dieser Computer bietet kein Programm zum Abspielen von Tönen: Ein einfacher Piepton wird verwendet, falls er einen hat.</translation>
   </message>
   <message>
    <location filename="app/signals/sounds.py" />
    <source>The player of sounds failed and nothing is heard: watch the screen.</source>
-   <translation type="unfinished" />
+   <translation>Das Abspielen der Töne ist gescheitert, und nichts ist zu hören: Beachten Sie den Bildschirm.</translation>
   </message>
   <message>
    <location filename="app/sources/growing.py" />
    <source>“{file}” became shorter, so it was begun anew; what was recorded so far is kept. Follow it again for the new run.</source>
-   <translation type="unfinished" />
+   <translation>„{file}“ wurde kürzer, also wurde neu begonnen; was bisher aufgezeichnet wurde, bleibt. Folgen Sie der Datei für die neue Aufzeichnung noch einmal.</translation>
   </message>
   <message>
    <location filename="app/sources/growing.py" />
    <source>“{file}” can no longer be read ({reason}); what was recorded so far is kept. Is the drive still there?</source>
-   <translation type="unfinished" />
+   <translation>„{file}“ lässt sich nicht mehr lesen ({reason}); was bisher aufgezeichnet wurde, bleibt. Ist das Laufwerk noch da?</translation>
   </message>
   <message>
    <location filename="app/sources/growing.py" />
    <source>“{file}” has no lines of text that could be readings; choose a CSV file.</source>
-   <translation type="unfinished" />
+   <translation>„{file}“ hat keine Textzeilen, die Ablesungen sein könnten; wählen Sie eine CSV-Datei.</translation>
   </message>
   <message>
    <location filename="app/sources/logfile.py" />
    <source>{file} could not be read because of a fault in the program ({fault}: {reason}): nothing was taken from it. Report it.</source>
-   <translation type="unfinished" />
+   <translation>{file} ließ sich wegen eines Fehlers im Programm nicht lesen ({fault}: {reason}): Nichts wurde daraus übernommen. Melden Sie den Fehler.</translation>
   </message>
   <message>
    <location filename="app/sources/logfile.py" />
    <source>{file} has been read.</source>
-   <translation type="unfinished" />
+   <translation>{file} ist gelesen.</translation>
   </message>
   <message>
    <location filename="app/sources/manual.py" />
    <source>One of your {unit} must cover more than zero arcseconds: measure how long a star near the equator takes to drift across it; a second of time is 15 arcseconds.</source>
-   <translation type="unfinished" />
+   <translation>Einer Ihrer Schritte ({unit}) muss mehr als null Bogensekunden groß sein: Messen Sie, wie lange ein Stern nahe am Äquator braucht, um ihn zu durchlaufen; eine Zeitsekunde sind 15 Bogensekunden.</translation>
   </message>
   <message>
    <location filename="app/sources/manual.py" />
    <source>Readings by hand</source>
-   <translation type="unfinished" />
+   <translation>Ablesungen von Hand</translation>
   </message>
   <message>
    <location filename="app/sources/manual.py" />
    <source>The offset must be a number: read it again and type its digits.</source>
-   <translation type="unfinished" />
+   <translation>Die Abweichung muss eine Zahl sein: Lesen Sie noch einmal ab und geben Sie die Ziffern ein.</translation>
   </message>
   <message>
    <location filename="app/sources/manual.py" />
    <source>arcseconds</source>
-   <translation type="unfinished" />
+   <translation>Bogensekunden</translation>
   </message>
   <message>
    <location filename="app/sources/shortest.py" />
    <source>A drift can be judged over {shortest:g} to {longest:g} minutes, not over {given:g}: give the minutes between the two looks.</source>
-   <translation type="unfinished" />
+   <translation>Eine Drift lässt sich über {shortest:g} bis {longest:g} Minuten beurteilen, nicht über {given:g}: Geben Sie die Minuten zwischen den beiden Blicken an.</translation>
   </message>
   <message>
    <location filename="app/sources/shortest.py" />
    <source>How far the star moved and when must be numbers: type them again.</source>
-   <translation type="unfinished" />
+   <translation>Wie weit sich der Stern bewegte und wann, müssen Zahlen sein: Geben Sie sie noch einmal ein.</translation>
   </message>
   <message>
    <location filename="app/sources/shortest.py" />
    <source>Say how well you can read an offset, in arcseconds above zero: without it nobody can tell how sure the result is.</source>
-   <translation type="unfinished" />
+   <translation>Sagen Sie, wie genau Sie eine Abweichung ablesen können, in Bogensekunden über null: Ohne das weiß niemand, wie sicher das Ergebnis ist.</translation>
   </message>
   <message>
    <location filename="app/storage/archive.py" />
    <source>reading it back found a fault</source>
-   <translation type="unfinished" />
+   <translation>beim Zurücklesen fand sich ein Fehler</translation>
   </message>
   <message>
    <location filename="app/storage/opening.py" />
    <source>all of {count} files are of a newer version</source>
-   <translation type="unfinished" />
+   <translation>alle {count} Dateien stammen von einer neueren Version</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>All that can be read of the file is in the log already; nothing was added.</source>
-   <translation type="unfinished" />
+   <translation>Alles Lesbare der Datei steht schon im Nachtbuch; nichts kam hinzu.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>Another copy of this program writes the log of nights {file}: this one only reads it. What you measure here is kept in memory. Close the other copy, and within seconds it is written.</source>
-   <translation type="unfinished" />
+   <translation>Eine andere Kopie dieses Programms schreibt das Nachtbuch {file}: Diese liest es nur. Was Sie hier messen, bleibt im Speicher. Schließen Sie die andere Kopie, und binnen Sekunden wird es geschrieben.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>Another copy of this program writes the log of nights, so nothing can be added here. Close the other copy, then take {file} in.</source>
-   <translation type="unfinished" />
+   <translation>Eine andere Kopie dieses Programms schreibt das Nachtbuch, deshalb kann hier nichts aufgenommen werden. Schließen Sie die andere Kopie und nehmen Sie {file} dann auf.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>Saved into the log: {counted}.</source>
-   <translation type="unfinished" />
+   <translation>Ins Nachtbuch gerettet: {counted}.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>Some of the file cannot be read.</source>
-   <translation type="unfinished" />
+   <translation>Ein Teil der Datei ist nicht lesbar.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The backup {path} could not be written ({reason}). Choose a place with enough room that may be written; the log of nights is not affected.</source>
-   <translation type="unfinished" />
+   <translation>Die Sicherung {path} ließ sich nicht schreiben ({reason}). Wählen Sie einen Ort mit genug Platz, an den geschrieben werden darf; das Nachtbuch ist nicht betroffen.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The disk with {folder} is full: free some space on it.</source>
-   <translation type="unfinished" />
+   <translation>Der Datenträger mit {folder} ist voll: Schaffen Sie dort Platz.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The drive with {folder} does not take data: check that it is still there.</source>
-   <translation type="unfinished" />
+   <translation>Das Laufwerk mit {folder} nimmt keine Daten an: Prüfen Sie, ob es noch da ist.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The folder {folder} cannot be made or used ({reason}).</source>
-   <translation type="unfinished" />
+   <translation>Der Ordner {folder} lässt sich nicht anlegen oder benutzen ({reason}).</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The log of nights {file} was damaged. It is kept as {aside} and a new one was begun with all that could be read of it: {counted}.</source>
-   <translation type="unfinished" />
+   <translation>Das Nachtbuch {file} war beschädigt. Es bleibt als {aside} erhalten, und ein neues wurde begonnen mit allem, was sich daraus lesen ließ: {counted}.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The log of nights {file} was damaged. It is kept as {aside} and a new one was begun, and nothing in the old one could be read.</source>
-   <translation type="unfinished" />
+   <translation>Das Nachtbuch {file} war beschädigt. Es bleibt als {aside} erhalten, und ein neues wurde begonnen; im alten war nichts lesbar.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The log of nights {file} was damaged. It is kept as {aside} and a new one was begun, but there was no room to save what can be read of the old one: free some space on the disk, then salvage it on the Log page, part “Keep safe”.</source>
-   <translation type="unfinished" />
+   <translation>Das Nachtbuch {file} war beschädigt. Es bleibt als {aside} erhalten, und ein neues wurde begonnen, doch es war kein Platz, um zu retten, was im alten lesbar ist: Schaffen Sie Platz auf dem Datenträger und retten Sie es dann auf der Seite „Nachtbuch“, Teil „Sicher aufheben“.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The log of nights {file} was written by a newer version of this program and is left untouched; tonight goes into {instead}. Update the program to see the earlier nights.</source>
-   <translation type="unfinished" />
+   <translation>Das Nachtbuch {file} wurde von einer neueren Version dieses Programms geschrieben und bleibt unberührt; heute Nacht kommt in {instead}. Aktualisieren Sie das Programm, um die früheren Nächte zu sehen.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The log of nights {path} cannot be written ({reason}).</source>
-   <translation type="unfinished" />
+   <translation>Das Nachtbuch {path} lässt sich nicht schreiben ({reason}).</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The log of nights {path} cannot be written: allow writing in {folder}.</source>
-   <translation type="unfinished" />
+   <translation>Das Nachtbuch {path} lässt sich nicht schreiben: Erlauben Sie das Schreiben in {folder}.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The log of nights {path} is damaged and cannot be set aside: move it elsewhere.</source>
-   <translation type="unfinished" />
+   <translation>Das Nachtbuch {path} ist beschädigt und lässt sich nicht beiseitelegen: Verschieben Sie es an einen anderen Ort.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The log of nights {path} is held by another program: close that program.</source>
-   <translation type="unfinished" />
+   <translation>Das Nachtbuch {path} wird von einem anderen Programm festgehalten: Schließen Sie jenes Programm.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The log of nights {path} was empty (0 bytes) and was begun anew. If nights should be in it, restore a backup on the Log page.</source>
-   <translation type="unfinished" />
+   <translation>Das Nachtbuch {path} war leer (0 Bytes) und wurde neu begonnen. Sollten Nächte darin sein, holen Sie auf der Seite „Nachtbuch“ eine Sicherung zurück.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The old file is kept untouched: {path}.</source>
-   <translation type="unfinished" />
+   <translation>Die alte Datei bleibt unberührt: {path}.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>The other copy is closed: this one writes the log of nights {file} now.</source>
-   <translation type="unfinished" />
+   <translation>Die andere Kopie ist geschlossen: Diese schreibt jetzt das Nachtbuch {file}.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>What was recorded beside {file} by another copy of the program has joined it: {counted}.</source>
-   <translation type="unfinished" />
+   <translation>Was eine andere Kopie des Programms neben {file} aufgezeichnet hat, ist hinzugekommen: {counted}.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>What you measure is kept in memory and writing is tried again every few seconds; export it as a drift log before you close the program.</source>
-   <translation type="unfinished" />
+   <translation>Ihre Messungen bleiben im Speicher, und alle paar Sekunden wird das Schreiben wieder versucht; exportieren Sie sie als Driftprotokoll, bevor Sie das Programm schließen.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>nights: {nights}, legs: {legs}, readings: {readings:,}</source>
-   <translation type="unfinished" />
+   <translation>Nächte: {nights}, Etappen: {legs}, Ablesungen: {readings:,}</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>{file} is empty (0 bytes): there is nothing in it to take. Choose another file.</source>
-   <translation type="unfinished" />
+   <translation>{file} ist leer (0 Bytes): Darin ist nichts zu holen. Wählen Sie eine andere Datei.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>{file} is not a log of nights, or nothing in it can be read: choose a backup or a log made by this program. Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>{file} ist kein Nachtbuch, oder nichts darin ist lesbar: Wählen Sie eine Sicherung oder ein Nachtbuch dieses Programms. Nichts wurde geändert.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>{file} is the log of nights in use; it was looked through and is not damaged.</source>
-   <translation type="unfinished" />
+   <translation>{file} ist das benutzte Nachtbuch; es wurde durchgesehen und ist nicht beschädigt.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>{file} was damaged and is salvaged; what was saved is said above.</source>
-   <translation type="unfinished" />
+   <translation>{file} war beschädigt und ist gerettet; was gerettet wurde, steht oben.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>{file} was written by a newer version of this program: update the program, then take it in. Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>{file} wurde von einer neueren Version dieses Programms geschrieben: Aktualisieren Sie das Programm und nehmen Sie die Datei dann auf. Nichts wurde geändert.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
    <source>{nights} nights are saved in {path} and were read back without a fault.</source>
-   <translation type="unfinished" />
+   <translation>{nights} Nächte sind in {path} gesichert und wurden fehlerfrei zurückgelesen.</translation>
   </message>
   <message>
    <location filename="app/storage/writer.py" />
    <source>the log of nights is not open</source>
-   <translation type="unfinished" />
+   <translation>das Nachtbuch ist nicht geöffnet</translation>
   </message>
   <message>
    <location filename="app/strip.py" />
    <source>Day</source>
-   <translation type="unfinished" />
+   <translation>Tag</translation>
   </message>
   <message>
    <location filename="app/strip.py" />
    <source>Help on this page, words and keys (F1)</source>
-   <translation type="unfinished" />
+   <translation>Hilfe zu dieser Seite, Wörter und Tasten (F1)</translation>
   </message>
   <message>
    <location filename="app/strip.py" />
    <source>Larger text; after the largest comes the usual size again</source>
-   <translation type="unfinished" />
+   <translation>Größerer Text; nach dem größten kommt wieder die übliche Größe</translation>
   </message>
   <message>
    <location filename="app/strip.py" />
    <source>Look</source>
-   <translation type="unfinished" />
+   <translation>Ansicht</translation>
   </message>
   <message>
    <location filename="app/strip.py" />
    <source>Night</source>
-   <translation type="unfinished" />
+   <translation>Nacht</translation>
   </message>
   <message>
    <location filename="app/strip.py" />
    <source>No place yet</source>
-   <translation type="unfinished" />
+   <translation>Noch kein Ort</translation>
   </message>
   <message>
    <location filename="app/strip.py" />
    <source>Text {percent} %</source>
-   <translation type="unfinished" />
+   <translation>Text {percent} %</translation>
   </message>
   <message>
    <location filename="app/translation.py" />
    <source>The words for “{language}” cannot be read from {folder}: the program speaks English. Install Poleward again.</source>
-   <translation type="unfinished" />
+   <translation>Die Wörter für „{language}“ lassen sich nicht aus {folder} lesen: Das Programm spricht Englisch. Installieren Sie Poleward neu.</translation>
   </message>
   <message>
    <location filename="app/widgets/amount.py" />
@@ -7482,7 +7483,7 @@
   <message>
    <location filename="app/widgets/curves.py" />
    <source>{low} to {high}</source>
-   <translation type="unfinished" />
+   <translation>{low} bis {high}</translation>
   </message>
   <message>
    <location filename="app/widgets/dome.py" />
@@ -7522,7 +7523,7 @@
   <message>
    <location filename="app/widgets/driftplot.py" />
    <source>Point at a reading, or walk with , and . (arrows move, + and − zoom, L: next leg).</source>
-   <translation type="unfinished" />
+   <translation>Zeigen Sie auf eine Ablesung, oder gehen Sie mit , und . (Pfeile verschieben, + und − vergrößern, L: nächste Etappe).</translation>
   </message>
   <message>
    <location filename="app/widgets/driftplot.py" />
@@ -7557,57 +7558,57 @@
   <message>
    <location filename="app/widgets/figure.py" />
    <source>It is above zero; {value:g} cannot be.</source>
-   <translation type="unfinished" />
+   <translation>Der Wert liegt über null; {value:g} kann nicht sein.</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
    <source>It lies between {low:g} and {high:g}{unit}.</source>
-   <translation type="unfinished" />
+   <translation>Der Wert liegt zwischen {low:g} und {high:g}{unit}.</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
    <source>The </source>
-   <translation type="unfinished" />
+   <translation>Der |Die |Das </translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
    <source>arcminutes</source>
-   <translation type="unfinished" />
+   <translation>Bogenminuten</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
    <source>arcminutes a turn</source>
-   <translation type="unfinished" />
+   <translation>Bogenminuten je Umdrehung</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
    <source>degrees</source>
-   <translation type="unfinished" />
+   <translation>Grad</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
    <source>degrees a second</source>
-   <translation type="unfinished" />
+   <translation>Grad je Sekunde</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
    <source>{quantity}, in {unit}</source>
-   <translation type="unfinished" />
+   <translation>{quantity}, in {unit}</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
    <source>{typed} is not a whole number.</source>
-   <translation type="unfinished" />
+   <translation>{typed} ist keine ganze Zahl.</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
    <source>“{shown}” has two marks; write it without thousands.</source>
-   <translation type="unfinished" />
+   <translation>„{shown}“ hat zwei Trennzeichen; schreiben Sie es ohne Tausenderzeichen.</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
    <source>“{shown}” is not a number.</source>
-   <translation type="unfinished" />
+   <translation>„{shown}“ ist keine Zahl.</translation>
   </message>
   <message>
    <location filename="app/widgets/filepicker.py" />
@@ -7622,42 +7623,42 @@
   <message>
    <location filename="app/widgets/legcurves.py" />
    <source>step {size:.1f}″</source>
-   <translation type="unfinished" />
+   <translation>Sprung {size:.1f}″</translation>
   </message>
   <message>
    <location filename="app/widgets/legshapes.py" />
    <source>circle</source>
-   <translation type="unfinished" />
+   <translation>Kreis</translation>
   </message>
   <message>
    <location filename="app/widgets/legshapes.py" />
    <source>diamond</source>
-   <translation type="unfinished" />
+   <translation>Raute</translation>
   </message>
   <message>
    <location filename="app/widgets/legshapes.py" />
    <source>inverted triangle</source>
-   <translation type="unfinished" />
+   <translation>umgekehrtes Dreieck</translation>
   </message>
   <message>
    <location filename="app/widgets/legshapes.py" />
    <source>pentagon</source>
-   <translation type="unfinished" />
+   <translation>Fünfeck</translation>
   </message>
   <message>
    <location filename="app/widgets/legshapes.py" />
    <source>plus</source>
-   <translation type="unfinished" />
+   <translation>Plus</translation>
   </message>
   <message>
    <location filename="app/widgets/legshapes.py" />
    <source>square</source>
-   <translation type="unfinished" />
+   <translation>Quadrat</translation>
   </message>
   <message>
    <location filename="app/widgets/legshapes.py" />
    <source>triangle</source>
-   <translation type="unfinished" />
+   <translation>Dreieck</translation>
   </message>
   <message>
    <location filename="app/widgets/loadbar.py" />
@@ -7677,7 +7678,7 @@
   <message>
    <location filename="app/widgets/nightpainter.py" />
    <source>now</source>
-   <translation type="unfinished" />
+   <translation>jetzt</translation>
   </message>
   <message>
    <location filename="app/widgets/nightview.py" />
@@ -7842,27 +7843,27 @@
   <message>
    <location filename="app/widgets/spans.py" />
    <source>{hours} h</source>
-   <translation type="unfinished" />
+   <translation>{hours} h</translation>
   </message>
   <message>
    <location filename="app/widgets/spans.py" />
    <source>{minutes:.2g} min</source>
-   <translation type="unfinished" />
+   <translation>{minutes:.2g} min</translation>
   </message>
   <message>
    <location filename="app/widgets/spans.py" />
    <source>{minutes:.4g} min</source>
-   <translation type="unfinished" />
+   <translation>{minutes:.4g} min</translation>
   </message>
   <message>
    <location filename="app/widgets/spans.py" />
    <source>{seconds:.2g} s</source>
-   <translation type="unfinished" />
+   <translation>{seconds:.2g} s</translation>
   </message>
   <message>
    <location filename="app/widgets/spans.py" />
    <source>{seconds:.4g} s</source>
-   <translation type="unfinished" />
+   <translation>{seconds:.4g} s</translation>
   </message>
   <message>
    <location filename="app/widgets/stepper.py" />
@@ -7897,7 +7898,7 @@
   <message>
    <location filename="app/widgets/targetsearch.py" />
    <source>{size:g}′ across</source>
-   <translation type="unfinished" />
+   <translation>{size:g}′ groß</translation>
   </message>
   <message>
    <location filename="app/widgets/tubedrawing.py" />
@@ -7907,42 +7908,42 @@
   <message>
    <location filename="app/widgets/tubedrawing.py" />
    <source>on the left of the tube</source>
-   <translation type="unfinished" />
+   <translation>links am Rohr</translation>
   </message>
   <message>
    <location filename="app/widgets/tubedrawing.py" />
    <source>on the right of the tube</source>
-   <translation type="unfinished" />
+   <translation>rechts am Rohr</translation>
   </message>
   <message>
    <location filename="app/widgets/tubedrawing.py" />
    <source>on top of the tube</source>
-   <translation type="unfinished" />
+   <translation>oben auf dem Rohr</translation>
   </message>
   <message>
    <location filename="app/widgets/tubedrawing.py" />
    <source>on top, towards the left</source>
-   <translation type="unfinished" />
+   <translation>oben, nach links</translation>
   </message>
   <message>
    <location filename="app/widgets/tubedrawing.py" />
    <source>on top, towards the right</source>
-   <translation type="unfinished" />
+   <translation>oben, nach rechts</translation>
   </message>
   <message>
    <location filename="app/widgets/tubedrawing.py" />
    <source>under the tube</source>
-   <translation type="unfinished" />
+   <translation>unter dem Rohr</translation>
   </message>
   <message>
    <location filename="app/widgets/tubedrawing.py" />
    <source>under the tube, towards the left</source>
-   <translation type="unfinished" />
+   <translation>unter dem Rohr, nach links</translation>
   </message>
   <message>
    <location filename="app/widgets/tubedrawing.py" />
    <source>under the tube, towards the right</source>
-   <translation type="unfinished" />
+   <translation>unter dem Rohr, nach rechts</translation>
   </message>
   <message>
    <location filename="app/widgets/utcclock.py" />
@@ -7977,27 +7978,27 @@
   <message>
    <location filename="app/widgets/waiting.py" />
    <source>Being worked out … What stands here is from before.</source>
-   <translation type="unfinished" />
+   <translation>Wird berechnet … Was hier steht, ist von vorher.</translation>
   </message>
   <message>
    <location filename="app/widgets/waiting.py" />
    <source>Stop working it out</source>
-   <translation type="unfinished" />
+   <translation>Berechnung anhalten</translation>
   </message>
   <message>
    <location filename="app/widgets/waiting.py" />
    <source>Stopped: what stands here is from before.</source>
-   <translation type="unfinished" />
+   <translation>Angehalten: Was hier steht, ist von vorher.</translation>
   </message>
   <message>
    <location filename="app/window.py" />
    <source>Drop one file at a time: none of these was taken.</source>
-   <translation type="unfinished" />
+   <translation>Legen Sie immer nur eine Datei ab: Keine davon wurde genommen.</translation>
   </message>
   <message>
    <location filename="app/window.py" />
    <source>Opening tonight as it was left…</source>
-   <translation type="unfinished" />
+   <translation>Heute Nacht wird geöffnet, wie sie verlassen wurde…</translation>
   </message>
   <message>
    <location filename="core/alignment/advice.py" />
@@ -8062,12 +8063,12 @@
   <message>
    <location filename="core/alignment/advice.py" />
    <source>probably {turn}</source>
-   <translation type="unfinished" />
+   <translation>wahrscheinlich {turn}</translation>
   </message>
   <message>
    <location filename="core/alignment/advice.py" />
    <source>probably {where}</source>
-   <translation type="unfinished" />
+   <translation>wahrscheinlich {where}</translation>
   </message>
   <message>
    <location filename="core/alignment/aim.py" />
@@ -8142,17 +8143,17 @@
   <message>
    <location filename="core/alignment/budget/goal.py" />
    <source>It asks for less than a hand can turn: expose shorter.</source>
-   <translation type="unfinished" />
+   <translation>Er verlangt weniger, als eine Hand drehen kann: Belichten Sie kürzer.</translation>
   </message>
   <message>
    <location filename="core/alignment/budget/goal.py" />
    <source>It would allow more; nearer is easily reached.</source>
-   <translation type="unfinished" />
+   <translation>Er würde mehr erlauben; näher ist leicht zu erreichen.</translation>
   </message>
   <message>
    <location filename="core/alignment/budget/goal.py" />
    <source>{goal:g}′, from tonight’s budget: {seconds:g} s exposures at {focal:g} mm.</source>
-   <translation type="unfinished" />
+   <translation>{goal:g}′, aus dem Spielraum von heute Nacht: Belichtungen von {seconds:g} s bei {focal:g} mm.</translation>
   </message>
   <message>
    <location filename="core/alignment/budget/task.py" />
@@ -8797,12 +8798,12 @@
   <message>
    <location filename="core/alignment/goal.py" />
    <source>{goal:g}′, as you set it.</source>
-   <translation type="unfinished" />
+   <translation>{goal:g}′, wie von Ihnen festgelegt.</translation>
   </message>
   <message>
    <location filename="core/alignment/goal.py" />
    <source>{goal:g}′, the usual figure (common practice, no source): the Budget page tells what tonight’s exposures need.</source>
-   <translation type="unfinished" />
+   <translation>{goal:g}′, der übliche Wert (gängige Praxis, keine Quelle): Die Seite „Spielraum“ sagt, was die Belichtungen von heute Nacht brauchen.</translation>
   </message>
   <message>
    <location filename="core/alignment/plausibility.py" />
@@ -10428,6 +10429,11 @@
    <location filename="core/mount/sampling.py" />
    <source>{what} is given as {value:g}; it is above zero: correct it.</source>
    <translation>{what} ist mit {value:g} angegeben; der Wert muss über null liegen: Berichtigen Sie ihn.</translation>
+  </message>
+  <message>
+   <location filename="core/mount/scores.py" />
+   <source> kg</source>
+   <translation> kg</translation>
   </message>
   <message>
    <location filename="core/mount/scores.py" />
@@ -12131,6 +12137,11 @@
   </message>
   <message>
    <location filename="core/tracking/doubts.py" />
+   <source>A swing of {size:.0f}″ is more than any worm does: are the offsets really in arcseconds, and is the image scale right?</source>
+   <translation>Ein Ausschlag von {size:.0f}″ ist mehr, als irgendeine Schnecke macht: Sind die Abweichungen wirklich in Bogensekunden, und stimmt der Abbildungsmaßstab?</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/doubts.py" />
    <source>The drive falls behind the stars by {rate:.1f}″ a minute, as it does at the lunar rate; choose the sidereal rate.</source>
    <translation>Der Antrieb bleibt um {rate:.1f}″ je Minute hinter den Sternen zurück wie bei Mondgeschwindigkeit; wählen Sie die Sterngeschwindigkeit.</translation>
   </message>
@@ -12863,6 +12874,11 @@
    <location filename="core/tracking/wormperiod.py" />
    <source>The run lasts {minutes:.0f} minutes; a worm usually turns once in four to ten minutes and three turns are needed. Track one star unguided for half an hour or more.</source>
    <translation>Die Aufzeichnung dauert {minutes:.0f} Minuten; eine Schnecke dreht sich meist in vier bis zehn Minuten einmal, und drei Umdrehungen sind nötig. Lassen Sie die Montierung eine halbe Stunde oder länger einem Stern ohne Guiding folgen.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/wormperiod.py" />
+   <source>The run lasts {seconds:.0f} s: are its times in seconds, not in minutes or hours? A worm usually turns once in four to ten minutes and three turns are needed. Track one star unguided for half an hour or more.</source>
+   <translation>Die Aufzeichnung dauert {seconds:.0f} s: Sind ihre Zeiten in Sekunden, nicht in Minuten oder Stunden? Eine Schnecke dreht sich meist einmal in vier bis zehn Minuten, und drei Umdrehungen werden gebraucht. Folgen Sie einem Stern eine halbe Stunde oder länger ohne Nachführregelung.</translation>
   </message>
   <message>
    <location filename="core/tracking/wormperiod.py" />
@@ -13862,7 +13878,7 @@
   <message>
    <location filename="resources/help.json" />
    <source>Sun, Moon and planets from JPL's DE421, 1899 to 2053, and from ERFA's series beyond; rising and setting as printed tables define them (US Naval Observatory); illuminated share of the Moon by Meeus, Astronomical Algorithms, eq. 48.1 and 48.3; deep sky from the OpenNGC database.</source>
-   <translation type="unfinished" />
+   <translation>Sonne, Mond und Planeten aus DE421 des JPL, 1899 bis 2053, darüber hinaus aus den Reihen von ERFA; Auf- und Untergänge, wie gedruckte Tafeln sie definieren (US Naval Observatory); beleuchteter Teil des Mondes nach Meeus, Astronomical Algorithms, Gl. 48.1 und 48.3; Deep Sky aus der Datenbank OpenNGC.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -13942,7 +13958,7 @@
   <message>
    <location filename="resources/help.json" />
    <source>The rate is the change of the parallactic angle at the true altitude: Meeus, Astronomical Algorithms, ch. 14, differentiated. The smear is the chord of the turn at the corner of the frame.</source>
-   <translation type="unfinished" />
+   <translation>Die Drehung je Zeit ist die Änderung des parallaktischen Winkels in der wahren Höhe: Meeus, Astronomical Algorithms, Kap. 14, abgeleitet. Die Verwischung ist die Sehne der Drehung in der Ecke des Bildes.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -13962,7 +13978,7 @@
   <message>
    <location filename="resources/help.json" />
    <source>The target's altitude is as seen, refraction included; the Moon's is the true one. The hour angle is negative before the meridian.</source>
-   <translation type="unfinished" />
+   <translation>Die Höhe des Objekts ist die gesehene, mit Refraktion; die des Mondes ist die wahre. Der Stundenwinkel ist vor dem Meridian negativ.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
