@@ -1871,7 +1871,7 @@
   <message>
    <location filename="app/pages/log/comparing.py" />
    <source>axis error reached, arcminutes</source>
-   <translation>erreichter Achsfehler, Bogenminuten</translation>
+   <translation>erreichter Achsenfehler, Bogenminuten</translation>
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
@@ -2306,7 +2306,7 @@
   <message>
    <location filename="app/pages/log/words.py" />
    <source>± {width}′ (95 %), axis error reached</source>
-   <translation>± {width}′ (95 %), erreichter Achsfehler</translation>
+   <translation>± {width}′ (95 %), erreichter Achsenfehler</translation>
   </message>
   <message>
    <location filename="app/pages/mount/candidatecard.py" />
@@ -3564,6 +3564,11 @@
    <location filename="app/pages/plan/factwords.py" />
    <source>up: it stays {depth:.0f}° or more below the horizon</source>
    <translation>am Himmel: Es bleibt {depth:.0f}° oder mehr unter dem Horizont</translation>
+  </message>
+  <message>
+   <location filename="app/pages/plan/factwords.py" />
+   <source>{day}</source>
+   <translation>{day}.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
@@ -7098,7 +7103,7 @@
   <message>
    <location filename="app/session/session.py" />
    <source>The place you stand on is not known, so the axis error cannot be computed yet: enter latitude and longitude on the Site page. The readings are kept.</source>
-   <translation>Ihr Standort ist nicht bekannt, deshalb lässt sich der Achsfehler noch nicht berechnen: Geben Sie auf der Seite „Standort“ geografische Breite und Länge ein. Die Ablesungen bleiben erhalten.</translation>
+   <translation>Ihr Standort ist nicht bekannt, deshalb lässt sich der Achsenfehler noch nicht berechnen: Geben Sie auf der Seite „Standort“ geografische Breite und Länge ein. Die Ablesungen bleiben erhalten.</translation>
   </message>
   <message>
    <location filename="app/session/sleepcheck.py" />
@@ -7118,7 +7123,7 @@
   <message>
    <location filename="app/session/solver.py" />
    <source>The axis error could not be computed from these readings because of a fault in the program ({fault}: {reason}). Every reading is kept: go on watching, discard the newest leg if the message stays, and report it.</source>
-   <translation>Wegen eines Fehlers im Programm ({fault}: {reason}) ließ sich der Achsfehler aus diesen Ablesungen nicht berechnen. Jede Ablesung bleibt erhalten: Beobachten Sie weiter, verwerfen Sie die neueste Etappe, wenn die Meldung bleibt, und melden Sie den Fehler.</translation>
+   <translation>Wegen eines Fehlers im Programm ({fault}: {reason}) ließ sich der Achsenfehler aus diesen Ablesungen nicht berechnen. Jede Ablesung bleibt erhalten: Beobachten Sie weiter, verwerfen Sie die neueste Etappe, wenn die Meldung bleibt, und melden Sie den Fehler.</translation>
   </message>
   <message>
    <location filename="app/session/tonight.py" />
@@ -7513,7 +7518,7 @@
   <message>
    <location filename="app/widgets/driftplot.py" />
    <source>North drift (arcsec)</source>
-   <translation>Drift nach Norden (Bogensekunden)</translation>
+   <translation>Drift nach Norden (″)</translation>
   </message>
   <message>
    <location filename="app/widgets/driftplot.py" />
@@ -9353,7 +9358,7 @@
   <message>
    <location filename="core/mount/equipment.py" />
    <source>German equatorial</source>
-   <translation>deutsche Montierung</translation>
+   <translation>Deutsche Montierung</translation>
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
@@ -11783,12 +11788,12 @@
   <message>
    <location filename="core/sky/earthrotation.py" />
    <source>The table of the Earth's rotation begins on {day}: UT1 may be off by up to about {seconds:.1f} s and hour angles by {arcsec:.0f}″, which changes the axis error by less than {percent} % of its size.</source>
-   <translation>Die Tabelle der Erdrotation beginnt am {day}: UT1 kann um bis zu etwa {seconds:.1f} s falsch sein und Stundenwinkel um {arcsec:.0f}″, was den Achsfehler um weniger als {percent} % seiner Größe ändert.</translation>
+   <translation>Die Tabelle der Erdrotation beginnt am {day}: UT1 kann um bis zu etwa {seconds:.1f} s falsch sein und Stundenwinkel um {arcsec:.0f}″, was den Achsenfehler um weniger als {percent} % seiner Größe ändert.</translation>
   </message>
   <message>
    <location filename="core/sky/earthrotation.py" />
    <source>The table of the Earth's rotation ends on {day}: UT1 may be off by up to about {seconds:.1f} s and hour angles by {arcsec:.0f}″, which changes the axis error by less than {percent} % of its size.</source>
-   <translation>Die Tabelle der Erdrotation endet am {day}: UT1 kann um bis zu etwa {seconds:.1f} s falsch sein und Stundenwinkel um {arcsec:.0f}″, was den Achsfehler um weniger als {percent} % seiner Größe ändert.</translation>
+   <translation>Die Tabelle der Erdrotation endet am {day}: UT1 kann um bis zu etwa {seconds:.1f} s falsch sein und Stundenwinkel um {arcsec:.0f}″, was den Achsenfehler um weniger als {percent} % seiner Größe ändert.</translation>
   </message>
   <message>
    <location filename="core/sky/earthrotation.py" />
@@ -13248,7 +13253,7 @@
   <message>
    <location filename="resources/checklist.json" />
    <source>Measure the axis error by drift, and correct it until it is within the budget.</source>
-   <translation>Den Achsfehler mit der Drift messen und korrigieren, bis er im Spielraum liegt.</translation>
+   <translation>Den Achsenfehler mit der Drift messen und korrigieren, bis er im Spielraum liegt.</translation>
   </message>
   <message>
    <location filename="resources/checklist.json" />
@@ -13813,7 +13818,7 @@
   <message>
    <location filename="resources/help.json" />
    <source>Measure the axis error by watching a star drift north or south while the mount follows the sky, then turn the bolts, and look again.</source>
-   <translation>Messen Sie den Achsfehler, indem Sie beobachten, wie ein Stern nach Norden oder Süden driftet, während die Montierung dem Himmel folgt; drehen Sie dann die Stellschrauben und sehen Sie noch einmal hin.</translation>
+   <translation>Messen Sie den Achsenfehler, indem Sie beobachten, wie ein Stern nach Norden oder Süden driftet, während die Montierung dem Himmel folgt; drehen Sie dann die Stellschrauben und sehen Sie noch einmal hin.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -13858,7 +13863,7 @@
   <message>
    <location filename="resources/help.json" />
    <source>Say where you are: times, stars and the pole follow from it. Without a telescope at hand, the practice sky on the Drift page has a hidden axis error to be found.</source>
-   <translation>Sagen Sie, wo Sie sind: Zeiten, Sterne und Pol folgen daraus. Ohne Teleskop zur Hand hat der Übungshimmel auf der Driftseite einen verborgenen Achsfehler, der zu finden ist.</translation>
+   <translation>Sagen Sie, wo Sie sind: Zeiten, Sterne und Pol folgen daraus. Ohne Teleskop zur Hand hat der Übungshimmel auf der Driftseite einen verborgenen Achsenfehler, der zu finden ist.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -13918,7 +13923,7 @@
   <message>
    <location filename="resources/help.json" />
    <source>The largest axis error that tonight's picture allows.</source>
-   <translation>Der größte Achsfehler, den das Bild dieser Nacht erlaubt.</translation>
+   <translation>Der größte Achsenfehler, den das Bild dieser Nacht erlaubt.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -13973,7 +13978,7 @@
   <message>
    <location filename="resources/help.json" />
    <source>The stars of the whole field are followed through one exposure with the axis displaced. Guiding keeps one star still; what remains turns the field about it. The largest axis error whose smear stays within your limit is the budget.</source>
-   <translation>Die Sterne des ganzen Feldes werden bei verschobener Achse durch eine Belichtung verfolgt. Guiding hält einen Stern still; was bleibt, dreht das Feld um ihn. Der größte Achsfehler, dessen Verwischung in Ihrer Grenze bleibt, ist der Spielraum.</translation>
+   <translation>Die Sterne des ganzen Feldes werden bei verschobener Achse durch eine Belichtung verfolgt. Guiding hält einen Stern still; was bleibt, dreht das Feld um ihn. Der größte Achsenfehler, dessen Verwischung in Ihrer Grenze bleibt, ist der Spielraum.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -13988,7 +13993,7 @@
   <message>
    <location filename="resources/help.json" />
    <source>The time of each step is worked back from the target's beginning, step by step, by how long each takes; what needs stars cannot begin before them. Steps tick themselves when the program sees that they are done; a step is skipped only with a reason. Alignment counts as done when the axis error plus its ± is within the target.</source>
-   <translation>Die Zeit jedes Schritts wird vom Beginn des Objekts aus zurückgerechnet, Schritt um Schritt, nach der Dauer eines jeden; was Sterne braucht, kann nicht vor ihnen beginnen. Schritte haken sich selbst ab, wenn das Programm sieht, dass sie getan sind; übersprungen wird ein Schritt nur mit einem Grund. Das Ausrichten gilt als getan, wenn der Achsfehler samt seinem ± innerhalb des Ziels liegt.</translation>
+   <translation>Die Zeit jedes Schritts wird vom Beginn des Objekts aus zurückgerechnet, Schritt um Schritt, nach der Dauer eines jeden; was Sterne braucht, kann nicht vor ihnen beginnen. Schritte haken sich selbst ab, wenn das Programm sieht, dass sie getan sind; übersprungen wird ein Schritt nur mit einem Grund. Das Ausrichten gilt als getan, wenn der Achsenfehler samt seinem ± innerhalb des Ziels liegt.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />

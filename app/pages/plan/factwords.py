@@ -32,7 +32,8 @@ def facts(study: Study | None, zone: Zone) -> tuple[Fact, Fact, Fact]:
 def date_words(study: Study, zone: Zone) -> str:
     """Which night it is, with whatever month and year change in it."""
     begin, end = zone.civil(study.night.begin_utc_s), zone.civil(study.night.end_utc_s)
-    first = f"{begin.day}" if begin.month == end.month else _day_words(begin)
+    is_one_month = begin.month == end.month
+    first = say("{day}", day=begin.day) if is_one_month else _day_words(begin)
     if begin.year != end.year:
         first = say("{day} {year}", day=first, year=begin.year)
     last = say("{day} {year}", day=_day_words(end), year=end.year)
