@@ -43,14 +43,19 @@ def guidance(
         said = _with_ways_out(said, snapshot, surprise.mishap)
     if snapshot.guide.north is North.UNKNOWN:
         warnings = (*warnings, say("Which way is north is not known: the first turn will tell."))
-    return replace(said, warnings=(*warnings, *said.warnings), is_leaving=warned.is_leaving)
+    return replace(
+        said,
+        warnings=(*warnings, *said.warnings),
+        others=tuple(action for action in _once(*said.others) if action is not said.primary),
+        is_leaving=warned.is_leaving,
+    )
 
 
 def _with_ways_out(said: Guidance, snapshot: Snapshot, mishap: Mishap) -> Guidance:
     more = (act.KICKED,) if mishap is Mishap.MOVED else (act.EXCHANGED,)
     if snapshot.guide.north is North.EXCHANGED:
         more = (act.KICKED,)
-    return replace(said, others=_once(*said.others, *more))
+    return replace(said, others=(*said.others, *more))
 
 
 def _once(*actions: Action) -> tuple[Action, ...]:
@@ -108,8 +113,7 @@ def _watch(snapshot: Snapshot, _proposals: object, _star: object) -> Guidance:
             say("Good enough: {chance}.", chance=chance_words(snapshot)),
         ),
     }[judged.next]
-    rest = tuple(action for action in others if action is not primary)
-    return Guidance(stage, sentence, detail, (), primary, rest)
+    return Guidance(stage, sentence, detail, (), primary, others)
 
 
 def _is_judged(snapshot: Snapshot) -> bool:

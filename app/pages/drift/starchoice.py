@@ -121,8 +121,16 @@ class StarChoice(QWidget):
         if self._list.count():
             self._list.setCurrentRow(0)
         nothing = not typed and not self._list.count()
-        self._nothing.say(self.tr("No bright star stands there now.") if nothing else "")
+        self._nothing.say(self._why_nothing() if nothing else "")
         self._watch.setEnabled(not nothing)
+
+    def _why_nothing(self) -> str:
+        if self._lines:
+            return self.tr("No bright star stands there now.")
+        return self.tr(
+            "Enter your site: then the bright stars that are up now stand here. A star can be "
+            "typed without it."
+        )
 
     def _choose(self) -> None:
         star = self._typed() if self._kinds.choice() == COORDINATES else self._listed()

@@ -15,6 +15,8 @@ from app.pages.drift.practice import Practice
 from app.session.session import Session
 from app.session.shown import Shown
 from app.signals.sounds import Sounds
+from app.sources.shortest import SingleDrift
+from app.widgets.key import Key
 from core.alignment.procedure import Stage
 from core.sky.site import Air, Site
 from tests.app.pages.drift.surroundings import seen_by
@@ -47,6 +49,11 @@ class Person:
         self.page.leading().refresh()
         said = self.page.leading().band.guidance()
         return "" if said is None or said.primary is None else said.primary.name
+
+    def band_keys(self) -> list[str]:
+        """What stands on the keys of the band."""
+        keys = self.page.leading().band.findChildren(Key)
+        return [key.text() for key in keys if key.isVisible()]
 
     def read(self, count: int) -> None:
         for _ in range(count):
@@ -90,6 +97,7 @@ class Person:
         elif self.stage() is Stage.TURN:
             self.turn()
         self._qtbot.waitUntil(lambda: self.primary() != "", timeout=PATIENCE_MS)
+        assert len(set(self.band_keys())) == len(self.band_keys())
         self.page.leading().act(self.primary())
 
 
@@ -137,6 +145,19 @@ def test_the_guide_leads_a_hidden_mount_to_the_pole(page: DriftPage, qtbot) -> N
     assert error < 1.0
     said = page.leading().band.guidance()
     assert "within 1′ of the true pole" in said.sentence
+
+
+def test_each_thing_to_do_has_one_key(page: DriftPage, session: Session, qtbot) -> None:
+    """Two stars, each told by one drift, are enough to turn: nothing is under way then."""
+    person = Person(page, qtbot)
+    page.take_way("hand")
+    session.set_site(HILL, AIR)
+    for name, ra_deg, north in (("High", 340.0, 40.0), ("East", 60.0, -30.0)):
+        session.take_leg(name, SingleDrift(north, 5.0, DARK_S, 1.0).leg(ra_deg, 10.0))
+    qtbot.waitUntil(lambda: person.primary() == "turn", timeout=PATIENCE_MS)
+    assert person.stage() is Stage.CHOOSE
+    assert "Turn the bolts (T)" in person.band_keys()
+    assert len(set(person.band_keys())) == len(person.band_keys())
 
 
 def test_a_person_who_turns_the_wrong_way_is_told(page: DriftPage, qtbot) -> None:
