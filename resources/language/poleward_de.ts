@@ -1330,6 +1330,11 @@
   </message>
   <message>
    <location filename="app/pages/drift/starchoice.py" />
+   <source>Enter your site: then the bright stars that are up now stand here. A star can be typed without it.</source>
+   <translation>Geben Sie Ihren Standort ein: dann stehen hier die hellen Sterne, die jetzt am Himmel sind. Ein Stern lässt sich auch ohne ihn eintippen.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/starchoice.py" />
    <source>My star</source>
    <translation>Mein Stern</translation>
   </message>
