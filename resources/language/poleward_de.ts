@@ -2455,6 +2455,11 @@
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
+   <source>Pieces taken: {n}; sets taken: {m}.</source>
+   <translation>Übernommene Stücke: {n}; übernommene Sätze: {m}.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/exchange.py" />
    <source>Replace it</source>
    <translation>Ersetzen</translation>
   </message>
@@ -2462,11 +2467,6 @@
    <location filename="app/pages/mount/exchange.py" />
    <source>Take the file's</source>
    <translation>Die der Datei nehmen</translation>
-  </message>
-  <message>
-   <location filename="app/pages/mount/exchange.py" />
-   <source>Taken: {n} pieces and {m} sets.</source>
-   <translation>Übernommen: {n} Stücke und {m} Sätze.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />

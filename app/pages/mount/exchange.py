@@ -112,7 +112,7 @@ class Exchange(Panel):
 
     def _take(self, given: EquipmentRead, taken: Inventory) -> None:
         self._equipment.take(taken)
-        count = self.tr("Taken: {n} pieces and {m} sets.")
+        count = self.tr("Pieces taken: {n}; sets taken: {m}.")
         lines = [count.format(n=len(taken.records), m=len(taken.sets))]
         account = [*given.rejected, *given.notes]
         lines += account[:MOST_LINES]
