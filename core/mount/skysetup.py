@@ -71,6 +71,7 @@ class SkySetup:
     careless_names: tuple[str, ...]
     careless_arcmin: float
     careless_worst_arcmin: float
+    careless_overhead: str  # the one of them near the zenith, if any
     map_azimuth_deg: Floats
     map_altitude_deg: Floats
     map_error_arcmin: Floats
@@ -93,9 +94,16 @@ class SkySetup:
             careless_error=self.careless_arcmin,
             careless_worst=self.careless_worst_arcmin,
         )
-        if self.careless_arcmin < _NEARLY * self.error_arcmin:
+        if self.careless_arcmin >= _NEARLY * self.error_arcmin:
+            return expected
+        if not self.careless_overhead:
             return f"{expected} {say('By chance those would do as well now.')}"
-        return expected
+        warned = say(
+            "By chance those would do as well now, if {star} were easy to centre: it stands near "
+            "the zenith, where an axis has to turn far for little.",
+            star=self.careless_overhead,
+        )
+        return f"{expected} {warned}"
 
 
 def choose(
@@ -149,6 +157,9 @@ def choose(
         careless_names=tuple(now.star.name for now in others_taken),
         careless_arcmin=_rms(others),
         careless_worst_arcmin=float(np.max(others)),
+        careless_overhead=next(
+            (now.star.name for now in others_taken if now.altitude_deg > HIGHEST_DEG), ""
+        ),
         map_azimuth_deg=grid_azimuth,
         map_altitude_deg=grid_altitude,
         map_error_arcmin=errors,

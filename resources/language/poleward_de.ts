@@ -10517,6 +10517,11 @@
   </message>
   <message>
    <location filename="core/mount/skysetup.py" />
+   <source>By chance those would do as well now, if {star} were easy to centre: it stands near the zenith, where an axis has to turn far for little.</source>
+   <translation>Zufällig taugten diese jetzt ebenso gut, wenn {star} leicht in die Mitte zu bringen wäre: er steht nahe dem Zenit, wo sich eine Achse für wenig weit drehen muss.</translation>
+  </message>
+  <message>
+   <location filename="core/mount/skysetup.py" />
    <source>By chance those would do as well now.</source>
    <translation>Zufällig täten es diese jetzt ebenso gut.</translation>
   </message>

@@ -134,3 +134,12 @@ def test_planets_are_pointed_out_where_they_could_be_mistaken() -> None:
     assert "Do not take the planet Mars for it, 8° away (right)." in said
     assert "Venus" not in said
     assert "Jupiter" not in said
+
+
+def test_a_careless_star_near_the_zenith_is_named_where_it_would_serve() -> None:
+    """An evening of September at 48° north: Vega and Deneb stand overhead."""
+    evening = parse_utc("2026-09-21T19:00Z")
+    done = choose(catalogue.load(), SITES[0], AIR, evening, MountKind.ALT_AZIMUTH)
+    overhead = {now.star.name for now in catalogue.load().up_now(SITES[0], AIR, evening, 70.0, 9)}
+    assert done.careless_overhead in overhead & set(done.careless_names)
+    assert f"if {done.careless_overhead} were easy to centre" in done.sentence
