@@ -180,7 +180,7 @@ def test_equipment_leaves_as_a_file_and_comes_back(
     qtbot.waitUntil(lambda: "Written" in things.exchange.said())
     filled.remove(*[one.key for one in filled.inventory.things()])
     things.exchange.import_from(path.with_suffix(".json"))
-    qtbot.waitUntil(lambda: "Taken" in things.exchange.said())
+    qtbot.waitUntil(lambda: "taken" in things.exchange.said())
     assert filled.inventory == INVENTED_INVENTORY
 
 
