@@ -1591,7 +1591,7 @@
   <message>
    <location filename="app/pages/drift/verdictwords.py" />
    <source>Aligning on the {aim}. The ± is the 95 % range.</source>
-   <translation>Ausgerichtet wird auf: {aim}. Das ± ist der 95-%-Bereich.</translation>
+   <translation>Ziel der Achse: {aim}. Das ± ist der 95-%-Bereich.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/verdictwords.py" />
