@@ -17,6 +17,7 @@ from app.widgets.plotkeys import PlotKeys
 from app.widgets.plotreading import PlotReading, nearest
 from app.widgets.plotwalk import PlotWalk
 from app.widgets.redraw import Redraw
+from app.widgets.reflow import Reflow
 from app.widgets.text import Text
 from core.language import marked
 
@@ -24,6 +25,7 @@ LEAST_ARCSEC = 2.0
 LEAST_MINUTES = 0.5
 GAP_PX = 24
 HINT = marked("Point at a reading, or walk with , and . (arrows move, + and − zoom, L: next leg).")
+BESIDE_PX = 500  # from here on the keys stand beside the title
 MOST_LEGS = 6  # more could not be told apart, and would take too long to draw
 
 
@@ -87,13 +89,17 @@ class DriftPlot(QWidget):
         self._copy.clicked.connect(self.copy_wanted)
 
     def _arrange(self) -> None:
-        head = QHBoxLayout()
-        head.addWidget(Text(self.tr("Declination drift"), "title"), 1)
-        head.addWidget(self._follow)
-        head.addWidget(self._copy)
+        title = Text(self.tr("Declination drift"), "title")
+        keys = QWidget()
+        row = QHBoxLayout(keys)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addStretch()
+        row.addWidget(self._follow)
+        row.addWidget(self._copy)
+        head = Reflow((title, keys), BESIDE_PX, (1, 1))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addLayout(head)
+        column.addWidget(head)
         column.addWidget(self._nothing, 1)
         column.addWidget(self._view, 1)
         column.addWidget(self._readout)

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from app.pages.drift.guidance import Action, Guidance
 from app.widgets.flow import Flow
 from app.widgets.key import Key
+from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from core.language import say
+
+BESIDE_PX = 520  # from here on the keys stand beside the words
 
 
 class GuideBand(Panel):
@@ -35,17 +38,15 @@ class GuideBand(Panel):
         self._arrange()
 
     def _arrange(self) -> None:
-        words = QVBoxLayout()
-        words.setSpacing(2)
+        words = QWidget()
+        lines = QVBoxLayout(words)
+        lines.setContentsMargins(0, 0, 0, 0)
+        lines.setSpacing(2)
         for part in (self._stage, self._sentence, self._detail, self._warning):
-            words.addWidget(part)
-        words.addStretch()
-        row = QHBoxLayout()
-        row.setSpacing(16)
-        row.addLayout(words, 1)
-        row.addWidget(self._keys, 1, Qt.AlignmentFlag.AlignVCenter)
+            lines.addWidget(part)
+        lines.addStretch()
         self.column.setContentsMargins(16, 8, 12, 8)
-        self.column.addLayout(row)
+        self.column.addWidget(Reflow((words, self._keys), BESIDE_PX))
 
     def show_guidance(self, guidance: Guidance) -> None:
         if guidance == self._guidance:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QWidget
 
 from app.widgets.key import Key
+from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from core.sky.site import Site
 
@@ -22,10 +23,7 @@ class PracticeBand(Panel):
         self._back = Key(self.tr("Back to tonight"))
         self._back.clicked.connect(self.back)
         self.column.setContentsMargins(16, 4, 8, 4)
-        row = QHBoxLayout()
-        row.addWidget(self._said, 1)
-        row.addWidget(self._back, 0, Qt.AlignmentFlag.AlignVCenter)
-        self.column.addLayout(row)
+        self.column.addWidget(Reflow((self._said, self._back), 520, (1, 0)))
         self.hide()
 
     def show_practice(self, site: Site | None) -> None:
