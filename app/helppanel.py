@@ -15,6 +15,7 @@ from app.widgets.key import Key
 from app.widgets.scrolled import Scrolled
 from app.widgets.sections import Section, Sections
 from app.widgets.text import Text
+from core.language import spoken
 
 PAGE, WORDS, KEYS, LANGUAGE = "page", "words", "keys", "language"
 
@@ -83,7 +84,7 @@ class HelpPanel(QWidget):
         column = QVBoxLayout(holder)
         column.setContentsMargins(0, 0, 0, 0)
         self._languages = Choice(self.tr("Language"), list(translation.NAMES.items()))
-        self._languages.show_choice(translation.spoken())
+        self._languages.show_choice(spoken())
         self._languages.chosen.connect(self.language_wanted)
         column.addWidget(self._languages)
         column.addWidget(Text(self.tr("Another language is spoken from the next start on.")))

@@ -7,11 +7,10 @@ from pathlib import Path
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QObject, QTranslator
 
 from core import language
-from core.language import say
+from core.language import ENGLISH, say
 
 FOLDER = Path(__file__).parents[1] / "resources" / "language"
 CONTEXT = "Poleward"  # one for all: a sentence means the same wherever it is said
-ENGLISH = "en"
 NAMES = {ENGLISH: "English", "de": "Deutsch"}  # in their own words
 
 
@@ -23,13 +22,6 @@ class Catalogue(QTranslator):
 
 
 SETTING = "language"
-
-_spoken = ENGLISH
-
-
-def spoken() -> str:
-    """The code of the language the program speaks."""
-    return _spoken
 
 
 def chosen(setting: object) -> str:
@@ -45,7 +37,6 @@ def speak(code: str, parent: QObject) -> None:
 
     Raises RuntimeError with a sentence when the catalogue cannot be read.
     """
-    global _spoken
     if code == ENGLISH:
         return
     catalogue = Catalogue(parent)
@@ -59,8 +50,7 @@ def speak(code: str, parent: QObject) -> None:
             )
         )
     QCoreApplication.installTranslator(catalogue)
-    _spoken = code
-    language.use(lambda template: catalogue.translate(CONTEXT, template))
+    language.use(code, lambda template: catalogue.translate(CONTEXT, template))
     own = QTranslator(parent)  # the words of the toolkit itself, asked first
     if own.load(f"qtbase_{code}", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
         QCoreApplication.installTranslator(own)

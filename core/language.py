@@ -11,18 +11,29 @@ def _english(template: str) -> str:
     return template
 
 
+ENGLISH = "en"
+
+_code = ENGLISH
 _lookup: Lookup = _english
 
 
-def use(lookup: Lookup) -> None:
-    """Whoever starts the program says, once and before any sentence is made, how to look up."""
-    global _lookup
-    _lookup = lookup
+def use(code: str, lookup: Lookup) -> None:
+    """Whoever starts the program says, once and before any sentence is made, how to look up.
+
+    `code`: of the language, as in ISO 639-1 and HTML.
+    """
+    global _code, _lookup
+    _code, _lookup = code, lookup
 
 
 def use_english() -> None:
     """As long as nobody said otherwise."""
-    use(_english)
+    use(ENGLISH, _english)
+
+
+def spoken() -> str:
+    """The code of the language sentences are said in."""
+    return _code
 
 
 def say(template: str, /, **values: object) -> str:

@@ -24,6 +24,7 @@ ROOT = Path(__file__).parents[1]
 sys.path.insert(0, str(ROOT))
 
 from app import helptexts, translation  # noqa: E402  the checkout must be on the path first
+from core.language import ENGLISH  # noqa: E402
 from core.night import checkliststeps  # noqa: E402
 
 CALLS = {
@@ -33,7 +34,7 @@ CALLS = {
     "translate": 1,
     "QT_TRANSLATE_NOOP": 1,
 }  # which argument is the sentence
-CODES = tuple(code for code in translation.NAMES if code != translation.ENGLISH)
+CODES = tuple(code for code in translation.NAMES if code != ENGLISH)
 
 
 def sentences() -> dict[str, str]:

@@ -10,7 +10,7 @@ import base64
 from collections.abc import Callable
 from html import escape
 
-from core.language import say
+from core.language import say, spoken
 from core.night.reportnight import NightRecord
 from core.night.reportplot import Plot
 from core.night.reportsections import Picture, Section, Table, sections
@@ -46,7 +46,7 @@ def html(night: NightRecord, say_time: SayTime = when, draw_plot: DrawPlot = inl
     return "\n".join(
         [
             "<!DOCTYPE html>",
-            '<html lang="en"><head><meta charset="utf-8">',
+            f'<html lang="{spoken()}"><head><meta charset="utf-8">',
             f"<title>{escape(title)}</title>",
             f"<style>{_STYLE}</style></head><body>",
             f"<h1>{escape(title)}</h1>",

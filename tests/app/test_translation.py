@@ -13,8 +13,7 @@ from language import CODES, source_of, translated
 
 
 @pytest.fixture
-def german(qapp, monkeypatch):
-    monkeypatch.setattr(translation, "_spoken", translation.ENGLISH)
+def german(qapp):
     owner = QObject(qapp)
     translation.speak("de", owner)
     yield
@@ -71,7 +70,7 @@ def test_a_catalogue_that_cannot_be_read_is_said(qapp, monkeypatch, tmp_path):
     monkeypatch.setattr(translation, "FOLDER", tmp_path)
     with pytest.raises(RuntimeError, match=r"Deutsch.*speaks English"):
         translation.speak("de", qapp)
-    assert translation.spoken() == translation.ENGLISH
+    assert language.spoken() == language.ENGLISH
 
 
 def test_the_help_offers_the_languages(qtbot):

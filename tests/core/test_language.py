@@ -10,7 +10,9 @@ from core.language import marked, say
 
 @pytest.fixture
 def backwards():
-    language.use(lambda template: {"{n} stars, {who}": "{who}: {n} Sterne"}.get(template, template))
+    language.use(
+        "de", lambda template: {"{n} stars, {who}": "{who}: {n} Sterne"}.get(template, template)
+    )
     yield
     language.use_english()
 

@@ -13,6 +13,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from core import language
 from core.alignment import driftlog
 from core.alignment.aim import Aim
 from core.alignment.solution import solve
@@ -286,3 +287,13 @@ def test_a_result_says_the_distance_from_the_pole_aimed_at(make_leg, air) -> Non
     one_star = result_content(solve(legs[:1], site, air), Aim.TRUE_POLE, 21)
     assert one_star["error_arcmin"] is None
     json.dumps([found, refracted, one_star, adjustment_content(21, 3.0)], allow_nan=False)
+
+
+def test_the_html_names_the_language_it_is_written_in():
+    """HTML Living Standard, 3.2.6.2 "The lang and xml:lang attributes": for reading aloud."""
+    assert '<html lang="en">' in html(NIGHT)
+    language.use("de", lambda template: template)
+    try:
+        assert '<html lang="de">' in html(NIGHT)
+    finally:
+        language.use_english()
