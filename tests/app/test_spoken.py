@@ -93,7 +93,7 @@ class Looker:
 def looker(qapp: QApplication, tmp_path: Path, qtbot, monkeypatch) -> Iterator[Looker]:
     brackets = Brackets(qapp)
     QCoreApplication.installTranslator(brackets)
-    language.use("xx", bracketed)
+    language.use(language.ENGLISH, bracketed)
     the_same = SimpleNamespace(randbits=lambda _bits: 2)  # hidden mount in every run
     monkeypatch.setattr("app.driftparts.secrets", the_same)
     settings = QSettings(str(tmp_path / "fresh.ini"), QSettings.Format.IniFormat)
