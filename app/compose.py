@@ -116,6 +116,7 @@ class Program(QObject):
             return
         self._is_closed = True
         self._idle.close()
+        self.theme.close()
         self._remembered.keep()
         self._awake.keep(False)
         self._sounds.close()
@@ -189,8 +190,8 @@ class Program(QObject):
                 lambda: self.window.build_page(DRIFT),
                 spare_what_is_loaded,
                 self.ready.emit,
-                *self.window.unbuilt(),
                 self._prepare_drift,
+                *self.window.unbuilt(),
                 self._prepare_evening,
             ]
         )
@@ -252,7 +253,7 @@ class Program(QObject):
 
         page = self.window.page(DRIFT)
         if isinstance(page, DriftPage):
-            page.prepare()
+            self._idle.do(page.unbuilt())
 
     def _show(self, snapshot: Snapshot) -> None:
         self.window.show_site(snapshot.site)

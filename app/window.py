@@ -185,7 +185,7 @@ class Window(QMainWindow):
         if name not in self._pages:
             page = self._entries[name].build()
             page.setAccessibleName(self._entries[name].title)
-            self._theme.dress(page)
+            self._theme.dress_page(page)
             self._pages[name] = page
             self._stack.addWidget(page)
 

@@ -8,6 +8,15 @@ from app.theme.look import Look
 
 TOUCH_PX = 44  # the smallest side of anything that is pressed
 
+# For what holds a page's parts. Colours of the palette, so that it is set once and for all.
+FRAMES_SHEET = """
+QScrollArea, QWidget#page, QStackedWidget { background: palette(window); }
+QScrollArea { border: none; }
+QFrame[kind="panel"] {
+    background: palette(button); border: 1px solid palette(mid); border-radius: 6px;
+}
+"""
+
 # Widgets say what they are through two properties: `kind` (what a button or box is for) and
 # `voice` (how loud a text is). Sizes in $-names grow with the text, those in px do not.
 _SHEET = Template("""

@@ -52,6 +52,22 @@ class Theme(QObject):
         """Gives a part of the window, or a window of its own, the style sheet from now on."""
         self._dressing.add(part)
 
+    def dress_page(self, page: QWidget) -> None:
+        """As `dress`, piece by piece, so that a change of the look is not waited for."""
+        self._dressing.add_page(page)
+
+    def dress_once(self, window: QWidget) -> None:
+        """For a window that opens for a while and goes."""
+        window.setStyleSheet(self._dressing.sheet())
+
+    def is_settled(self) -> bool:
+        """Whether all that is seen is in the look chosen last."""
+        return self._dressing.is_settled()
+
+    def close(self) -> None:
+        """Nothing is dressed any more."""
+        self._dressing.close()
+
     def _apply(self) -> None:
         self._app.setFont(_font(self._scale))
         made = palette(self._look)

@@ -71,6 +71,7 @@ def file_dialog(
     the look of the program.
     """
     dialog = QFileDialog(parent, title)
+    theme.dress_once(dialog)
     if is_saving:
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setOption(QFileDialog.Option.DontConfirmOverwrite)

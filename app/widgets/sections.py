@@ -10,6 +10,7 @@ from PySide6.QtCore import QPoint, Signal
 from PySide6.QtGui import QPixmap, QRegion
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from app.theme.cutting import GROWS, tell_grown
 from app.widgets.choice import Choice
 
 
@@ -36,6 +37,7 @@ class Sections(QWidget):
         self, name: str, sections: Sequence[Section], parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
+        self.setProperty(GROWS, True)
         self._sections = {section.name: section for section in sections}
         self._built: dict[str, QWidget] = {}
         self._keys = Choice(name, [(section.name, section.title) for section in sections])
@@ -67,6 +69,7 @@ class Sections(QWidget):
         widget.hide()
         self._built[name] = widget
         self._column.addWidget(widget, 1)
+        tell_grown(self)
         for part in widget.findChildren(QWidget):
             part.ensurePolished()
 

@@ -83,6 +83,7 @@ def test_every_way_in_is_red_alone(program: Program, qtbot, way: str) -> None:
     assert _green_and_blue(program.window) == 0
     for scale in (1.5, 2.0):
         program.theme.enlarge(scale)
+        qtbot.waitUntil(program.theme.is_settled)
         assert _green_and_blue(program.window) == 0
 
 
@@ -139,6 +140,7 @@ def test_every_way_to_the_pole_is_red_alone(program: Program, qtbot, way: str) -
     page.sight_view().chart().setFocus()
     for scale in (1.0, 2.0):
         program.theme.enlarge(scale)
+        qtbot.waitUntil(program.theme.is_settled)
         assert _green_and_blue(program.window) == 0
         assert _green_and_blue(page.sight_view()) == 0
 

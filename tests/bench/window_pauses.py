@@ -29,7 +29,7 @@ from core.night.plantarget import Target
 from core.sky.site import Air, Site
 
 SETTLE_MS = 400
-TURNS = 12  # of the event loop, each timed by itself
+TURNS = 80  # of the event loop, each timed by itself
 ROUNDS = 3
 ANDROMEDA = Target("M 31, Andromeda Galaxy", "galaxy", 10.68479, 41.26906, 3.44, 177.8)
 Action = tuple[str, Callable[[], object]]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -92,9 +93,9 @@ class DriftPage(QWidget):
         self.take_way(LOG)
         self._ways.import_log(path)
 
-    def prepare(self) -> None:
-        """Builds ahead what is likely to be asked for next, out of sight."""
-        self._ways.panel.prepare(HAND)
+    def unbuilt(self) -> list[Callable[[], None]]:
+        """Steps that build ahead, out of sight, what is likely to be asked for next."""
+        return self._ways.panel.unbuilt(HAND)
 
     def stop(self) -> None:
         """No more readings come from this page, and a practice night ends."""

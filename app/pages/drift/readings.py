@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QPoint, Signal
+from PySide6.QtGui import QPixmap, QRegion
 from PySide6.QtWidgets import QWidget
 
+from app.theme.cutting import GROWS, tell_grown
 from app.widgets.choice import Choice
 from app.widgets.text import Panel
 
@@ -22,6 +25,7 @@ class ReadingsPanel(Panel):
         self, builders: dict[str, Callable[[], QWidget]], parent: QWidget | None = None
     ) -> None:
         super().__init__(self.tr("Readings from"), parent)
+        self.setProperty(GROWS, True)
         self._builders = builders
         self._way = ""
         self._controls: dict[str, QWidget] = {}
@@ -55,6 +59,22 @@ class ReadingsPanel(Panel):
             self._controls[way] = self._builders[way]()
             self._controls[way].hide()
             self.column.addWidget(self._controls[way])
+            tell_grown(self)
+
+    def unbuilt(self, way: str) -> list[Callable[[], None]]:
+        """Steps to be taken when there is time: then taking the way is quick."""
+        return [partial(self.prepare, way), partial(self._polish, way), partial(self._lay_out, way)]
+
+    def _polish(self, way: str) -> None:
+        for part in self._controls[way].findChildren(QWidget):
+            part.ensurePolished()
+
+    def _lay_out(self, way: str) -> None:
+        """Rendering one pixel has Qt lay out all that the hidden controls hold."""
+        controls = self._controls[way]
+        if controls.isHidden():
+            controls.resize(self.contentsRect().width(), controls.sizeHint().height())
+            controls.render(QPixmap(1, 1), QPoint(), QRegion(0, 0, 1, 1))
 
     def leave(self) -> None:
         """No way is in use any more."""

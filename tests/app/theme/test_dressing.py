@@ -1,18 +1,20 @@
-"""What is seen is dressed at once, what is hidden when there is time or when it is shown."""
+"""What is seen is dressed first and in one picture, the rest when there is time or when shown."""
 
 import pytest
-from PySide6.QtWidgets import QLabel, QStackedWidget
+from PySide6.QtWidgets import QLabel, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
 
+from app.theme.cutting import GROWS, MOST_WIDGETS, cut, tell_grown
 from app.theme.dressing import Dressing
 
 RED, GREEN = "QLabel { color: #ff0000; }", "QLabel { color: #00ff00; }"
+FLOORS = 4  # of as many labels as a piece may hold, less its own frame
 
 
 @pytest.fixture
 def pages(qtbot) -> QStackedWidget:
     stack = QStackedWidget()
     for words in ("seen", "hidden"):
-        stack.addWidget(QLabel(words))
+        stack.addWidget(_page(words))
     qtbot.addWidget(stack)
     with qtbot.waitExposed(stack):
         stack.show()
@@ -20,30 +22,61 @@ def pages(qtbot) -> QStackedWidget:
 
 
 @pytest.fixture
-def dressing(qapp, pages: QStackedWidget):
+def dressing(pages: QStackedWidget, qtbot):
     made = Dressing()
     made.change(RED)
     for index in range(pages.count()):
-        made.add(pages.widget(index))
+        made.add_page(pages.widget(index))
     yield made
-    qapp.processEvents()
-    qapp.processEvents()
+    qtbot.waitUntil(made.is_settled)
+    made.close()
 
 
-def _sheets(pages: QStackedWidget) -> list[str]:
-    return [pages.widget(index).styleSheet() for index in range(pages.count())]
+def _page(words: str) -> QWidget:
+    page = QWidget()
+    column = QVBoxLayout(page)
+    for _ in range(FLOORS):
+        floor = QWidget()
+        inner = QVBoxLayout(floor)
+        for _ in range(MOST_WIDGETS - 1):
+            inner.addWidget(QLabel(words))
+        column.addWidget(floor)
+    return page
+
+
+def _colours(widget: QWidget) -> set[str]:
+    labels = widget.findChildren(QLabel)
+    for label in labels:
+        label.ensurePolished()
+    return {label.palette().windowText().color().name() for label in labels}
 
 
 def test_what_is_seen_comes_first(dressing: Dressing, pages, qtbot) -> None:
+    with qtbot.waitSignal(dressing.settled):
+        dressing.change(GREEN)
+    assert _colours(pages.widget(0)) == {"#00ff00"}
+    qtbot.waitUntil(lambda: _colours(pages.widget(1)) == {"#00ff00"})
+
+
+def test_no_picture_is_drawn_before_all_that_is_seen_is_dressed(
+    dressing: Dressing, pages, qtbot
+) -> None:
+    assert pages.updatesEnabled()
     dressing.change(GREEN)
-    assert _sheets(pages) == [GREEN, RED]
-    qtbot.waitUntil(lambda: _sheets(pages) == [GREEN, GREEN])
+    assert not pages.updatesEnabled()
+    qtbot.waitUntil(dressing.is_settled)
+    assert pages.updatesEnabled()
 
 
-def test_what_is_shown_meanwhile_is_dressed_then(dressing: Dressing, pages) -> None:
+def test_what_is_shown_meanwhile_waits_for_nothing_but_itself(
+    dressing: Dressing, pages, qtbot
+) -> None:
+    qtbot.waitUntil(dressing.is_settled)
     dressing.change(GREEN)
     pages.setCurrentIndex(1)
-    assert _sheets(pages) == [GREEN, GREEN]
+    assert not pages.updatesEnabled()
+    qtbot.waitUntil(dressing.is_settled)
+    assert _colours(pages.widget(1)) == {"#00ff00"}
 
 
 def test_a_part_that_is_gone_is_forgotten(dressing: Dressing, pages, qtbot) -> None:
@@ -51,4 +84,49 @@ def test_a_part_that_is_gone_is_forgotten(dressing: Dressing, pages, qtbot) -> N
     with qtbot.waitSignal(gone.destroyed):
         gone.deleteLater()
     dressing.change(GREEN)
-    assert _sheets(pages) == [GREEN]
+    qtbot.waitUntil(dressing.is_settled)
+    assert _colours(pages.widget(0)) == {"#00ff00"}
+
+
+@pytest.mark.parametrize("is_shown", [True, False])
+def test_what_comes_into_a_page_later_is_dressed(dressing, pages, qtbot, is_shown: bool) -> None:
+    late = QLabel("late")
+    late.setVisible(False)
+    pages.widget(0).layout().addWidget(late)
+    late.setVisible(is_shown)
+    qtbot.waitUntil(lambda: late.styleSheet() == RED)
+    dressing.change(GREEN)
+    qtbot.waitUntil(lambda: late.styleSheet() == GREEN)
+
+
+def test_what_is_told_of_is_dressed_at_once(dressing: Dressing, pages) -> None:
+    late = QLabel("late")
+    late.hide()
+    pages.widget(1).layout().addWidget(late)
+    assert not late.styleSheet()
+    tell_grown(pages.widget(1))
+    assert late.styleSheet() == RED
+    assert dressing.is_settled()
+
+
+def test_pieces_are_small_and_leave_nothing_out(pages) -> None:
+    page = pages.widget(0)
+    made = cut(page)
+    assert [len(piece.findChildren(QWidget)) + 1 for piece in made.pieces] == (
+        [MOST_WIDGETS] * FLOORS
+    )
+    assert made.frames == [page]
+
+
+def test_what_grows_is_no_piece(qtbot) -> None:
+    grows = QWidget()
+    grows.setProperty(GROWS, True)
+    child = QLabel("child", grows)
+    page = QScrollArea()
+    qtbot.addWidget(page)
+    holder = QWidget()
+    grows.setParent(holder)
+    page.setWidget(holder)
+    made = cut(page.viewport())
+    assert grows in made.frames
+    assert child in made.pieces
