@@ -72,6 +72,8 @@ def _take_all(program: Program, folder: Path, scene: str) -> None:
             program.theme.enlarge(scale)
             program.window.resize(width, height)
             _settle(SETTLE_MS)
+            while not program.theme.is_settled():  # no picture is drawn of a half dressed window
+                _settle(SETTLE_MS)
             name = f"{scene}-{look}-{width}x{height}-{round(100 * scale)}.png"
             program.window.grab().save(str(folder / name))
     program.theme.enlarge(1.0)
