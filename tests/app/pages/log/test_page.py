@@ -27,7 +27,8 @@ NIGHT = whole_night()
 
 
 def items(page: LogPage) -> list[str]:
-    return page.list().list().texts()
+    shown = page.list().list()
+    return [shown.item(row).text() for row in range(shown.count())]
 
 
 def in_order(text: str) -> dict:
