@@ -26,7 +26,8 @@ def is_damage(error: Exception) -> bool:
     code = primary_code(error)
     if code is None:
         return isinstance(error, sqlite3.OperationalError) and "decode" in str(error)
-    return code in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB)
+    # Too big: of a length that only broken bytes can claim; nothing we write comes near it.
+    return code in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB, sqlite3.SQLITE_TOOBIG)
 
 
 def is_nonsense(error: Exception) -> bool:

@@ -55,9 +55,12 @@ def number(given: Any) -> float:
     return float(given)
 
 
+LARGEST = 1e15  # of anything a night holds; beyond it sums and pictures overflow
+
+
 def finite(given: Any) -> float:
     value = number(given)
-    if not math.isfinite(value):
+    if not abs(value) < LARGEST:
         raise ValueError(say("{given!r:.40} is no number that can be used", given=given))
     return value
 
