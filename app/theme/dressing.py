@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from time import perf_counter
 
-from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QWidget
 from shiboken6 import isValid
 
@@ -128,6 +128,8 @@ class Dressing(QObject):
         for window in self._held:
             if isValid(window):
                 window.setUpdatesEnabled(True)
+                # Qt drops a request to paint that meets a held window, and waits for it for ever.
+                QCoreApplication.postEvent(window, QEvent(QEvent.Type.UpdateRequest))
         self._held.clear()
         self.settled.emit()
 

@@ -1,7 +1,15 @@
 """What is seen is dressed first and in one picture, the rest when there is time or when shown."""
 
 import pytest
-from PySide6.QtWidgets import QLabel, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtCore import QEvent, QObject
+from PySide6.QtWidgets import (
+    QApplication,
+    QLabel,
+    QScrollArea,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.theme.cutting import GROWS, MOST_WIDGETS, cut, tell_grown
 from app.theme.dressing import Dressing
@@ -66,6 +74,41 @@ def test_no_picture_is_drawn_before_all_that_is_seen_is_dressed(
     assert not pages.updatesEnabled()
     qtbot.waitUntil(dressing.is_settled)
     assert pages.updatesEnabled()
+
+
+class _Paints(QObject):
+    """What reaches the screen; a grab renders afresh and would look right on a frozen window."""
+
+    def __init__(self, dressing: Dressing) -> None:
+        super().__init__()
+        self._dressing = dressing
+        self.early = 0
+        self.late = 0
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.Paint:
+            if self._dressing.is_settled():
+                self.late += 1
+            else:
+                self.early += 1
+        return super().eventFilter(watched, event)
+
+
+@pytest.mark.parametrize("is_pending", [False, True])
+def test_the_screen_shows_each_change_whatever_was_to_be_painted(
+    dressing: Dressing, pages, qtbot, is_pending: bool
+) -> None:
+    label = pages.widget(0).findChild(QLabel)
+    for sheet in (GREEN, RED, GREEN):
+        QApplication.processEvents()
+        paints = _Paints(dressing)
+        label.installEventFilter(paints)
+        if is_pending:
+            pages.update()
+        dressing.change(sheet)
+        qtbot.waitUntil(lambda paints=paints: paints.late > 0)
+        assert paints.early == 0
+        label.removeEventFilter(paints)
 
 
 def test_what_is_shown_meanwhile_waits_for_nothing_but_itself(
