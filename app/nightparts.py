@@ -99,4 +99,4 @@ def unbuilt_parts(page: QWidget | None) -> list[Callable[[], None]]:
 
     if not isinstance(page, LogPage):
         return []
-    return [*page.sections().unbuilt(), *page.sheet().undressed()]
+    return [*page.sections().unbuilt(), *page.sheet().undressed(), page.refresh]

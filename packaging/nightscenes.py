@@ -89,7 +89,7 @@ def _log_night(program: Program) -> None:
         archive.take_in_record(_invented_night(number))
     page.refresh()
     _settle(800)
-    page.list().list().setCurrentRow(0)
+    page.list().list().choose(0)
     _settle(800)
     page.sheet().again.solve()
     _settle(2500)

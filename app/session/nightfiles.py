@@ -6,7 +6,7 @@ Every call waits for the disk; make them in a worker thread.
 from __future__ import annotations
 
 import os
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from enum import Enum
 from pathlib import Path
@@ -44,6 +44,15 @@ class Form(Enum):
 
 
 @dataclass(frozen=True)
+class Listed:
+    """Nights of the log, the newest first. `is_rest`: their newest were listed before."""
+
+    nights: tuple[NightSummary, ...]
+    is_all: bool
+    is_rest: bool = False
+
+
+@dataclass(frozen=True)
 class PictureFile:
     """A picture read from disk."""
 
@@ -59,9 +68,14 @@ class NightFiles:
         self.archive = archive
         self._say_time = say_time
 
-    def overview(self) -> tuple[NightSummary, ...]:
+    def newest(self, most: int) -> Listed:
+        """As `all`, of the newest nights only."""
+        nights = self.archive.overview(most)
+        return Listed(_used(nights), is_all=len(nights) < most)
+
+    def all(self) -> Listed:
         """All nights in which something was done, the newest first."""
-        return tuple(one for one in self.archive.overview() if not one.is_empty)
+        return Listed(_used(self.archive.overview()), is_all=True, is_rest=True)
 
     def search(self, text: str) -> tuple[Found, ...]:
         return self.archive.search(text)
@@ -110,6 +124,10 @@ class NightFiles:
             Form.JSON: lambda: reportjson.write(night),
         }
         path.write_text(texts[form](), encoding="utf-8")
+
+
+def _used(nights: Iterable[NightSummary]) -> tuple[NightSummary, ...]:
+    return tuple(one for one in nights if not one.is_empty)
 
 
 def picture_from(path: Path) -> PictureFile:

@@ -32,9 +32,9 @@ class Archive:
     def __init__(self, writer: Writer) -> None:
         self._writer = writer
 
-    def overview(self) -> tuple[NightSummary, ...]:
-        """All nights, the newest first, with their figures for comparing."""
-        return self._writer.read(browsing.overview) or ()
+    def overview(self, most: int = browsing.ALL) -> tuple[NightSummary, ...]:
+        """The newest nights, at most so many, the newest first, with figures for comparing."""
+        return self._writer.read(lambda connection: browsing.overview(connection, most)) or ()
 
     def search(self, text: str) -> tuple[Found, ...]:
         """Nights in which every word stands somewhere, the newest first."""

@@ -16,19 +16,36 @@ from core.night.reportresult import EntryOfNight, figures
 _SUMMED_UP = (Kind.RESULT, Kind.ADJUSTMENT, Kind.TRACKING, Kind.EQUIPMENT, Kind.PLAN)
 
 
-def overview(connection: sqlite3.Connection) -> tuple[NightSummary, ...]:
-    """All nights, the newest first."""
-    states = _grouped(connection.execute("SELECT night, id FROM axis_states ORDER BY ordinal"))
+ALL = -1
+_NEWEST = "IN (SELECT id FROM nights ORDER BY started_utc_s DESC LIMIT :most)"
+
+
+def overview(connection: sqlite3.Connection, most: int = ALL) -> tuple[NightSummary, ...]:
+    """The newest nights, at most so many, the newest first."""
+    limit = {"most": most}
+    states = _grouped(
+        connection.execute(
+            f"SELECT night, id FROM axis_states WHERE night {_NEWEST} ORDER BY ordinal", limit
+        )
+    )
     legs = _grouped(
         connection.execute(
             "SELECT night, purpose, min(legs.began_utc_s), count(*) "
-            "FROM legs JOIN axis_states ON axis_state = axis_states.id GROUP BY night, purpose"
+            "FROM axis_states JOIN legs ON axis_state = axis_states.id "
+            f"WHERE night {_NEWEST} GROUP BY night, purpose",
+            limit,
         )
     )
-    entries = _summed_up(connection)
-    counts = dict(connection.execute("SELECT night, count(*) FROM entries GROUP BY night"))
+    entries = _summed_up(connection, most)
+    counts = dict(
+        connection.execute(
+            f"SELECT night, count(*) FROM entries WHERE night {_NEWEST} GROUP BY night", limit
+        )
+    )
     rows = connection.execute(
-        "SELECT id, started_utc_s, active_utc_s, site FROM nights ORDER BY started_utc_s DESC"
+        "SELECT id, started_utc_s, active_utc_s, site FROM nights "
+        "ORDER BY started_utc_s DESC LIMIT :most",
+        limit,
     )
     return tuple(
         NightSummary(
@@ -79,11 +96,13 @@ def _grouped(rows: Iterable[tuple[Any, ...]]) -> defaultdict[int, list[tuple[Any
     return found
 
 
-def _summed_up(connection: sqlite3.Connection) -> defaultdict[int, list[EntryOfNight]]:
-    marks = ", ".join("?" * len(_SUMMED_UP))
+def _summed_up(connection: sqlite3.Connection, most: int) -> defaultdict[int, list[EntryOfNight]]:
+    kinds = {f"kind{number}": kind for number, kind in enumerate(_SUMMED_UP)}
+    marks = ", ".join(f":{name}" for name in kinds)
     rows = connection.execute(
-        f"SELECT night, kind, utc_s, content FROM entries WHERE kind IN ({marks}) ORDER BY utc_s",
-        _SUMMED_UP,
+        "SELECT night, kind, utc_s, content FROM entries "
+        f"WHERE night {_NEWEST} AND kind IN ({marks}) ORDER BY utc_s",
+        {"most": most} | kinds,
     )
     found: defaultdict[int, list[EntryOfNight]] = defaultdict(list)
     for night, kind, utc_s, content in rows:

@@ -1885,11 +1885,6 @@
   </message>
   <message>
    <location filename="app/pages/log/comparing.py" />
-   <source>bolts</source>
-   <translation>Stellschrauben</translation>
-  </message>
-  <message>
-   <location filename="app/pages/log/comparing.py" />
    <source>error reached</source>
    <translation>erreichter Fehler</translation>
   </message>
@@ -2027,6 +2022,11 @@
    <location filename="app/pages/log/nightlist.py" />
    <source>Search</source>
    <translation>Suchen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/log/nightlist.py" />
+   <source>The newest nights; earlier ones are being read.</source>
+   <translation>Die neuesten Nächte; frühere werden noch gelesen.</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />

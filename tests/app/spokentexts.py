@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
     QGraphicsTextItem,
     QLabel,
     QLineEdit,
-    QListWidget,
+    QListView,
     QPlainTextEdit,
     QWidget,
 )
@@ -101,8 +101,9 @@ def _of_widget(widget: QWidget) -> Iterator[tuple[str, str]]:
         yield "placeholder", widget.placeholderText()
     if isinstance(widget, QPlainTextEdit) and widget.isReadOnly():
         yield "text", widget.toPlainText()
-    if isinstance(widget, QListWidget):
-        yield from (("line", widget.item(row).text()) for row in range(widget.count()))
+    if isinstance(widget, QListView):
+        rows = widget.model()
+        yield from (("line", rows.index(row, 0).data()) for row in range(rows.rowCount()))
     if isinstance(widget, pg.PlotWidget):
         for item in widget.scene().items():
             if isinstance(item, QGraphicsTextItem) and item.isVisible():

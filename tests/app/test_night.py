@@ -113,7 +113,7 @@ def test_the_log_with_a_night_opened_is_red_alone(program: Program, qtbot) -> No
     qtbot.waitUntil(lambda: page.list().list().count() == 1, timeout=10_000)
 
     def is_open() -> bool:  # the list may have opened its only night by itself already
-        page.list().list().setCurrentRow(0)
+        page.list().list().choose(0)
         return page.sheet().isVisibleTo(page)
 
     qtbot.waitUntil(is_open, timeout=10_000)

@@ -58,7 +58,7 @@ def test_it_is_said_on_every_page_until_it_takes_over(
     page = program.window.page(LOG)
     qtbot.waitUntil(lambda: page.list().list().count() == 1, timeout=10_000)
     with qtbot.waitSignal(page.shown, timeout=10_000):
-        page.list().list().setCurrentRow(0)
+        page.list().list().choose(0)
     page.remembering.note("dew")
     assert "waits in memory" in page.bar().said()
     assert first.close()

@@ -218,7 +218,7 @@ def _open_all_parts(looker: Looker, name: str, page: QWidget) -> None:
         page.head.practice_key.click()
     if name == LOG:
         looker.wait(lambda: page.list().list().count() > 0)
-        page.list().list().setCurrentRow(0)
+        page.list().list().choose(0)
     for holder in keys or [None]:
         for option in [None] if holder is None else holder.options():
             if holder is not None:

@@ -16,6 +16,7 @@ LOOK = Path(__file__).with_name("window_log.py")
 TRIES = 3  # in turns, the best of each: what is left is not the machine's
 MOST_TIMES_SLOWER = 1.5
 LONGEST_MS = 50.0
+MOST_MS_TO_LIST = 250.0  # hardly noticed as a wait; common practice, no source
 MOST_GROWTH_MB = 25.0  # from the second night opened to the twentieth
 
 Done = dict[str, tuple[float, float, float, float]]  # took, pause, worked in ms; used in MB
@@ -51,12 +52,17 @@ def best(runs: list[Done], name: str, column: int) -> float:
 @pytest.mark.bench
 @pytest.mark.parametrize("what", ["ready", "log page", "log page again"])
 def test_it_opens_as_fast_as_with_an_empty_log(runs, what: str) -> None:
-    empty, large = (best(one, what, 0) for one in runs)
+    names = [name for name in runs[0][0] if name.rstrip(" 0123456789") == what]
+    empty, large = (min(best(one, name, 0) for name in names) for one in runs)
     print(f"{what}: empty {empty:.0f} ms, large {large:.0f} ms, {large / empty:.2f}")
-    if what == "ready":
-        assert large < MOST_TIMES_SLOWER * empty
-    else:
-        assert large < max(MOST_TIMES_SLOWER * empty, 350.0)  # five hundred lines are to be made
+    assert large < MOST_TIMES_SLOWER * empty
+
+
+@pytest.mark.bench
+def test_all_nights_are_listed_without_a_wait(runs) -> None:
+    took_ms = best(runs[1], "whole list", 0)
+    print(f"all nights listed: {took_ms:.0f} ms")
+    assert took_ms < MOST_MS_TO_LIST
 
 
 @pytest.mark.bench

@@ -31,6 +31,7 @@ from app.pages.log.page import COMPARE, NIGHTS, LogPage
 
 BEAT_MS = 2
 SETTLE_MS = 400
+TIMES_AGAIN = 6
 LONGEST_WAIT_MS = 60_000
 
 
@@ -123,11 +124,17 @@ def look_through(program: Program) -> None:
     assert isinstance(page, LogPage)
     wait_until_idle(program)
     beat = Beat()
-    timed(beat, "log page", page.listed, lambda: program.window.show_page(LOG))
+    timed(beat, "log page", page.newest, lambda: program.window.show_page(LOG))
+    for time_again in range(TIMES_AGAIN):
+        program.window.show_page(DRIFT)
+        settle()
+        again = f"log page again {time_again}"
+        timed(beat, again, page.newest, lambda: program.window.show_page(LOG))
+    timed(beat, "whole list", page.listed, page.refresh)
     shown = page.list().list()
     if shown.count():
         for row in range(20):
-            timed(beat, f"night {row}", page.shown, lambda row=row: shown.setCurrentRow(row))
+            timed(beat, f"night {row}", page.shown, lambda row=row: shown.choose(row))
         line = page.list().search_field().line()
         timed(beat, "search", page.found, lambda: line.insert("wind dew") or search(page, line))
         timed(beat, "search cleared", page.listed, lambda: clear(page, line))
@@ -138,9 +145,9 @@ def look_through(program: Program) -> None:
             lambda: page.sections().show_section(COMPARE),
         )
         page.sections().show_section(NIGHTS)
-    program.window.show_page(DRIFT)
-    settle()
-    timed(beat, "log page again", page.listed, lambda: program.window.show_page(LOG))
+        program.window.show_page(DRIFT)
+        settle()
+        timed(beat, "with a night", page.newest, lambda: program.window.show_page(LOG))
 
 
 def search(page: LogPage, line: object) -> None:

@@ -109,7 +109,7 @@ def _picture(
     seen = [curve.x for curve in curves if curve.x.size]
     ticks = _ticks(np.concatenate(seen)) if seen else ()
     low_high = _range(curves)
-    levels = ((1.0, say("as it was meant")),) if kind == say("bolts") else ()
+    levels = ((1.0, say("as it was meant")),) if kind == "bolts" else ()
     drawn = tuple(curves)
     return Picture(
         title, say("night"), axis, drawn, _date, x_ticks=ticks, levels=levels, y_range=low_high

@@ -5,16 +5,71 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QListWidget, QListWidgetItem, QWidget
+from PySide6.QtWidgets import QListView, QWidget
 
-from app.pages.log.words import summary_words
+from app.pages.log.nightrows import NightRow, NightRows
 from app.storage.records import Found, NightSummary
 from app.widgets.field import Field
 from app.widgets.text import Panel, Text
-from core.sky.zones import Zone
+from core.sky.zones import UTC_ZONE, Zone
 
-KEY_ROLE = Qt.ItemDataRole.UserRole
 LEAST_PX = 440
+LAID_OUT_AT_ONCE = 20  # more rows than are seen; the rest follows when the window is idle
+
+
+class NightsView(QListView):
+    """`wanted` carries the key of a night chosen by the person."""
+
+    wanted = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._rows = NightRows(self)
+        self._is_filling = False
+        self.setModel(self._rows)
+        self.setWordWrap(True)
+        self.setResizeMode(QListView.ResizeMode.Adjust)
+        self.setBatchSize(LAID_OUT_AT_ONCE)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
+        self.setMinimumHeight(LEAST_PX)
+        self.selectionModel().selectionChanged.connect(self._selected)
+
+    def count(self) -> int:
+        return self._rows.rowCount()
+
+    def texts(self) -> list[str]:
+        """What the rows say, from the first to the last."""
+        return [self._rows.index(row).data() for row in range(self.count())]
+
+    def choose(self, row: int) -> None:
+        """As the person does, with a finger."""
+        self.setCurrentIndex(self._rows.index(row))
+
+    def show_rows(self, rows: Sequence[NightRow], zone: Zone, opened: int | None) -> None:
+        """`opened`: the key of the night to be marked."""
+        if not self._rows.tells_the_same_hits(rows):
+            self.scrollToTop()
+        self._is_filling = True
+        self._rows.show_rows(rows, zone)
+        row = self._rows.row_of(opened)
+        if row is None:
+            self.selectionModel().clear()  # or the next night would be marked in its stead
+        elif row != self.currentIndex().row() or not self.selectedIndexes():
+            self.choose(row)
+        self._is_filling = False
+
+    def doItemsLayout(self) -> None:
+        """Bit by bit at the top; farther down at once, or the list would lose its place."""
+        is_at_top = self.verticalScrollBar().value() == 0
+        mode = QListView.LayoutMode
+        self.setLayoutMode(mode.Batched if is_at_top else mode.SinglePass)
+        super().doItemsLayout()
+
+    def _selected(self) -> None:
+        chosen = self.selectedIndexes()
+        if chosen and not self._is_filling:
+            self.wanted.emit(self._rows.key(chosen[0].row()))
 
 
 class NightList(Panel):
@@ -26,14 +81,12 @@ class NightList(Panel):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(self.tr("Nights"), parent)
         self._nights: Sequence[NightSummary] = ()
+        self._zone = UTC_ZONE
         self._search = Field(self.tr("Search"), self.tr("place, star, equipment, words of a note"))
         self._search.edited.connect(self.searched)
-        self._list = QListWidget()
+        self._list = NightsView()
         self._list.setAccessibleName(self.tr("Nights, the newest first"))
-        self._list.setWordWrap(True)
-        self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._list.setMinimumHeight(LEAST_PX)
-        self._list.itemSelectionChanged.connect(self._selected)
+        self._list.wanted.connect(self.opened)
         self._said = Text("", "small")
         for part in (self._search, self._said):
             self.column.addWidget(part)
@@ -44,17 +97,22 @@ class NightList(Panel):
     def search_field(self) -> Field:
         return self._search
 
-    def list(self) -> QListWidget:
+    def list(self) -> NightsView:
         return self._list
 
     def said(self) -> str:
         return self._said.text()
 
-    def show_nights(self, nights: Sequence[NightSummary], zone: Zone, opened: int | None) -> None:
+    def show_nights(
+        self, nights: Sequence[NightSummary], is_whole: bool, zone: Zone, opened: int | None
+    ) -> None:
+        """`is_whole`: these are all there are."""
         self._nights, self._zone = nights, zone
-        self._fill({night.night_id: "" for night in nights}, opened)
+        self._list.show_rows([NightRow(night) for night in nights], zone, opened)
         count = len(nights)
-        if not count:
+        if not is_whole:
+            self._said.say(self.tr("The newest nights; earlier ones are being read."))
+        elif not count:
             self._said.say(
                 self.tr("No night is in the log yet: the first leg or note makes one of tonight.")
             )
@@ -65,25 +123,11 @@ class NightList(Panel):
 
     def show_found(self, found: Sequence[Found], opened: int | None) -> None:
         """Only nights in which all words were found, with the first text that holds one."""
-        self._fill({one.night_id: one.texts[0] if one.texts else "" for one in found}, opened)
+        texts = {one.night_id: one.texts[0] if one.texts else "" for one in found}
+        rows = [
+            NightRow(night, texts[night.night_id])
+            for night in self._nights
+            if night.night_id in texts
+        ]
+        self._list.show_rows(rows, self._zone, opened)
         self._said.say(self.tr("Found in {n} nights.").format(n=len(found)))
-
-    def _fill(self, texts: dict[int, str], opened: int | None) -> None:
-        self._list.blockSignals(True)
-        self._list.clear()
-        for night in self._nights:
-            if night.night_id not in texts:
-                continue
-            words = summary_words(night, self._zone)
-            hit = texts[night.night_id]
-            item = QListWidgetItem(f"{words}\n“{hit[:60]}”" if hit else words)
-            item.setData(KEY_ROLE, str(night.night_id))  # a key is larger than a C int
-            self._list.addItem(item)
-            if night.night_id == opened:
-                self._list.setCurrentItem(item)
-        self._list.blockSignals(False)
-
-    def _selected(self) -> None:
-        item = self._list.currentItem()
-        if item is not None:
-            self.opened.emit(int(item.data(KEY_ROLE)))

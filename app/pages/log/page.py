@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Signal
@@ -13,6 +13,7 @@ from app.pages.log.carrying import TAKEN_IN, Carrying
 from app.pages.log.comparing import Comparing
 from app.pages.log.filebar import FileBar
 from app.pages.log.keeping import Keeping
+from app.pages.log.listing import Listing
 from app.pages.log.nightlist import NightList
 from app.pages.log.nightsheet import NightSheet
 from app.pages.log.notes import Notes
@@ -34,10 +35,12 @@ NIGHTS, COMPARE, KEEP = "nights", "compare", "keep"
 class LogPage(QWidget):
     """Everything on disk is read and written beside the window's thread. Call `stop` at the end.
 
-    `listed`: the list is up to date; `found`: it shows what was searched for; `shown`: a night is
-    opened; `done` carries a sentence when a file was written or read.
+    `newest`: the nights at the top of the list are up to date; `listed`: all are; `found`: it shows
+    what was searched for; `shown`: a night is opened; `done` carries a sentence when a file was
+    written or read.
     """
 
+    newest = Signal()
     listed = Signal()
     found = Signal()
     shown = Signal()
@@ -46,10 +49,10 @@ class LogPage(QWidget):
     def __init__(self, theme: Theme, parts: LogParts, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme, self._parts = theme, parts
-        self._nights: Sequence[NightSummary] = ()
+        self._listing = Listing(parts, self)
         self._opened: int | None = None
         self._found = ""
-        self._lists, self._searches, self._loads = Errand(self), Errand(self), Errand(self)
+        self._searches, self._loads = Errand(self), Errand(self)
         self._list = NightList()
         self._sheet = NightSheet(theme)
         self._empty = Text(self._what_for(), "quiet")
@@ -71,7 +74,9 @@ class LogPage(QWidget):
         self.setFocusProxy(self._list)
 
     def _connect(self) -> None:
-        self._lists.done.connect(self._take_list)
+        self._listing.newest.connect(self._show_newest)
+        self._listing.whole.connect(self._show_all)
+        self._listing.failed.connect(self._cannot_list)
         self._searches.done.connect(self._take_found)
         self._loads.done.connect(self._take_night)
         self._bar.done.connect(self._take_done)
@@ -147,7 +152,8 @@ class LogPage(QWidget):
 
     def stop(self) -> None:
         """Waits for what is under way; harmless twice."""
-        for errand in (self._lists, self._searches, self._loads):
+        self._listing.stop()
+        for errand in (self._searches, self._loads):
             errand.close()
         self._bar.stop()
         self._sheet.stop()
@@ -158,13 +164,7 @@ class LogPage(QWidget):
 
     def refresh(self) -> None:
         """Reads the list anew; what is being measured changes it all the time."""
-        files, log = self._parts.files, self._parts.log
-
-        def read() -> object:
-            log.flush()
-            return files.overview()
-
-        self._lists.send(read)
+        self._listing.refresh()
 
     def open_night(self, night_id: int) -> None:
         self._opened = night_id
@@ -184,7 +184,7 @@ class LogPage(QWidget):
     def _search(self, text: str) -> None:
         self._found = text.strip()
         if not self._found:
-            self._list.show_nights(self._nights, self._parts.zone(), self._opened)
+            self._show_nights()
             return
         files, wanted = self._parts.files, self._found
         self._searches.send(lambda: (wanted, files.search(wanted)))
@@ -195,22 +195,30 @@ class LogPage(QWidget):
             self._list.show_found(found, self._opened)
             self.found.emit()
 
-    def _take_list(self, answer: object) -> None:
-        if not isinstance(answer, tuple):
-            self._bar.say(self.tr("The nights cannot be read because of a fault in the program."))
-            return
-        self._nights = answer
+    def _cannot_list(self) -> None:
+        self._bar.say(self.tr("The nights cannot be read because of a fault in the program."))
+
+    def _show_newest(self) -> None:
+        if not self._found:
+            self._show_nights()
+        self.newest.emit()
+
+    def _show_all(self) -> None:
         if self._found:
             self._search(self._found)
         else:
-            self._list.show_nights(self._nights, self._parts.zone(), self._opened)
+            self._show_nights()
         self._show_compared()
         self.listed.emit()
+
+    def _show_nights(self) -> None:
+        listing = self._listing
+        self._list.show_nights(listing.nights, listing.is_whole, self._parts.zone(), self._opened)
 
     def _show_compared(self) -> None:
         section = self._sections.section(COMPARE)
         if isinstance(section, Comparing) and section.isVisible():
-            section.show_nights(self._nights)
+            section.show_nights(self._listing.nights)
 
     def _take_night(self, answer: object) -> None:
         if not isinstance(answer, Opened):
@@ -253,4 +261,4 @@ class LogPage(QWidget):
         self._loads.send(load)
 
     def _summary(self) -> NightSummary | None:
-        return next((one for one in self._nights if one.night_id == self._opened), None)
+        return next((one for one in self._listing.nights if one.night_id == self._opened), None)

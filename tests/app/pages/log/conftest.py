@@ -63,7 +63,7 @@ def page(make_page) -> LogPage:
 def opened(page: LogPage, qtbot) -> LogPage:
     """With the invented night open."""
     with qtbot.waitSignal(page.shown, timeout=10_000):
-        page.list().list().setCurrentRow(0)
+        page.list().list().choose(0)
     return page
 
 

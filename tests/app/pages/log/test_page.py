@@ -27,8 +27,7 @@ NIGHT = whole_night()
 
 
 def items(page: LogPage) -> list[str]:
-    shown = page.list().list()
-    return [shown.item(row).text() for row in range(shown.count())]
+    return page.list().list().texts()
 
 
 def in_order(text: str) -> dict:
