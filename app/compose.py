@@ -258,7 +258,8 @@ class Program(QObject):
     def _show(self, snapshot: Snapshot) -> None:
         self.window.show_site(snapshot.site)
         # While a star is watched or the bolts are turned nobody touches the computer.
-        self._awake.keep(snapshot.guide.stage.name in AWAKE_STAGES)
+        is_away = snapshot.guide.stage.name in AWAKE_STAGES
+        self._awake.keep(is_away and not self._is_closed)  # an answer may come after the end
 
     def _storage_trouble(self, sentence: str | None) -> None:
         """On every page, until it is so no more."""

@@ -45,11 +45,14 @@ class Form(Enum):
 
 @dataclass(frozen=True)
 class Listed:
-    """Nights of the log, the newest first. `is_rest`: their newest were listed before."""
+    """Nights of the log, the newest first. `is_rest`: their newest were listed before. `is_open`:
+    else no file could be read.
+    """
 
     nights: tuple[NightSummary, ...]
     is_all: bool
     is_rest: bool = False
+    is_open: bool = True
 
 
 @dataclass(frozen=True)
@@ -70,8 +73,9 @@ class NightFiles:
 
     def newest(self, most: int) -> Listed:
         """As `all`, of the newest nights only."""
+        is_open = self.archive.is_open
         nights = self.archive.overview(most)
-        return Listed(_used(nights), is_all=len(nights) < most)
+        return Listed(_used(nights), is_all=len(nights) < most, is_open=is_open)
 
     def all(self) -> Listed:
         """All nights in which something was done, the newest first."""

@@ -32,6 +32,11 @@ class Archive:
     def __init__(self, writer: Writer) -> None:
         self._writer = writer
 
+    @property
+    def is_open(self) -> bool:
+        """Whether a file can be read: else nothing given back does not mean that there is none."""
+        return self._writer.can_read
+
     def overview(self, most: int = browsing.ALL) -> tuple[NightSummary, ...]:
         """The newest nights, at most so many, the newest first, with figures for comparing."""
         return self._writer.read(lambda connection: browsing.overview(connection, most)) or ()

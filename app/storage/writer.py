@@ -76,6 +76,11 @@ class Writer:
         """Whether another copy of the program writes the file, as far as the last attempt saw."""
         return self._is_held_elsewhere
 
+    @property
+    def can_read(self) -> bool:
+        """Whether there is a file to put questions to, as far as the last attempt saw."""
+        return self._opened is not None or self._is_held_elsewhere
+
     def put(self, write: Write) -> None:
         """Takes a statement for the next commit; returns at once."""
         with self._state:

@@ -25,6 +25,7 @@ td, th { border: 1px solid #8a8a8a; padding: 4px 8px; text-align: left; vertical
 h1 { font-size: 22px; } h2 { font-size: 17px; margin-top: 22px; }
 img { max-width: 100%; }
 @media print { h2, svg, img, tr { page-break-inside: avoid; } h2 { page-break-after: avoid; } }
+@media screen and (min-width: 908px) { body { width: 860px; margin: 24px auto; } }
 """
 # Only what a browser shows as a still picture, and what cannot bring a script along.
 _SHOWN = ("image/png", "image/jpeg", "image/gif", "image/webp", "image/bmp")

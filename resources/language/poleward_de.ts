@@ -2025,6 +2025,11 @@
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
+   <source>The log of nights cannot be read now; open this page again once it can.</source>
+   <translation>Das Nachtbuch lässt sich jetzt nicht lesen; öffnen Sie diese Seite wieder, sobald es geht.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/log/nightlist.py" />
    <source>The newest nights; earlier ones are being read.</source>
    <translation>Die neuesten Nächte; frühere werden noch gelesen.</translation>
   </message>

@@ -13,16 +13,18 @@ from app.storage.records import NightSummary
 
 SEEN_AT_ONCE = 20  # at least as many as a tall window has rows for
 SEEN_FIRST_MS = 50
+KEPT_WITHIN_S = 0.5
 
 
 class Listing(QObject):
     """`newest`: the nights that are seen first are up to date; `whole`: all are. `failed`: a fault
-    kept them from being read.
+    kept them from being read; `closed`: no file can be read now.
     """
 
     newest = Signal()
     whole = Signal()
     failed = Signal()
+    closed = Signal()
 
     def __init__(self, parts: LogParts, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -37,7 +39,7 @@ class Listing(QObject):
         files, log = self._files, self._log
 
         def read() -> object:
-            log.flush()
+            log.flush(KEPT_WITHIN_S)  # a disk that takes nothing is not waited for
             return files.newest(SEEN_AT_ONCE)
 
         self._errand.send(read)
@@ -47,6 +49,9 @@ class Listing(QObject):
         self._errand.close()
 
     def _take(self, answer: object) -> None:
+        if isinstance(answer, Listed) and not answer.is_open:
+            self.closed.emit()
+            return
         if not isinstance(answer, Listed):
             self.failed.emit()
             return

@@ -121,6 +121,12 @@ class NightList(Panel):
                 self.tr("1 night.") if count == 1 else self.tr("{n} nights.").format(n=count)
             )
 
+    def show_closed(self) -> None:
+        """No file can be read; the nights that were listed before stay."""
+        self._said.say(
+            self.tr("The log of nights cannot be read now; open this page again once it can.")
+        )
+
     def show_found(self, found: Sequence[Found], opened: int | None) -> None:
         """Only nights in which all words were found, with the first text that holds one."""
         texts = {one.night_id: one.texts[0] if one.texts else "" for one in found}

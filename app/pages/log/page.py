@@ -77,6 +77,7 @@ class LogPage(QWidget):
         self._listing.newest.connect(self._show_newest)
         self._listing.whole.connect(self._show_all)
         self._listing.failed.connect(self._cannot_list)
+        self._listing.closed.connect(self._list.show_closed)
         self._searches.done.connect(self._take_found)
         self._loads.done.connect(self._take_night)
         self._bar.done.connect(self._take_done)
