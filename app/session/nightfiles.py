@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -70,16 +70,23 @@ class NightFiles:
     def __init__(self, archive: Archive, say_time: SayTime) -> None:
         self.archive = archive
         self._say_time = say_time
+        self._whole = Listed((), is_all=False)
+        self._age: object = None  # of the log when all nights were listed
 
     def newest(self, most: int) -> Listed:
         """As `all`, of the newest nights only."""
+        if self._age is not None and self.archive.age() == self._age:
+            return replace(self._whole, is_rest=False)
         is_open = self.archive.is_open
         nights = self.archive.overview(most)
         return Listed(_used(nights), is_all=len(nights) < most, is_open=is_open)
 
     def all(self) -> Listed:
         """All nights in which something was done, the newest first."""
-        return Listed(_used(self.archive.overview()), is_all=True, is_rest=True)
+        age = self.archive.age()  # before reading: what is written meanwhile makes it another
+        self._whole = Listed(_used(self.archive.overview()), is_all=True, is_rest=True)
+        self._age = age
+        return self._whole
 
     def search(self, text: str) -> tuple[Found, ...]:
         return self.archive.search(text)

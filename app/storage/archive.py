@@ -37,6 +37,12 @@ class Archive:
         """Whether a file can be read: else nothing given back does not mean that there is none."""
         return self._writer.can_read
 
+    def age(self) -> object:
+        """Something that is equal again as long as nothing was written, by whomever; None while no
+        file can be read.
+        """
+        return self._writer.read(browsing.age)
+
     def overview(self, most: int = browsing.ALL) -> tuple[NightSummary, ...]:
         """The newest nights, at most so many, the newest first, with figures for comparing."""
         return self._writer.read(lambda connection: browsing.overview(connection, most)) or ()

@@ -20,6 +20,12 @@ ALL = -1
 _NEWEST = "IN (SELECT id FROM nights ORDER BY started_utc_s DESC LIMIT :most)"
 
 
+def age(connection: sqlite3.Connection) -> object:
+    """Equal as long as neither this connection nor another one changes a row."""
+    (others,) = connection.execute("PRAGMA data_version").fetchone()
+    return connection, connection.total_changes, others
+
+
 def overview(connection: sqlite3.Connection, most: int = ALL) -> tuple[NightSummary, ...]:
     """The newest nights, at most so many, the newest first."""
     limit = {"most": most}

@@ -2000,6 +2000,11 @@
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
+   <source>Found in 1 night.</source>
+   <translation>In 1 Nacht gefunden.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/log/nightlist.py" />
    <source>Found in {n} nights.</source>
    <translation>In {n} Nächten gefunden.</translation>
   </message>

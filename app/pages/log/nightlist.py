@@ -14,6 +14,7 @@ from app.widgets.text import Panel, Text
 from core.sky.zones import UTC_ZONE, Zone
 
 LEAST_PX = 440
+BETWEEN_PX = 3
 LAID_OUT_AT_ONCE = 20  # more rows than are seen; the rest follows when the window is idle
 
 
@@ -30,6 +31,7 @@ class NightsView(QListView):
         self.setWordWrap(True)
         self.setResizeMode(QListView.ResizeMode.Adjust)
         self.setBatchSize(LAID_OUT_AT_ONCE)
+        self.setSpacing(BETWEEN_PX)  # or the lines of one night run into those of the next
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
         self.setMinimumHeight(LEAST_PX)
@@ -136,4 +138,9 @@ class NightList(Panel):
             if night.night_id in texts
         ]
         self._list.show_rows(rows, self._zone, opened)
-        self._said.say(self.tr("Found in {n} nights.").format(n=len(found)))
+        one = len(found) == 1
+        self._said.say(
+            self.tr("Found in 1 night.")
+            if one
+            else self.tr("Found in {n} nights.").format(n=len(found))
+        )

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Callable
+from contextlib import closing
 
 from app.pages.log.listing import SEEN_AT_ONCE
 from app.pages.log.page import LogPage
@@ -36,6 +38,31 @@ def test_the_newest_nights_are_there_before_all_are_read(
     assert counts[-1] == MANY + 1  # and the one of the page's own
     assert SEEN_AT_ONCE - 1 <= counts[0] < MANY
     assert page.list().said() == f"{MANY + 1} nights."
+
+
+def test_all_nights_are_read_again_only_after_something_was_written(
+    make_page: Callable[[], LogPage], log: NightLog, qtbot, monkeypatch, tmp_path
+) -> None:
+    add_nights(log, MANY)
+    page = make_page()
+    reads: list[int] = []
+    archive = page.files().archive
+    overview = archive.overview
+    monkeypatch.setattr(archive, "overview", lambda *most: (reads.append(1), overview(*most))[1])
+    with qtbot.waitSignal(page.listed, timeout=10_000):
+        page.refresh()
+    assert reads == []
+    assert page.list().list().count() == MANY + 1
+    log.put_entry(Kind.NOTE, {"text": "wind"}, night_id=1001)
+    with qtbot.waitSignal(page.listed, timeout=10_000):
+        page.refresh()
+    assert reads == [1, 1]  # the newest, then all
+    with closing(sqlite3.connect(tmp_path / "nights.sqlite")) as other:  # as another program does
+        other.execute("UPDATE nights SET active_utc_s = active_utc_s + 1 WHERE id = 1001")
+        other.commit()
+    with qtbot.waitSignal(page.listed, timeout=10_000):
+        page.refresh()
+    assert reads == [1, 1, 1, 1]
 
 
 def test_looking_far_down_one_keeps_place_and_choice(
