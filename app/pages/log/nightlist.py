@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QListView, QWidget
 
 from app.pages.log.nightrows import NightRow, NightRows
@@ -60,6 +61,12 @@ class NightsView(QListView):
         elif row != self.currentIndex().row() or not self.selectedIndexes():
             self.choose(row)
         self._is_filling = False
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """No night is stood on that is not opened: an arrow key would pass it over."""
+        super().focusInEvent(event)
+        if not self.selectedIndexes():
+            self.selectionModel().clearCurrentIndex()
 
     def doItemsLayout(self) -> None:
         """Bit by bit at the top; farther down at once, or the list would lose its place."""

@@ -6,6 +6,9 @@ import sqlite3
 from collections.abc import Callable
 from contextlib import closing
 
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
 from app.pages.log.listing import SEEN_AT_ONCE
 from app.pages.log.page import LogPage
 from app.storage.nights import NightLog
@@ -63,6 +66,18 @@ def test_all_nights_are_read_again_only_after_something_was_written(
     with qtbot.waitSignal(page.listed, timeout=10_000):
         page.refresh()
     assert reads == [1, 1, 1, 1]
+
+
+def test_an_arrow_key_opens_the_only_night_of_a_list_read_before_one_came(
+    page: LogPage, qtbot
+) -> None:
+    view = page.list().list()
+    assert view.count() == 1
+    page.list().search_field().line().setFocus()
+    view.setFocus()
+    qtbot.waitUntil(view.hasFocus)
+    with qtbot.waitSignal(page.shown, timeout=10_000):
+        QTest.keyClick(view, Qt.Key.Key_Down)
 
 
 def test_looking_far_down_one_keeps_place_and_choice(
