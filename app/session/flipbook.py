@@ -2,25 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
-from typing import Any, Protocol
+from typing import Any
 
 from PySide6.QtCore import QObject, Signal
 
+from app.session.entrylog import EntryLog
 from core.night.reportnight import Entry, Kind
-
-
-class FlipLog(Protocol):
-    """What is needed of the log of nights; every call returns at once."""
-
-    def put_entry(
-        self,
-        kind: str,
-        content: Mapping[str, Any],
-        attachment: bytes | None = None,
-        entry_id: int | None = None,
-    ) -> int: ...
 
 
 @dataclass(frozen=True)
@@ -38,7 +27,7 @@ class FlipBook(QObject):
 
     def __init__(
         self,
-        log: FlipLog,
+        log: EntryLog,
         entries: Sequence[Entry],
         now: Callable[[], float],
         parent: QObject | None = None,

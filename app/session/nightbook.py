@@ -8,6 +8,7 @@ from typing import Any, Protocol
 
 from PySide6.QtCore import QObject, Signal
 
+from app.session.entrylog import EntryLog
 from core.night.checklistmarks import Mark, State, newest
 from core.night.checklistown import OwnStep, from_objects, moved, new_key, to_objects
 from core.night.checkliststeps import Fact, Part, Step, load
@@ -16,16 +17,8 @@ from core.night.reportnight import Entry, Kind
 KEPT_STEPS = "own steps"  # setting: those that come again on other nights
 
 
-class BookLog(Protocol):
+class BookLog(EntryLog, Protocol):
     """What is needed of the log of nights; every call returns at once."""
-
-    def put_entry(
-        self,
-        kind: str,
-        content: Mapping[str, Any],
-        attachment: bytes | None = None,
-        entry_id: int | None = None,
-    ) -> int: ...
 
     def get_setting(self, key: str, default: Any = None) -> Any: ...
 

@@ -12,8 +12,9 @@ from html import escape
 
 from core.language import say, spoken
 from core.night.reportnight import NightRecord
+from core.night.reportparts import Picture, Section, Table
 from core.night.reportplot import Plot
-from core.night.reportsections import Picture, Section, Table, sections
+from core.night.reportsections import sections
 from core.night.reportwords import SayTime, when
 
 DrawPlot = Callable[[Plot], str]

@@ -3,51 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
-import numpy as np
-
-from core.alignment.driftlog import Leg
 from core.language import say
 from core.night.checklistmarks import Mark, State, newest
+from core.night.reportlegs import east_plot, has_east, legs_table, north_plot
 from core.night.reportmeasured import measured
-from core.night.reportnight import AxisState, Entry, Kind, NightRecord, Purpose, WatchedLeg
-from core.night.reportplot import Plot, Series
+from core.night.reportnight import AxisState, Entry, Kind, NightRecord, Purpose
+from core.night.reportparts import Picture, Section, Table
 from core.night.reportresult import EntryOfNight, NightFigures, figures
 from core.night.reportwords import SayTime, aim_words, figure, rows, said, site_rows, when
 
 _SENTENCES = frozenset({"sentence", "sentences"})
 _LINKS = frozenset({"axis_state", "leg", "aim", "kept"})
-
-
-@dataclass(frozen=True)
-class Table:
-    """Rows of texts; without a header the first column names what the second says."""
-
-    header: tuple[str, ...]
-    rows: tuple[tuple[str, ...], ...]
-    title: str = ""
-
-
-@dataclass(frozen=True)
-class Picture:
-    """A picture dropped into the night."""
-
-    name: str
-    caption: str
-    media_type: str
-    data: bytes
-
-
-@dataclass(frozen=True, eq=False)
-class Section:
-    """A heading and what stands under it, in this order."""
-
-    title: str
-    paragraphs: tuple[str, ...] = ()
-    tables: tuple[Table, ...] = ()
-    plots: tuple[Plot, ...] = ()
-    pictures: tuple[Picture, ...] = ()
 
 
 def sections(night: NightRecord, say_time: SayTime = when) -> tuple[Section, ...]:
@@ -69,21 +36,6 @@ def figures_of(night: NightRecord) -> NightFigures:
     began = [leg.began_utc_s for leg in night.legs if leg.purpose == Purpose.ALIGNMENT]
     entries = [EntryOfNight(one.kind, one.utc_s, one.content) for one in night.entries]
     return figures(min(began, default=None), [state.key for state in night.axis_states], entries)
-
-
-def drift_arcsec_per_min(leg: Leg) -> float | None:
-    """Slope of a straight line through the north offsets; None for fewer than two times."""
-    if leg.utc_s.size < 2 or np.ptp(leg.utc_s) == 0.0:
-        return None
-    minutes = (leg.utc_s - leg.utc_s[0]) / 60.0
-    return float(np.polynomial.Polynomial.fit(minutes, leg.north_arcsec, 1).convert().coef[-1])
-
-
-def drift_words(arcsec_per_min: float | None) -> str:
-    """To a hundredth of an arcsecond a minute, finer than any seeing allows."""
-    if arcsec_per_min is None:
-        return "–"
-    return f"{round(arcsec_per_min, 2) + 0.0:.2f}".replace("-", "−")
 
 
 def _summary(night: NightRecord, say_time: SayTime) -> Section:
@@ -191,14 +143,14 @@ def _alignment(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
             *((say("found"), one) for one in results[-1:]),
             *((say("bolts turned"), one) for one in turns),
         ]
-        tables = [_legs_table(legs, say_time)] if legs else []
+        tables = [legs_table(legs, say_time)] if legs else []
         tables += [_facts_of(one, title) for title, one in kept]
         told = [text for _, one in kept for text in _sentences(one)]
         yield Section(
             say("Alignment {number}", number=number),
             tuple(told),
             tuple(table for table in tables if table.rows),
-            tuple(_north_plot(leg) for leg in legs if leg.leg.utc_s.size > 1),
+            tuple(north_plot(leg) for leg in legs if leg.leg.utc_s.size > 1),
         )
 
 
@@ -206,73 +158,16 @@ def _entries_of(night: NightRecord, kind: Kind, state: AxisState) -> list[Entry]
     return [one for one in night.of_kind(kind) if one.content.get("axis_state") == state.key]
 
 
-def _legs_table(legs: list[WatchedLeg], say_time: SayTime) -> Table:
-    header = (
-        say("leg"),
-        say("star"),
-        say("begun"),
-        say("minutes"),
-        say("readings"),
-        say("drift ″/min"),
-        say("used"),
-    )
-    lines = []
-    for one in legs:
-        leg = one.leg
-        minutes = float(np.ptp(leg.utc_s)) / 60.0 if leg.utc_s.size else 0.0
-        lines.append(
-            (
-                leg.label,
-                one.star_name,
-                say_time(one.began_utc_s),
-                f"{minutes:.1f}",
-                str(leg.utc_s.size),
-                drift_words(drift_arcsec_per_min(leg)),
-                say("left out") if one.is_discarded else say("yes"),
-            )
-        )
-    return Table(header, tuple(lines))
-
-
-def _north_plot(watched: WatchedLeg) -> Plot:
-    leg = watched.leg
-    minutes = (leg.utc_s - leg.utc_s[0]) / 60.0
-    series = [Series(minutes, leg.north_arcsec, say("readings"))]
-    if np.ptp(minutes) > 0.0:
-        line = np.polynomial.Polynomial.fit(minutes, leg.north_arcsec, 1)
-        ends = np.array([minutes.min(), minutes.max()])
-        series.append(Series(ends, line(ends), say("straight line through them"), is_line=True))
-    return Plot(
-        f"leg-{watched.key}",
-        say("{leg}: declination drift", leg=leg.label),
-        say("minutes"),
-        say("north offset (″)"),
-        tuple(series),
-    )
-
-
 def _tracking(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
     legs = [leg for leg in night.legs if leg.purpose == Purpose.TRACKING]
     found = night.of_kind(Kind.TRACKING)
     if not (legs or found):
         return
-    tables = (_legs_table(legs, say_time),) if legs else ()
+    tables = (legs_table(legs, say_time),) if legs else ()
     facts = tuple(_facts_of(one, say("found")) for one in found)
     told = tuple(text for one in found for text in _sentences(one))
-    plots = tuple(_east_plot(leg) for leg in legs if _has_east(leg.leg))
+    plots = tuple(east_plot(leg) for leg in legs if has_east(leg.leg))
     yield Section(say("Tracking"), told, (*tables, *(one for one in facts if one.rows)), plots)
-
-
-def _has_east(leg: Leg) -> bool:
-    return leg.east_arcsec is not None and bool(np.isfinite(leg.east_arcsec).any())
-
-
-def _east_plot(watched: WatchedLeg) -> Plot:
-    leg = watched.leg
-    assert leg.east_arcsec is not None
-    readings = Series((leg.utc_s - leg.utc_s[0]) / 60.0, leg.east_arcsec, say("readings"))
-    title = say("{leg}: tracking in right ascension", leg=leg.label)
-    return Plot(f"run-{watched.key}", title, say("minutes"), say("east offset (″)"), (readings,))
 
 
 def _pictures(night: NightRecord) -> Section | None:

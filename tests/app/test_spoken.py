@@ -6,13 +6,11 @@ looked up. Only the sky is hurried, as in the night walked by keyboard.
 
 from __future__ import annotations
 
-import itertools
 from collections.abc import Callable, Iterator
 from pathlib import Path
-from types import SimpleNamespace
 
 import pytest
-from PySide6.QtCore import QCoreApplication, QSettings, QTranslator
+from PySide6.QtCore import QCoreApplication, QTranslator
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -29,9 +27,9 @@ from core.mount.exampleset import INVENTED_SET, invented_inventory
 from core.night import plantarget
 from core.sky import catalogue, deepsky
 from core.sky.site import Air, Site
+from tests.app.freshprogram import DUSK_S, fresh_program
 from tests.app.spokentexts import Allowed, Painted, bracketed, texts_of, unsaid
 
-DUSK_S = 1_790_017_200.0  # 2026-09-21 19:00 UTC
 PATIENCE_MS = 30_000
 PLACE = "Invented rock"
 PAGES = (TONIGHT, SITE, POLE, MOUNT, BUDGET, TRACKING, ROTATION, PLAN, DRIFT, LOG)
@@ -94,13 +92,7 @@ def looker(qapp: QApplication, tmp_path: Path, qtbot, monkeypatch) -> Iterator[L
     brackets = Brackets(qapp)
     QCoreApplication.installTranslator(brackets)
     language.use(language.ENGLISH, bracketed)
-    the_same = SimpleNamespace(randbits=lambda _bits: 2)  # hidden mount in every run
-    monkeypatch.setattr("app.driftparts.secrets", the_same)
-    settings = QSettings(str(tmp_path / "fresh.ini"), QSettings.Format.IniFormat)
-    seconds = itertools.count()
-    made = Program(
-        qapp, settings, tmp_path / "nights.sqlite", lambda: DUSK_S + 0.01 * next(seconds)
-    )
+    made = fresh_program(qapp, tmp_path, monkeypatch)
     made.window.resize(1280, 800)
     painted = Painted(monkeypatch)
     with qtbot.waitSignal(made.ready, timeout=PATIENCE_MS):

@@ -5,16 +5,14 @@ Only the sky is hurried: the practice source gives its readings as fast as they 
 
 from __future__ import annotations
 
-import itertools
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
-from types import SimpleNamespace
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QSettings, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QLineEdit
 
 from app.compose import Program
 from app.pages.drift.page import DriftPage
@@ -30,81 +28,20 @@ from app.session.nightfiles import Form
 from app.widgets.key import Key
 from core.alignment.procedure import Stage
 from core.night.checkliststeps import Part
+from tests.app.freshprogram import fresh_program
+from tests.app.person import PATIENCE_MS, Person
 
-DUSK_S = 1_790_017_200.0  # 2026-09-21 19:00 UTC
-PATIENCE_MS = 20_000
-MOST_TABS = 200
 MOST_ACTIONS = 60
 SPOTS = {  # invented places in the open Atlantic: latitude, longitude, a target that is up
     "north": ("47.0", "-20.0", "M 31"),
     "south": ("-33.0", "-20.0", "NGC 253"),
 }
-ALT, PLAIN = Qt.KeyboardModifier.AltModifier, Qt.KeyboardModifier.NoModifier
-
-
-class Person:
-    """Has a keyboard and nothing else."""
-
-    def __init__(self, program: Program, qtbot) -> None:
-        self.program, self.window, self._qtbot = program, program.window, qtbot
-
-    def wait(self, until: Callable[[], bool]) -> None:
-        self._qtbot.waitUntil(until, timeout=PATIENCE_MS)
-
-    def strike(self, key: Qt.Key, modifier: Qt.KeyboardModifier = PLAIN) -> None:
-        where = QApplication.focusWidget() or self.window
-        QTest.keyClick(where, key, modifier)
-        QApplication.processEvents()
-
-    def go(self, digit: Qt.Key, name: str) -> QWidget:
-        """To a page by its number."""
-        self.strike(digit, ALT)
-        self.wait(lambda: self.window.page(name) is not None and self.window.page(name).isVisible())
-        return self.window.page(name)
-
-    def tab_to(self, wanted: QWidget) -> None:
-        """By Tab alone; a part no Tab reaches fails the test."""
-        target = wanted.focusProxy() or wanted
-        passed = []
-        for _ in range(MOST_TABS):
-            if target.hasFocus():
-                return
-            self.strike(Qt.Key.Key_Tab)
-            passed.append(type(QApplication.focusWidget()).__name__)
-        raise AssertionError(
-            f"Tab never reached {wanted.accessibleName() or wanted}: {passed[-30:]}"
-        )
-
-    def press(self, key: Key) -> None:
-        self.tab_to(key)
-        self.strike(Qt.Key.Key_Space)
-
-    def type(self, line: QWidget, text: str) -> None:
-        self.tab_to(line)
-        QTest.keyClicks(QApplication.focusWidget(), text)
-
-    def choose(self, keys: QWidget, option: Key) -> None:
-        """Tab goes to the key that is down, arrows to the others."""
-        down = next(key for key in keys.findChildren(Key) if key.isChecked())
-        self.tab_to(down)
-        count = len(keys.findChildren(Key))
-        for way in [Qt.Key.Key_Right] * count + [Qt.Key.Key_Left] * count:
-            if option.isChecked():
-                return
-            self.strike(way)
-        assert option.isChecked()
 
 
 @pytest.fixture
 def program(qapp: QApplication, tmp_path: Path, qtbot, monkeypatch) -> Iterator[Program]:
     """Fresh: even the guide for the first start has not been seen."""
-    the_same = SimpleNamespace(randbits=lambda _bits: 2)  # hidden mount in every run
-    monkeypatch.setattr("app.driftparts.secrets", the_same)
-    settings = QSettings(str(tmp_path / "fresh.ini"), QSettings.Format.IniFormat)
-    seconds = itertools.count()
-    made = Program(
-        qapp, settings, tmp_path / "nights.sqlite", lambda: DUSK_S + 0.01 * next(seconds)
-    )
+    made = fresh_program(qapp, tmp_path, monkeypatch)
     made.window.resize(1280, 800)
     with qtbot.waitSignal(made.ready, timeout=PATIENCE_MS):
         made.start()

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from app.storage.records import NightSummary
 from core.language import say
+from core.night.reportlegs import drift_words
 from core.night.reportnight import Entry, Kind, NightRecord, WatchedLeg
-from core.night.reportsections import drift_words, figures_of
+from core.night.reportsections import figures_of
 from core.night.reportwords import figure
 from core.sky.zones import Zone
 

@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 
 from app.pages.tracking.figures import USUAL, Figures
 from app.session.budget import telescopes_and_cameras
+from app.session.entrylog import EntryLog
 from core.alignment.driftlog import Leg
 from core.mount.quantities import ImpossibleValue
 from core.night.reportnight import Entry, Kind, Purpose
@@ -27,7 +28,7 @@ if TYPE_CHECKING:
 Floats = NDArray[np.float64]
 
 
-class TrackingLog(Protocol):
+class TrackingLog(EntryLog, Protocol):
     """Where runs and results are kept; the log of nights is one."""
 
     def get_setting(self, key: str, default: Any = None) -> Any: ...
@@ -50,14 +51,6 @@ class TrackingLog(Protocol):
     def end_leg(self, leg_id: int) -> None: ...
 
     def discard_leg(self, leg_id: int) -> None: ...
-
-    def put_entry(
-        self,
-        kind: str,
-        content: Mapping[str, Any],
-        attachment: bytes | None = None,
-        entry_id: int | None = None,
-    ) -> int: ...
 
 
 @dataclass(frozen=True)

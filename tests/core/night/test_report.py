@@ -21,9 +21,10 @@ from core.night import reportjson
 from core.night.reportcsv import drift_csv
 from core.night.reporthtml import html
 from core.night.reportjson import UnusableNight
+from core.night.reportlegs import drift_arcsec_per_min
 from core.night.reportnight import Kind, NightRecord
 from core.night.reportresult import adjustment_content, result_content
-from core.night.reportsections import drift_arcsec_per_min, figures_of, sections
+from core.night.reportsections import figures_of, sections
 from core.sky.site import Site
 from tests.core.night.recorded import BEGUN, whole_night
 

@@ -1,0 +1,74 @@
+"""The practice sky on the Drift page: run, turned, revealed, and apart from the real night."""
+
+from app.pages.drift.page import DriftPage
+from app.pages.drift.practice import Practice
+from core.alignment.driftlog import read
+from core.alignment.procedure import Stage
+from tests.app.pages.drift.surroundings import AIR, HILL, drifting_log, wait_for_answer
+
+
+def _practise(page: DriftPage) -> Practice:
+    page.take_way("practice")
+    controls = page.ways().panel.controls("practice")
+    assert isinstance(controls, Practice)
+    controls.set_speed("60")
+    controls.star_buttons()[0].click()
+    return controls
+
+
+def test_practice_runs_turns_and_reveals(page, shown, qtbot) -> None:
+    controls = _practise(page)
+    assert "invented" in shown.snapshot().site.name
+    wait_for_answer(page, shown, qtbot)
+    before = shown.snapshot().axis_state
+    controls.bolts().button("east").click()
+    assert shown.snapshot().guide.stage is Stage.TURN  # whoever reaches for the bolts turns them
+    controls.set_speed("0")
+    page.leading().act("turned")
+    snapshot = shown.snapshot()
+    assert (snapshot.axis_state, snapshot.legs) == (before + 1, ())
+    controls.reveal_button().click()
+    assert "of the pole and is" in controls.truth()
+
+
+def test_practice_leaves_the_real_night_alone(page, session, shown, qtbot) -> None:
+    session.set_site(HILL, AIR)
+    session.take_log(read(drifting_log()))
+    page.take_way("hand")
+    page.ways().panel.controls("hand").stars().watch_button().click()
+    before = session.snapshot()
+    controls = _practise(page)
+    qtbot.waitUntil(lambda: len(shown.snapshot().legs[0].utc_s) > 2)
+    assert "practice" in shown.snapshot().legs[0].label
+    assert "nothing here is kept" in page.practice_band().said()
+    controls.bolts().button("raise").click()
+    page.work().goal().targets().button("5").click()
+    controls.again.emit()
+    assert shown.snapshot().legs == ()
+    page.practice_band().back_button().click()
+    after = session.snapshot()
+    assert not page.practice_band().isVisible()
+    assert [leg.label for leg in after.legs] == [leg.label for leg in before.legs]
+    assert (after.site, after.target_arcmin) == (before.site, before.target_arcmin)
+    assert (after.axis_state, after.watching) == (before.axis_state, before.watching)
+    assert page.ways().panel.controls("practice") is None
+
+
+def test_what_is_watched_by_hand_goes_on_after_practice(page, session) -> None:
+    session.set_site(HILL, AIR)
+    page.take_way("hand")
+    controls = page.ways().panel.controls("hand")
+    controls.stars().watch_button().click()
+    page.take_way("practice")
+    page.practice_band().back_button().click()
+    controls.pad().offset().show_text("3")
+    controls.pad().press()
+    (leg,) = session.snapshot().legs
+    assert leg.north_arcsec.tolist() == [3.0]
+
+
+def test_practice_without_a_site_gives_the_real_night_none(page, session) -> None:
+    page.take_way("practice")
+    assert session.snapshot().site is None
+    page.practice_band().back_button().click()
+    assert page.ways_in().site_button().isVisible()
