@@ -185,9 +185,9 @@ class Program(QObject):
         first = TONIGHT if session.snapshot().watching is None else DRIFT
         self._idle.do(
             [
-                lambda: self.window.build_page(first),
+                *self.window.building(first),
                 lambda: self.window.show_page(first),
-                lambda: self.window.build_page(DRIFT),
+                *self.window.building(DRIFT),
                 spare_what_is_loaded,
                 self.ready.emit,
                 self._prepare_drift,

@@ -53,6 +53,7 @@ class Window(QMainWindow):
         self.setAcceptDrops(True)
         self._entries: dict[str, PageEntry] = {}
         self._pages: dict[str, QWidget] = {}
+        self._undressed: set[str] = set()  # pages
         self._begins: dict[str, QWidget] = {}
         self._rail = Rail()
         self._rail.chosen.connect(self.show_page)
@@ -182,16 +183,33 @@ class Window(QMainWindow):
 
     def build_page(self, name: str) -> None:
         """Makes a page without showing it, unless it is there already."""
+        for step in self.building(name):
+            step()
+
+    def building(self, name: str) -> list[Callable[[], None]]:
+        """As `build_page`, in short steps to be taken when there is time."""
+        return [partial(step, name) for step in (self._make, self._dress, self._take_in)]
+
+    def unbuilt(self) -> list[Callable[[], None]]:
+        """Steps for all pages."""
+        return [step for name in self._entries for step in self.building(name)]
+
+    def _make(self, name: str) -> None:
         if name not in self._pages:
             page = self._entries[name].build()
             page.setAccessibleName(self._entries[name].title)
-            self._theme.dress_page(page)
             self._pages[name] = page
-            self._stack.addWidget(page)
+            self._undressed.add(name)
 
-    def unbuilt(self) -> list[Callable[[], None]]:
-        """A step for each page, to be taken when there is time."""
-        return [partial(self.build_page, name) for name in self._entries]
+    def _dress(self, name: str) -> None:
+        if name in self._undressed:
+            self._undressed.remove(name)
+            self._theme.dress_page(self._pages[name])
+
+    def _take_in(self, name: str) -> None:
+        page = self._pages[name]
+        if self._stack.indexOf(page) < 0:
+            self._stack.addWidget(page)
 
     def page(self, name: str) -> QWidget | None:
         """The page if it is built."""

@@ -6,11 +6,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import partial
 
-from PySide6.QtCore import QPoint, Signal
-from PySide6.QtGui import QPixmap, QRegion
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.theme.cutting import GROWS, tell_grown
+from app.widgets.ahead import lay_out, polish
 from app.widgets.choice import Choice
 
 
@@ -48,20 +48,23 @@ class Sections(QWidget):
         self._column.addWidget(self._keys)
 
     def unbuilt(self) -> list[Callable[[], None]]:
-        """Two steps for each section, to be taken when there is time: then showing it is quick."""
-        steps = (
-            (partial(self._build, name), partial(self._lay_out, name)) for name in self._sections
-        )
-        return [step for pair in steps for step in pair]
+        """Steps for each section, to be taken when there is time: then showing it is quick."""
+        return [
+            partial(step, name)
+            for name in self._sections
+            for step in (self._make, self._dress, self._polish, self._lay_out)
+        ]
+
+    def _dress(self, _name: str) -> None:
+        tell_grown(self)
+
+    def _polish(self, name: str) -> None:
+        polish(self._built[name])
 
     def _lay_out(self, name: str) -> None:
-        """Rendering one pixel has Qt lay out all that the hidden section holds."""
-        widget = self._built[name]
-        if widget.isHidden():
-            widget.resize(self.size())
-            widget.render(QPixmap(1, 1), QPoint(), QRegion(0, 0, 1, 1))
+        lay_out(self._built[name], self.size())
 
-    def _build(self, name: str) -> None:
+    def _make(self, name: str) -> None:
         if name in self._built:
             return
         widget = self._sections[name].build()
@@ -69,12 +72,10 @@ class Sections(QWidget):
         widget.hide()
         self._built[name] = widget
         self._column.addWidget(widget, 1)
-        tell_grown(self)
-        for part in widget.findChildren(QWidget):
-            part.ensurePolished()
 
     def show_section(self, name: str) -> None:
-        self._build(name)
+        self._make(name)
+        tell_grown(self)
         self._keys.show_choice(name)
         for other, widget in self._built.items():
             if other != name:

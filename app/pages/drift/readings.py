@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
-from PySide6.QtCore import QPoint, Signal
-from PySide6.QtGui import QPixmap, QRegion
+from PySide6.QtCore import QSize, Signal
 from PySide6.QtWidgets import QWidget
 
 from app.theme.cutting import GROWS, tell_grown
+from app.widgets.ahead import lay_out, polish
 from app.widgets.choice import Choice
 from app.widgets.text import Panel
 
@@ -55,26 +55,30 @@ class ReadingsPanel(Panel):
 
     def prepare(self, way: str) -> None:
         """Builds the controls of a way without showing them, unless they are there already."""
+        self._make(way)
+        tell_grown(self)
+
+    def unbuilt(self, way: str) -> list[Callable[[], None]]:
+        """Steps to be taken when there is time: then taking the way is quick."""
+        return [
+            partial(self._make, way),
+            partial(tell_grown, self),
+            partial(self._polish, way),
+            partial(self._lay_out, way),
+        ]
+
+    def _make(self, way: str) -> None:
         if way not in self._controls:
             self._controls[way] = self._builders[way]()
             self._controls[way].hide()
             self.column.addWidget(self._controls[way])
-            tell_grown(self)
-
-    def unbuilt(self, way: str) -> list[Callable[[], None]]:
-        """Steps to be taken when there is time: then taking the way is quick."""
-        return [partial(self.prepare, way), partial(self._polish, way), partial(self._lay_out, way)]
 
     def _polish(self, way: str) -> None:
-        for part in self._controls[way].findChildren(QWidget):
-            part.ensurePolished()
+        polish(self._controls[way])
 
     def _lay_out(self, way: str) -> None:
-        """Rendering one pixel has Qt lay out all that the hidden controls hold."""
         controls = self._controls[way]
-        if controls.isHidden():
-            controls.resize(self.contentsRect().width(), controls.sizeHint().height())
-            controls.render(QPixmap(1, 1), QPoint(), QRegion(0, 0, 1, 1))
+        lay_out(controls, QSize(self.contentsRect().width(), controls.sizeHint().height()))
 
     def leave(self) -> None:
         """No way is in use any more."""
