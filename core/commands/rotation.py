@@ -137,19 +137,24 @@ def _with_rates(
     rates: Turning, azimuth_deg: float, altitude_deg: float, notes: tuple[str, ...]
 ) -> RotationResult:
     return RotationResult(
-        float(rates.rate_deg_per_hour),
+        _told(float(rates.rate_deg_per_hour)),
         _told_angle_deg(float(rates.parallactic_angle_deg)),
-        float(rates.azimuth_rate_deg_per_hour),
-        float(rates.altitude_rate_deg_per_hour),
+        _told(float(rates.azimuth_rate_deg_per_hour)),
+        _told(float(rates.altitude_rate_deg_per_hour)),
         azimuth_deg,
         altitude_deg,
         notes,
     )
 
 
+def _told(value: float) -> float:
+    """Without the last bits of the arithmetic, so that nothing at all is not told as −0."""
+    return round(value, 9) + 0.0
+
+
 def _told_angle_deg(angle_deg: float) -> float:
     """Rounding must not take a star off the meridian, nor turn 180° into −180°."""
-    told = round(angle_deg, 9) + 0.0
+    told = _told(angle_deg)
     return 180.0 if told == -180.0 else told
 
 

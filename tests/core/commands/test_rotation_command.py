@@ -96,3 +96,9 @@ def test_an_azimuth_that_is_no_number_is_named(
 ) -> None:
     assert main(["rotation", "--latitude", "48", "--azimuth", azimuth, "--altitude", "3"], 0.0) == 2
     assert "correct --azimuth" in capsys.readouterr().err
+
+
+def test_no_turning_at_all_has_no_sign(capsys: pytest.CaptureFixture[str]) -> None:
+    """At the equator a star due east rises straight up: neither field nor azimuth turns."""
+    assert main(["rotation", "--latitude=0", "--azimuth=90", "--altitude=30"], NOW_UTC_S) == 0
+    assert "-0.000" not in capsys.readouterr().out
