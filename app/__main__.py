@@ -25,7 +25,7 @@ from app.session.clockwatch import awake_s, steady_s
 
 LOG_NAME = "nights.sqlite"
 CHECK_LIMIT_MS = 60_000
-SWITCH_INTERVAL_S = 0.001  # how long the window may wait for Python while a thread computes
+SWITCH_INTERVAL_S = 0.0002  # how long the window may wait for Python while a thread computes
 
 
 def main(argv: Sequence[str]) -> int:

@@ -4,6 +4,14 @@ from __future__ import annotations
 
 from enum import IntEnum
 
+from core.language import marked
+
+NO_SITE = marked(
+    "The place you stand on is not known, so the axis error cannot be "
+    "computed yet: enter latitude and longitude on the Site page. The "
+    "readings are kept."
+)
+
 
 class Trouble(IntEnum):
     """Where a problem comes from; the first come first in what is read."""

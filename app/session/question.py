@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING
 
+from app.courtesy import let_the_window_pass
 from core.alignment.driftlog import Leg
 from core.sky.site import Air, Site
 
@@ -67,7 +68,9 @@ def work_out(question: Question) -> Answer:
 
     _spare_the_libraries()
     try:
-        solution = solve(question.legs, question.site, question.air, question.before)
+        solution = solve(
+            question.legs, question.site, question.air, question.before, let_the_window_pass
+        )
     except UnusableLegs as reason:
         return Answer(question.revision, problem=str(reason))
     advice = advise(solution, question.aim)

@@ -6,12 +6,13 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject, Qt, Signal
 
+from app.courtesy import window_works
 from app.session.asking import question_of
 from app.session.guide.procedure import Procedure
 from app.session.guide.state import North
 from app.session.guide.turn import How
 from app.session.keeper import Keeper, LogOfNight
-from app.session.problems import Problems, Trouble
+from app.session.problems import NO_SITE, Problems, Trouble
 from app.session.question import Answer, Question, work_out
 from app.session.sleepcheck import woken
 from app.session.snapshot import Snapshot
@@ -23,16 +24,10 @@ from core.alignment.adjustment import Base, Turn
 from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
 from core.alignment.goal import Allowed
-from core.language import marked, say
+from core.language import say
 from core.mount.equipment import Mount
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air, Site
-
-NO_SITE = marked(
-    "The place you stand on is not known, so the axis error cannot be "
-    "computed yet: enter latitude and longitude on the Site page. The "
-    "readings are kept."
-)
 
 
 class Session(QObject):
@@ -132,6 +127,7 @@ class Session(QObject):
         self._step_taken()
         return label
 
+    @window_works()
     def add_reading(self, reading: Reading) -> None:
         """Take one reading of the star under way; one that cannot be used is refused aloud."""
         if self._procedure.take_while_turning(reading):
@@ -280,6 +276,7 @@ class Session(QObject):
         self._is_stale = False
         self._problems.put(Trouble.SOLUTION, None)
 
+    @window_works()
     def _take_answer(self, answer: Answer) -> None:
         """Show an answer unless a step has overtaken it; after a failure the old one stays."""
         if answer.revision != self._revision or not self._tonight.usable_legs():

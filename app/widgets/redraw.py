@@ -7,6 +7,8 @@ from collections.abc import Callable
 from PySide6.QtCore import QEvent, QObject, QTimer
 from PySide6.QtWidgets import QWidget
 
+from app.courtesy import window_works
+
 PICTURE_MS = 100  # pictures, ten times a second
 WORDS_MS = 1000  # words, which nobody reads faster
 
@@ -48,4 +50,5 @@ class Redraw(QObject):
             return
         self._is_stale = False
         self._timer.start()  # first, so that a mark made by drawing waits its turn
-        self._draw()
+        with window_works():
+            self._draw()

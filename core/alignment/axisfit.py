@@ -6,7 +6,7 @@ perpendicular displacements on the sky of like size.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -31,20 +31,27 @@ def to_sky(latitude_rad: float) -> Floats:
     return np.array([max(float(np.cos(latitude_rad)), _SMALLEST_COSINE), 1.0])
 
 
-def rough_axis(legs: Sequence[PreparedLeg], scale: Floats, before: AxisKnowledge) -> Floats:
+def rough_axis(
+    legs: Sequence[PreparedLeg],
+    scale: Floats,
+    before: AxisKnowledge,
+    breathe: Callable[[], None],
+) -> Floats:
     """Axis errors (2,), radians, by least squares with plain weights; the starting point.
 
-    Gauss-Newton on the exact model. Where the legs say nothing, `before` decides.
+    Gauss-Newton on the exact model. Where the legs say nothing, `before` decides. `breathe` is
+    called in each round.
     """
     variance = _plain_variance(legs)
     axis = before.sky_rad / scale
     for _ in range(_ROUNDS):
+        breathe()
         normal = before.information
         right = normal @ (before.sky_rad - axis * scale)
         for leg in legs:
-            residual = leg.groups.north_arcsec - leg.path.north_arcsec(axis)
-            slopes = leg.path.sensitivity(axis) / scale
-            clear = _without_origins(leg.groups, np.column_stack([slopes, residual]))
+            predicted, slopes = leg.path.linearised(axis)
+            residual = leg.groups.north_arcsec - predicted
+            clear = _without_origins(leg.groups, np.column_stack([slopes / scale, residual]))
             normal = normal + clear[:, :2].T @ clear[:, :2] / variance
             right = right + clear[:, :2].T @ clear[:, 2] / variance
         step = np.linalg.solve(normal, right)

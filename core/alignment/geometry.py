@@ -74,13 +74,13 @@ def observed_direction(
 
 
 def axis_north_end(
-    latitude_rad: float, azimuth_error_rad: float, altitude_error_rad: float
+    latitude_rad: float, azimuth_error_rad: ArrayLike, altitude_error_rad: ArrayLike
 ) -> Floats:
-    """Unit vector (3,) of the axis end on the side of the north celestial pole.
+    """Unit vector (…, 3) of the axis end on the side of the north celestial pole.
 
     South of the equator that end points below the horizon, so raising the elevated end lowers it.
     """
-    altitude = latitude_rad + hemisphere_sign(latitude_rad) * altitude_error_rad
+    altitude = latitude_rad + hemisphere_sign(latitude_rad) * np.asarray(altitude_error_rad)
     return direction(azimuth_error_rad, altitude)
 
 
@@ -113,17 +113,18 @@ def offsets_rad(
 
 
 def offsets_of_seen_rad(seen: Floats, turned_rad: Floats, axis: Floats) -> tuple[Floats, Floats]:
-    """North and east offsets (n,) of directions `seen` (n, 3) from a mount that was on the first.
+    """North and east offsets (…, n) of directions `seen` (n, 3) from a mount that was on the first.
 
-    `turned_rad` (n,): how far the mount has turned westward since; `axis` (3,): its north end.
+    `turned_rad` (n,): how far the mount has turned westward since; `axis` (…, 3): north ends of one
+    axis or several.
     """
-    outward = seen[0] - (seen[0] @ axis) * axis
-    cos_dec = float(np.linalg.norm(outward))
+    sin_dec = (axis @ seen[0])[..., np.newaxis]
+    outward = seen[0] - sin_dec * axis
+    cos_dec = np.linalg.norm(outward, axis=-1, keepdims=True)
     outward /= cos_dec
     east = np.cross(outward, axis)  # north, east, up is left-handed
-    sin_dec = float(seen[0] @ axis)
-    equatorial = (seen @ outward + 1j * (seen @ east)) * np.exp(1j * turned_rad)
-    poleward = seen @ axis
+    equatorial = (outward @ seen.T + 1j * (east @ seen.T)) * np.exp(1j * turned_rad)
+    poleward = axis @ seen.T
     depth = sin_dec * poleward + cos_dec * equatorial.real
     north = (cos_dec * poleward - sin_dec * equatorial.real) / depth
     return north, equatorial.imag / depth

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from typing import TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
@@ -27,6 +28,7 @@ from core.sky.site import Air, Site
 __all__ = ["Note", "Solution", "UnusableLegs", "solve"]
 
 Floats = NDArray[np.float64]
+_Part = TypeVar("_Part")
 
 _TOLD_ARCMIN = 15.0  # an axis error whose 95 % half-width on the sky is larger is not told
 _START = AxisKnowledge.about_the_pole(3.0)  # where to begin, not what to believe
@@ -84,47 +86,61 @@ class Solution:
         return self.azimuth_determined and self.altitude_determined
 
 
+def _never() -> None:
+    """No breath is taken."""
+
+
 def solve(
-    legs: Sequence[Leg], site: Site, air: Air, before: AxisKnowledge | None = None
+    legs: Sequence[Leg],
+    site: Site,
+    air: Air,
+    before: AxisKnowledge | None = None,
+    breathe: Callable[[], None] = _never,
 ) -> Solution:
     """Solve all legs of one axis state together by least squares on the exact drift model.
 
     Only the north offsets enter: right ascension carries the drive's periodic error. `before` is
     what an earlier axis state and the turn of the bolts since say of the axis; where the legs
     contradict it, it is dropped and said. Stars that stand alike fix one combination of the errors:
-    their slight bend would name both, but a yielding tube bends a leg just as much. Raises
-    `UnusableLegs` with a sentence when no leg can be used.
+    their slight bend would name both, but a yielding tube bends a leg just as much. `breathe` is
+    called every few milliseconds, so that a thread can let others pass. Raises `UnusableLegs` with
+    a sentence when no leg can be used.
     """
     good, notes = usable(legs)
     scale = to_sky(float(np.deg2rad(site.latitude_deg)))
-    axis, stepped = _start(
-        [PreparedLeg.of(leg, site, air) for leg in good], scale, before or _START
-    )
+    prepared = [PreparedLeg.of(leg, site, air) for leg in _each(good, breathe)]
+    axis, stepped = _start(prepared, scale, before or _START, breathe)
     grid = NoiseGrid.for_durations([float(np.ptp(leg.groups.utc_s)) for leg in stepped])
-    fits = [fit_leg(leg, axis, grid) for leg in stepped]
+    fits = [fit_leg(leg, axis, grid) for leg in _each(stepped, breathe)]
     alike = one_direction([leg.track for leg in stepped])
     axis_fit = joint_fit(fits, axis, scale, _NOTHING_GRANTED, alike)
     if before is not None:
         if before.disagreement(_widened(axis_fit)) > _CONTRADICTION:
-            alone = solve(legs, site, air)
+            alone = solve(legs, site, air, None, breathe)
             return replace(alone, notes=(Note(_UNEXPECTED, say(_CONTRADICTED)), *alone.notes))
         axis_fit = joint_fit(fits, axis, scale, before, alike)
     known = bool(_half_widths_arcmin(axis_fit).max() < _TOLD_ARCMIN)
     if not known and before is None:
         axis_fit = joint_fit(fits, axis, scale, _SET_UP_WITH_CARE, alike)
     weight = weights([fit.noise for fit in fits])
-    trends = tuple(trend(fit, weight, grid) for fit in fits)
+    trends = tuple(trend(fit, weight, grid) for fit in _each(fits, breathe))
     return _solution(axis_fit, known, trends, notes, site, air, before)
 
 
+def _each(parts: Iterable[_Part], breathe: Callable[[], None]) -> Iterator[_Part]:
+    for part in parts:
+        breathe()
+        yield part
+
+
 def _start(
-    legs: list[PreparedLeg], scale: Floats, before: AxisKnowledge
+    legs: list[PreparedLeg], scale: Floats, before: AxisKnowledge, breathe: Callable[[], None]
 ) -> tuple[Floats, list[PreparedLeg]]:
     """Axis to linearise about, and the legs with their steps found."""
-    axis = rough_axis(legs, scale, before)
-    stepped = [leg.with_steps(axis) for leg in legs]
+    axis = rough_axis(legs, scale, before, breathe)
+    stepped = [leg.with_steps(axis) for leg in _each(legs, breathe)]
     if any(leg.steps for leg in stepped):
-        axis = rough_axis(stepped, scale, before)
+        axis = rough_axis(stepped, scale, before, breathe)
     return axis, stepped
 
 

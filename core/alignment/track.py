@@ -24,6 +24,7 @@ Floats = NDArray[np.float64]
 
 _ALIKE_RAD = np.deg2rad(10.0)
 _DERIVATIVE_STEP_RAD = 1e-4  # the model is so smooth that the central difference errs by 1e-9
+_STEPS = np.array([[0.0, 0.0], [1.0, 0.0], [-1.0, 0.0], [0.0, 1.0], [0.0, -1.0]])
 
 
 @dataclass(frozen=True, eq=False)
@@ -36,19 +37,17 @@ class Path:
     latitude_rad: float
 
     def north_arcsec(self, axis_rad: Floats) -> Floats:
-        """North offsets (n,) since the leg's start for `axis_rad`: azimuth, altitude error."""
-        axis = axis_north_end(self.latitude_rad, float(axis_rad[0]), float(axis_rad[1]))
+        """North offsets (…, n) since the leg's start for `axis_rad` (…, 2): azimuth, altitude."""
+        axis = axis_north_end(self.latitude_rad, axis_rad[..., 0], axis_rad[..., 1])
         north, _ = offsets_of_seen_rad(self.seen, self.turned_rad, axis)
-        return north[1:] * ARCSEC_PER_RAD
+        return north[..., 1:] * ARCSEC_PER_RAD
 
-    def sensitivity(self, axis_rad: Floats) -> Floats:
-        """Derivatives (n, 2) of the north offset, arcsec per radian of azimuth, altitude error."""
-        columns = []
-        for step in _DERIVATIVE_STEP_RAD * np.eye(2):
-            ahead = self.north_arcsec(axis_rad + step)
-            behind = self.north_arcsec(axis_rad - step)
-            columns.append((ahead - behind) / (2.0 * _DERIVATIVE_STEP_RAD))
-        return np.stack(columns, axis=-1)
+    def linearised(self, axis_rad: Floats) -> tuple[Floats, Floats]:
+        """North offsets (n,) for one axis, and their derivatives (n, 2), arcsec per radian."""
+        here, *beside = self.north_arcsec(axis_rad + _DERIVATIVE_STEP_RAD * _STEPS)
+        azimuth_ahead, azimuth_behind, altitude_ahead, altitude_behind = beside
+        slopes = np.column_stack([azimuth_ahead - azimuth_behind, altitude_ahead - altitude_behind])
+        return here, slopes / (2.0 * _DERIVATIVE_STEP_RAD)
 
 
 @dataclass(frozen=True, eq=False)

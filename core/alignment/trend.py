@@ -75,12 +75,12 @@ class LegFit:
 def fit_leg(prepared: PreparedLeg, axis_rad: Floats, grid: NoiseGrid) -> LegFit:
     """Weigh the noise candidates by what a free line leaves of the leg about `axis_rad`."""
     groups = prepared.groups
-    predicted = prepared.path.north_arcsec(axis_rad)
+    predicted, slopes = prepared.path.linearised(axis_rad)
     columns = np.column_stack(
         [
             groups.part_columns(),
             minutes_about_middle(groups),
-            prepared.path.sensitivity(axis_rad),
+            slopes,
             groups.north_arcsec - predicted,
             groups.north_arcsec,
             minutes_about_middle(groups) ** 2,

@@ -7101,6 +7101,11 @@
    <translation>Das Umschlagen dauert</translation>
   </message>
   <message>
+   <location filename="app/session/problems.py" />
+   <source>The place you stand on is not known, so the axis error cannot be computed yet: enter latitude and longitude on the Site page. The readings are kept.</source>
+   <translation>Ihr Standort ist nicht bekannt, deshalb lässt sich der Achsenfehler noch nicht berechnen: Geben Sie auf der Seite „Standort“ geografische Breite und Länge ein. Die Ablesungen bleiben erhalten.</translation>
+  </message>
+  <message>
    <location filename="app/session/runrecorder.py" />
    <source>A reading was left out because it has no east offset, and the drive shows in these alone.</source>
    <translation>Eine Ablesung wurde ausgelassen, weil ihr die Abweichung nach Osten fehlt, und nur in dieser zeigt sich der Antrieb.</translation>
@@ -7114,11 +7119,6 @@
    <location filename="app/session/runrecorder.py" />
    <source>The times of the readings jumped, so run “{old}” was ended and “{new}” begun: was the clock set, or the recording interrupted?</source>
    <translation>Die Zeiten der Ablesungen sprangen, deshalb wurde die Aufzeichnung „{old}“ beendet und „{new}“ begonnen: Wurde die Uhr gestellt oder die Aufzeichnung unterbrochen?</translation>
-  </message>
-  <message>
-   <location filename="app/session/session.py" />
-   <source>The place you stand on is not known, so the axis error cannot be computed yet: enter latitude and longitude on the Site page. The readings are kept.</source>
-   <translation>Ihr Standort ist nicht bekannt, deshalb lässt sich der Achsenfehler noch nicht berechnen: Geben Sie auf der Seite „Standort“ geografische Breite und Länge ein. Die Ablesungen bleiben erhalten.</translation>
   </message>
   <message>
    <location filename="app/session/sleepcheck.py" />
@@ -10991,6 +10991,66 @@
    <translation>„{name}“ fehlt</translation>
   </message>
   <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>begun</source>
+   <translation>begonnen</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>drift ″/min</source>
+   <translation>Drift ″/min</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>east offset (″)</source>
+   <translation>Abweichung nach Osten (″)</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>left out</source>
+   <translation>weggelassen</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>leg</source>
+   <translation>Etappe</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>minutes</source>
+   <translation>Minuten</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>north offset (″)</source>
+   <translation>Abweichung nach Norden (″)</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>readings</source>
+   <translation>Ablesungen</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>straight line through them</source>
+   <translation>Gerade durch sie</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>used</source>
+   <translation>benutzt</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>{leg}: declination drift</source>
+   <translation>{leg}: Deklinationsdrift</translation>
+  </message>
+  <message>
+   <location filename="core/night/reportlegs.py" />
+   <source>{leg}: tracking in right ascension</source>
+   <translation>{leg}: Nachführung in Rektaszension</translation>
+  </message>
+  <message>
    <location filename="core/night/reportmeasured.py" />
    <source>Guiding</source>
    <translation>Nachführregelung</translation>
@@ -11077,11 +11137,6 @@
   </message>
   <message>
    <location filename="core/night/reportsections.py" />
-   <source>begun</source>
-   <translation>begonnen</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
    <source>bolts turned</source>
    <translation>Stellschrauben gedreht</translation>
   </message>
@@ -11089,16 +11144,6 @@
    <location filename="core/night/reportsections.py" />
    <source>centred and focused again</source>
    <translation>wieder zentriert und scharf gestellt</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
-   <source>drift ″/min</source>
-   <translation>Drift ″/min</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
-   <source>east offset (″)</source>
-   <translation>Abweichung nach Osten (″)</translation>
   </message>
   <message>
    <location filename="core/night/reportsections.py" />
@@ -11122,33 +11167,8 @@
   </message>
   <message>
    <location filename="core/night/reportsections.py" />
-   <source>left out</source>
-   <translation>weggelassen</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
-   <source>leg</source>
-   <translation>Etappe</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
-   <source>minutes</source>
-   <translation>Minuten</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
-   <source>north offset (″)</source>
-   <translation>Abweichung nach Norden (″)</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
    <source>periodic error, peak to peak (″)</source>
    <translation>periodischer Fehler, von Spitze zu Spitze (″)</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
-   <source>readings</source>
-   <translation>Ablesungen</translation>
   </message>
   <message>
    <location filename="core/night/reportsections.py" />
@@ -11167,11 +11187,6 @@
   </message>
   <message>
    <location filename="core/night/reportsections.py" />
-   <source>straight line through them</source>
-   <translation>Gerade durch sie</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
    <source>target</source>
    <translation>Objekt</translation>
   </message>
@@ -11187,23 +11202,8 @@
   </message>
   <message>
    <location filename="core/night/reportsections.py" />
-   <source>used</source>
-   <translation>benutzt</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
    <source>what</source>
    <translation>was</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
-   <source>{leg}: declination drift</source>
-   <translation>{leg}: Deklinationsdrift</translation>
-  </message>
-  <message>
-   <location filename="core/night/reportsections.py" />
-   <source>{leg}: tracking in right ascension</source>
-   <translation>{leg}: Nachführung in Rektaszension</translation>
   </message>
   <message>
    <location filename="core/night/reportsections.py" />

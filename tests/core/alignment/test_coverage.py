@@ -24,7 +24,7 @@ def floor_arcmin(night, correlation_time_s):
     information = np.zeros((2, 2))
     axis = np.array([night.azimuth_error_arcmin, night.altitude_error_arcmin]) / ARCMIN_PER_RAD
     for leg in night.legs:
-        slopes = Track.of(leg, night.site, night.air).path(leg.utc_s).sensitivity(axis)
+        _, slopes = Track.of(leg, night.site, night.air).path(leg.utc_s).linearised(axis)
         columns = np.column_stack([slopes, np.ones(leg.utc_s.size)])
         lag = np.abs(leg.utc_s[:, np.newaxis] - leg.utc_s)
         noise = RMS_ARCSEC**2 * np.exp(-lag / correlation_time_s)

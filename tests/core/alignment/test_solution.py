@@ -242,3 +242,12 @@ def test_a_long_leg_of_one_star_is_believed_no_more_than_a_short_one(make_leg, a
     solution = solve([make_leg(NORTH, 25.0, 28.0, -22.0, minutes=15.0)], NORTH, air)
     assert solution.combination is not None
     assert not solution.determined
+
+
+def test_others_may_pass_between_all_steps_of_each_leg(make_leg, air):
+    legs = [make_leg(NORTH, angle, 20.0, -15.0) for angle in (1.0, 75.0, 10.0)]
+    breaths: list[int] = []
+    alone = solve(legs, NORTH, air)
+    breathing = solve(legs, NORTH, air, breathe=lambda: breaths.append(1))
+    assert len(breaths) > 4 * len(legs)
+    assert breathing.sky_error_arcmin == alone.sky_error_arcmin
