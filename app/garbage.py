@@ -22,6 +22,7 @@ class WindowGarbage(QObject):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._left_out = 0
+        self._is_set_aside = False  # remembered, since asking takes as long as there is much
         self._timer = QTimer(self)
         self._timer.timeout.connect(self.look)
 
@@ -41,7 +42,8 @@ class WindowGarbage(QObject):
         Not before what is loaded has been set aside (`gc.freeze`): going through all libraries
         would stop the window for 50 ms while it fills, and find next to nothing.
         """
-        if not gc.get_freeze_count() and self._left_out < LOOKS_LEFT_OUT:
+        self._is_set_aside = self._is_set_aside or gc.get_freeze_count() > 0
+        if not self._is_set_aside and self._left_out < LOOKS_LEFT_OUT:
             self._left_out += 1
             return
         due = [

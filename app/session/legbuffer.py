@@ -7,6 +7,7 @@ from numpy.typing import NDArray
 
 from app.sources.source import Reading
 from core.alignment.driftlog import Leg
+from core.alignment.fieldnorth import reversed_leg
 
 Floats = NDArray[np.float64]
 
@@ -40,6 +41,7 @@ class LegBuffer:
         self._with_east = 0  # how many readings have one
         self._with_sigma = 0
         self._leg: Leg | None = None
+        self._exchanged: Leg | None = None
 
     @classmethod
     def of(cls, leg: Leg, label: str | None = None) -> LegBuffer:
@@ -77,7 +79,7 @@ class LegBuffer:
         self._count += 1
         self._with_east += reading.east_arcsec is not None
         self._with_sigma += reading.sigma_arcsec is not None
-        self._leg = None
+        self._leg = self._exchanged = None
 
     def remove_last(self) -> None:
         """Take the newest reading back; views handed out before keep it."""
@@ -86,7 +88,7 @@ class LegBuffer:
         self._count -= 1
         self._move_to(self._columns.shape[1])
         self._count_known()
-        self._leg = None
+        self._leg = self._exchanged = None
 
     def leg(self) -> Leg:
         """The leg as it stands; its arrays are read-only views (n,).
@@ -105,6 +107,12 @@ class LegBuffer:
                 self._view(SIGMA) if 0 < self._count == self._with_sigma else None,
             )
         return self._leg
+
+    def exchanged(self) -> Leg:
+        """The same with north and south exchanged."""
+        if self._exchanged is None:
+            self._exchanged = reversed_leg(self.leg())
+        return self._exchanged
 
     def _view(self, column: int) -> Floats:
         view = self._columns[column, : self._count]

@@ -13,7 +13,6 @@ from app.sources.source import Reading
 from app.storage.records import Night, StoredLeg
 from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
-from core.alignment.fieldnorth import reversed_leg
 from core.alignment.goal import Allowed, Goal, goal_of
 from core.language import marked, say
 from core.sky.site import Air, Site
@@ -207,8 +206,8 @@ class Tonight:
         )
 
     def _as_seen(self, owned: OwnedLeg) -> Leg:
-        leg = owned.buffer.leg()
-        return reversed_leg(leg) if leg.label in self.exchanged else leg
+        buffer = owned.buffer
+        return buffer.exchanged() if buffer.label in self.exchanged else buffer.leg()
 
     def _resume_leg(self, stored: StoredLeg) -> None:
         label = self._labels.take(stored.leg.label)

@@ -6,13 +6,14 @@ from collections.abc import Callable, Sequence
 
 import pyqtgraph as pg
 from PySide6.QtCore import QPointF, Qt, Signal
-from PySide6.QtGui import QColor, QResizeEvent
+from PySide6.QtGui import QColor, QPaintEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
+from app.courtesy import window_works
 from app.theme.theme import Theme
+from app.widgets.drawnlegs import DrawnLegs
 from app.widgets.driftseries import DriftSeries
 from app.widgets.key import Key
-from app.widgets.legcurves import LegCurves
 from app.widgets.plotkeys import PlotKeys
 from app.widgets.plotreading import PlotReading, nearest
 from app.widgets.plotwalk import PlotWalk
@@ -27,6 +28,13 @@ GAP_PX = 24
 HINT = marked("Point at a reading, or walk with , and . (arrows move, + and − zoom, L: next leg).")
 BESIDE_PX = 500  # from here on the keys stand beside the title
 MOST_LEGS = 6  # more could not be told apart, and would take too long to draw
+Feed = Callable[[int], tuple[Sequence[DriftSeries], int]]
+
+
+class _View(pg.PlotWidget):
+    def paintEvent(self, event: QPaintEvent) -> None:
+        with window_works():
+            super().paintEvent(event)
 
 
 class DriftPlot(QWidget):
@@ -40,13 +48,13 @@ class DriftPlot(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
-        self._ask: Callable[[], Sequence[DriftSeries]] = list
+        self._ask: Feed = _no_legs
         self._legs: Sequence[DriftSeries] = ()
-        self._curves: dict[str, LegCurves] = {}
         self._is_following = True
-        self._view = pg.PlotWidget()
+        self._view = _View()
         self._plot = self._view.getPlotItem()
         self._box = self._plot.getViewBox()
+        self._curves = DrawnLegs(self._plot, theme)
         self._readout = Text(self.tr(HINT), "small")
         self._nothing = Text(self.tr("Readings will show here as they come."), "quiet")
         self._left_out = Text("", "small")
@@ -107,8 +115,11 @@ class DriftPlot(QWidget):
         # As high as there is room, never because the picture itself asks for it.
         self._view.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
 
-    def feed_from(self, ask: Callable[[], Sequence[DriftSeries]]) -> None:
-        """`ask` gives the legs as they are; it is called when a picture is due, not before."""
+    def feed_from(self, ask: Feed) -> None:
+        """`ask` gives the newest legs, so many at most, and how many there are before them.
+
+        It is called when a picture is due, not before.
+        """
         self._ask = ask
         self._redraw.mark()
 
@@ -123,9 +134,7 @@ class DriftPlot(QWidget):
 
     def begin_anew(self) -> None:
         """What is fed from now on is another night's."""
-        for curves in self._curves.values():
-            curves.remove()
-        self._curves = {}
+        self._curves.remove()
         self._mark.setData([], [])
         self._readout.setText(self.tr(HINT))
         self.follow()
@@ -158,28 +167,33 @@ class DriftPlot(QWidget):
             style = {"color": look.text, "font-size": f"{font.pixelSize()}px"}
             axis.setLabel(name, **style)
         self._view.setMinimumHeight(round(130 + 60 * self._theme.scale))
-        self._redraw.mark()
+        self._in_new_look()
+
+    def _in_new_look(self) -> None:
+        """At once, that nothing bright stays behind; what is hidden just before it shows."""
+        if self.isVisible():
+            self.draw()
+        else:
+            self._redraw.mark()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if not self._curves.are_styled():
+            self.draw()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._redraw.mark()
 
     def draw(self) -> None:
-        legs = self._ask()
-        self._legs = legs[-MOST_LEGS:]
-        self._tell_left_out(len(legs) - len(self._legs))
+        self._legs, left_out = self._ask(MOST_LEGS)
+        self._tell_left_out(left_out)
         self._show_parts(bool(self._legs))
         if self._is_following:
             self._show_all()
         (left, right), _ = self._box.viewRange()
-        columns = max(int(self._box.width()), 50)
-        present = {leg.label for leg in self._legs}
-        for gone in [label for label in self._curves if label not in present]:
-            self._curves.pop(gone).remove()
-        for leg in self._legs:
-            if leg.label not in self._curves:
-                self._curves[leg.label] = LegCurves(self._plot, self._theme)
-            self._curves[leg.label].show(leg, left, right, columns)
+        if not self._curves.show(self._legs, (left, right, max(int(self._box.width()), 50))):
+            self._redraw.mark()
 
     def _tell_left_out(self, count: int) -> None:
         words = self.tr("The newest {shown} legs are drawn; the {count} before count as well.")
@@ -247,3 +261,7 @@ class DriftPlot(QWidget):
             minutes=found.minutes,
             time=found.time,
         )
+
+
+def _no_legs(_: int) -> tuple[Sequence[DriftSeries], int]:
+    return (), 0

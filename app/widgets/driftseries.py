@@ -18,8 +18,15 @@ NOTHING: Floats = np.empty(0)
 LEAST_ROOM_ARCSEC = 2.0
 
 
+NO_PAUSES = np.empty(0, np.intp)
+
+
 def _nothing() -> Floats:
     return NOTHING
+
+
+def _no_pauses() -> NDArray[np.intp]:
+    return NO_PAUSES
 
 
 @dataclass(frozen=True, eq=False)
@@ -28,6 +35,7 @@ class DriftSeries:
 
     `mean_*` (k,): group means. `line_*`, `low_*`, `high_*` (m,): fitted line and its 95 % band.
     `set_aside` (n,): readings the fit left out. `steps`: minute and size of each jump.
+    `pauses`: indices of the readings after which none came for long.
     `index`: which shape the leg has. `judged`: the fit all of it comes from, None without one.
     """
 
@@ -45,6 +53,7 @@ class DriftSeries:
     high_arcsec: Floats = field(default_factory=_nothing)
     steps: tuple[tuple[float, float], ...] = ()
     judged: object = None
+    pauses: NDArray[np.intp] = field(default_factory=_no_pauses)
 
     def lowest_arcsec(self) -> float:
         """Of readings and band; of a band far wider than the readings only a part."""
@@ -70,7 +79,8 @@ def series(leg: Leg, trend: LegTrend | None, index: int) -> DriftSeries:
     if trend is None:
         zero = float(leg.north_arcsec[0])
         untouched = np.zeros(len(minutes), bool)
-        return DriftSeries(leg.label, index, start, minutes, leg.north_arcsec - zero, untouched)
+        arcsec = leg.north_arcsec - zero
+        return DriftSeries(leg.label, index, start, minutes, arcsec, untouched, pauses=leg.pauses)
     zero = float(trend.curve_arcsec[0])
     return DriftSeries(
         leg.label,
@@ -87,6 +97,7 @@ def series(leg: Leg, trend: LegTrend | None, index: int) -> DriftSeries:
         trend.curve_high_arcsec - zero,
         tuple(((step.utc_s - start) / 60.0, step.size_arcsec) for step in trend.steps),
         trend,
+        leg.pauses,
     )
 
 

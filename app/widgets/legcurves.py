@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import numpy as np
 import pyqtgraph as pg
+from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QPolygonF
-from PySide6.QtWidgets import QGraphicsPolygonItem
+from PySide6.QtWidgets import QGraphicsPathItem, QGraphicsPolygonItem
 
 from app.theme.theme import Theme
 from app.widgets.decimate import decimate
@@ -21,18 +22,22 @@ LINE_POINTS = 60  # the fitted line is smooth: a thick pen on a short line costs
 
 
 class LegCurves:
-    """Readings as a thin quiet line, group means as shapes, fitted line with its band."""
+    """Readings as a thin quiet line, group means as shapes, fitted line with its band.
+
+    Lines are Qt's own items: those of the plot library are painted in Python, which takes several
+    times as long and waits for every thread that computes.
+    """
 
     def __init__(self, plot: pg.PlotItem, theme: Theme) -> None:
         self._plot = plot
         self._theme = theme
         self._band = QGraphicsPolygonItem()
-        self._readings = pg.PlotCurveItem(antialias=False, connect="all")
+        self._readings = QGraphicsPathItem()
         self._dots = pg.ScatterPlotItem(size=4, pxMode=True, symbol="o", antialias=True)
         self._set_aside = pg.ScatterPlotItem(size=9, pxMode=True, symbol=SET_ASIDE, antialias=True)
         self._means = pg.ScatterPlotItem(size=10, pxMode=True, antialias=True)
-        self._line = pg.PlotCurveItem()
-        self._steps = pg.PlotCurveItem(connect="pairs", antialias=False)
+        self._line = QGraphicsPathItem()
+        self._steps = QGraphicsPathItem()
         self._step_words: list[pg.TextItem] = []
         self._drawn: object = None  # from what the picture was made
         self._name = pg.TextItem(anchor=(0, 0.5))
@@ -53,21 +58,26 @@ class LegCurves:
         for item in (*self._items, *self._step_words):
             self._plot.removeItem(item)
 
+    def shows(self, leg: DriftSeries, left: float, right: float, columns: int) -> bool:
+        """Whether `show` would change nothing."""
+        return self._state(leg, left, right, columns) == self._drawn
+
+    def _state(self, leg: DriftSeries, *edges: float) -> object:
+        return len(leg.minutes), leg.judged, edges, self._theme.look, self._theme.scale
+
     def show(self, leg: DriftSeries, left: float, right: float, columns: int) -> None:
         """`left`, `right`: minutes at the edges of the picture, `columns` pixels wide."""
-        look = (self._theme.look, self._theme.scale)
-        drawn = (len(leg.minutes), leg.judged, left, right, columns, look)
-        if drawn == self._drawn:
-            return
-        self._drawn = drawn
+        self._drawn = self._state(leg, left, right, columns)
         colour = tint(self._theme, leg.index)
         self._show_readings(leg, left, right, columns)
         self._show_set_aside(leg, left, right)
         self._means.setData(
-            _grouped(leg.mean_minutes), _grouped(leg.mean_arcsec), symbol=shape_code(leg.index)
+            _grouped(leg.mean_minutes),
+            _grouped(leg.mean_arcsec),
+            symbol=shape_code(leg.index),
+            brush=colour,
+            pen=pg.mkPen(self._theme.look.well, width=1),
         )
-        self._means.setBrush(colour)
-        self._means.setPen(pg.mkPen(self._theme.look.well, width=1))
         self._show_line(leg, colour)
         self._show_steps(leg)
         self._show_name(leg, colour, right, (right - left) / columns)
@@ -76,42 +86,53 @@ class LegCurves:
         quiet = QColor(self._theme.look.quiet)
         x, y = decimate(leg.minutes, leg.arcsec, left, right, columns)
         few = len(x) <= FEW
-        self._dots.setData(x if few else [], y if few else [])
-        self._dots.setBrush(quiet)
-        self._dots.setPen(None)
-        quiet.setAlpha(150)
-        self._readings.setPen(pg.mkPen(quiet, width=1))
-        self._readings.setData([] if few else x, [] if few else y)
+        if few:
+            self._dots.setData(x, y, brush=QBrush(quiet), pen=None)
+        else:
+            quiet.setAlpha(150)
+            self._readings.setPen(pg.mkPen(quiet, width=0))
+            joined = _joined(x, leg.minutes[leg.pauses])
+            self._readings.setPath(pg.arrayToQPath(x, y, connect=joined))
+        self._dots.setVisible(few)
+        self._readings.setVisible(not few)
 
     def _show_set_aside(self, leg: DriftSeries, left: float, right: float) -> None:
-        chosen = leg.set_aside & (leg.minutes >= left) & (leg.minutes <= right)
-        self._set_aside.setData(leg.minutes[chosen], leg.arcsec[chosen])
-        self._set_aside.setPen(pg.mkPen(self._theme.look.alarm, width=2))
-        self._set_aside.setBrush(None)
+        chosen = np.flatnonzero(leg.set_aside)
+        chosen = chosen[(leg.minutes[chosen] >= left) & (leg.minutes[chosen] <= right)]
+        self._set_aside.setVisible(chosen.size > 0)  # what is empty takes time to paint too
+        if not chosen.size:
+            return
+        pen = pg.mkPen(self._theme.look.alarm, width=2)
+        self._set_aside.setData(leg.minutes[chosen], leg.arcsec[chosen], pen=pen, brush=None)
 
     def _show_line(self, leg: DriftSeries, colour: QColor) -> None:
         at = _spread(len(leg.line_minutes), LINE_POINTS)
         x = leg.line_minutes[at]
-        self._line.setData(x, leg.line_arcsec[at])
+        self._line.setPath(pg.arrayToQPath(x, leg.line_arcsec[at]))
         self._line.setPen(pg.mkPen(colour, width=2))
         around = [*zip(x, leg.low_arcsec[at], strict=True)]
         around += reversed([*zip(x, leg.high_arcsec[at], strict=True)])
         self._band.setPolygon(QPolygonF([QPointF(minute, arcsec) for minute, arcsec in around]))
-        edge = pg.mkPen(colour, width=1, style=Qt.PenStyle.DashLine)
+        edge = pg.mkPen(colour, width=0, style=Qt.PenStyle.DashLine)
         self._band.setPen(edge)
         fill = QColor(colour)
         fill.setAlpha(45)
         self._band.setBrush(fill)
 
     def _show_steps(self, leg: DriftSeries) -> None:
+        for words in self._step_words:
+            self._plot.removeItem(words)
+        self._step_words = []
+        self._steps.setVisible(bool(leg.steps))
+        if not leg.steps:
+            return
         alarm = QColor(self._theme.look.alarm)
         high = float(leg.arcsec.max(initial=0.0))
         low = float(leg.arcsec.min(initial=0.0))
         x = np.repeat([minute for minute, _size in leg.steps], 2)
-        self._steps.setData(x, np.tile([low, high], len(leg.steps)))
-        self._steps.setPen(pg.mkPen(alarm, width=1, style=Qt.PenStyle.DashDotLine))
-        for words in self._step_words:
-            self._plot.removeItem(words)
+        y = np.tile([low, high], len(leg.steps))
+        self._steps.setPath(pg.arrayToQPath(x, y, connect="pairs"))
+        self._steps.setPen(pg.mkPen(alarm, width=0, style=Qt.PenStyle.DashDotLine))
         self._step_words = [self._step(minute, size, high) for minute, size in leg.steps]
 
     def _step(self, minute: float, size: float, high: float) -> pg.TextItem:
@@ -147,6 +168,14 @@ class LegCurves:
         if len(x):
             at = min(float(x[-1]), right - per_px * self._name.boundingRect().width())
             self._name.setPos(at, float(np.interp(at, x, y)))
+
+
+def _joined(x: Floats, pauses: Floats) -> NDArray[np.int32]:
+    """Which points of a line (n,) are joined to the next: 1, but 0 at the last before a pause."""
+    joined = np.ones(len(x), np.int32)
+    last = np.searchsorted(x, pauses, side="right") - 1
+    joined[last[last >= 0]] = 0
+    return joined
 
 
 def _grouped(means: Floats) -> Floats:

@@ -72,3 +72,13 @@ def test_nothing_is_collected_while_the_program_loads_but_that_may_not_go_on(
     assert collected == []
     garbage.look()
     assert collected == [2]
+
+
+def test_what_is_set_aside_is_counted_once(collected, monkeypatch, qapp):
+    counted: list[int] = []
+    monkeypatch.setattr(gc, "get_freeze_count", lambda: counted.append(1) or 1000)
+    garbage = WindowGarbage(qapp)
+    for _ in range(5):
+        garbage.look()
+    assert counted == [1]
+    assert len(collected) == 5

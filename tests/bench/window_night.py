@@ -34,6 +34,8 @@ STAGES_H = (0.25, 1.0, 4.0, 12.0)
 SAMPLED = 120  # readings timed one by one at each stage
 PACE_S = 0.02  # ten times as fast as the night itself
 BETWEEN_BREATHS = 500
+MOST_S = 30.0  # for the answer to what was fed in one go
+DRAWN_S = 2.0  # words follow a second after the answer
 BUILT_S = 4.0  # for all that the window builds when it is idle
 
 
@@ -123,7 +125,10 @@ class WindowNight:
 
     def _settle(self) -> None:
         """Until the answer to all that was fed has been drawn."""
-        rest(self._app, 3.0)
+        given_up = time.monotonic() + MOST_S
+        while self._session.snapshot().solution_is_stale and time.monotonic() < given_up:
+            rest(self._app, 0.1)
+        rest(self._app, DRAWN_S)
 
 
 def rest(app: QApplication, seconds: float) -> None:

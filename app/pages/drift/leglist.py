@@ -24,8 +24,7 @@ class LegRow(QFrame):
         self._index = index
         self._name = Text()
         self._rate = Text()
-        self._place = Text("", "small")
-        self._extent = Text("", "small")
+        self._facts = Text("", "small")
         self._ask = Key(self.tr("Discard"))
         self._sure = Key(self.tr("Discard it"))
         self._keep = Key(self.tr("Keep it"))
@@ -37,13 +36,13 @@ class LegRow(QFrame):
         grid.addWidget(LegShape(theme, index), 0, 0, Qt.AlignmentFlag.AlignVCenter)
         grid.addWidget(self._name, 0, 1)
         grid.addWidget(self._ask, 0, 2, 2, 1, Qt.AlignmentFlag.AlignTop)
-        for line, part in enumerate((self._rate, self._place, self._extent), start=1):
-            grid.addWidget(part, line, 1, 1, 1 if line == 1 else 2)
+        grid.addWidget(self._rate, 1, 1)
+        grid.addWidget(self._facts, 2, 1, 1, 2)
         sure = QHBoxLayout()
         sure.addWidget(self._sure)
         sure.addWidget(self._keep)
         sure.addStretch()
-        grid.addLayout(sure, 4, 1, 1, 2)
+        grid.addLayout(sure, 3, 1, 1, 2)
         self._ask.clicked.connect(lambda: self._asking(True))
         self._keep.clicked.connect(lambda: self._asking(False))
         self._sure.clicked.connect(self.discard)
@@ -54,8 +53,7 @@ class LegRow(QFrame):
             self.tr("{star}, watched now").format(star=words.label) if is_watched else words.label
         )
         self._rate.say(words.rate)
-        self._place.say(words.place)
-        self._extent.say(words.extent)
+        self._facts.say("\n".join(line for line in (words.place, words.extent) if line))
         self._ask.setAccessibleName(self.tr("Discard the leg {leg}").format(leg=words.label))
         self.setAccessibleName(f"{words.label}, {shape_name(self._index)}, {words.rate}")
 

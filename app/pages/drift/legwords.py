@@ -6,8 +6,6 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-import numpy as np
-
 from core.alignment.driftlog import Leg
 from core.language import say
 
@@ -69,21 +67,15 @@ def hour_angle(hour_angle_deg: float) -> str:
     return say("{hours:.1f} h east of the meridian", hours=-hours)
 
 
-LEAST_GAP_S, GAP_TIMES = 30.0, 10.0  # a silence that counts; so many usual intervals at least
-
-
 def gap_words(leg: Leg) -> str:
-    """``, 1 gap of 12.0 min``: where readings stopped and went on; empty without any."""
-    if leg.utc_s.size < 4:
+    """``, a gap of 12.0 min``: where readings stopped and went on; empty without any."""
+    if not leg.pauses.size:
         return ""
-    apart = np.diff(leg.utc_s)
-    gaps = apart[apart > max(LEAST_GAP_S, GAP_TIMES * float(np.median(apart)))]
-    if not gaps.size:
-        return ""
-    minutes = float(gaps.max()) / 60.0
-    if gaps.size == 1:
+    minutes = float((leg.utc_s[leg.pauses + 1] - leg.utc_s[leg.pauses]).max()) / 60.0
+    if leg.pauses.size == 1:
         return say(", a gap of {minutes:.1f} min", minutes=minutes)
-    return say(", {number} gaps of up to {minutes:.1f} min", number=int(gaps.size), minutes=minutes)
+    number = int(leg.pauses.size)
+    return say(", {number} gaps of up to {minutes:.1f} min", number=number, minutes=minutes)
 
 
 def _extent(leg: Leg, trend: LegTrend | None = None) -> str:

@@ -171,14 +171,14 @@ class Work(QWidget):
         for part in (self._turned, self._after):
             part.setVisible(bool(snapshot.legs) and not self._leading.leads())
 
-    def _series(self) -> Sequence[DriftSeries]:
+    def _series(self, most: int) -> tuple[Sequence[DriftSeries], int]:
         snapshot = self._snapshot()
         trends = _trends(snapshot)
         self._shapes.begin(snapshot.axis_state)
-        return [
-            series(leg, trends.get(leg.label), self._shapes.index(leg.label))
-            for leg in snapshot.legs
-        ]
+        indices = [self._shapes.index(leg.label) for leg in snapshot.legs]
+        newest = [*zip(snapshot.legs, indices, strict=True)][-most:]
+        drawn = [series(leg, trends.get(leg.label), index) for leg, index in newest]
+        return drawn, len(indices) - len(drawn)
 
 
 def _has_verdict(snapshot: Snapshot) -> bool:

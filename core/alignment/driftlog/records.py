@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
@@ -12,6 +13,7 @@ from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import STANDARD_TEMPERATURE_C, Air, Site
 
 Floats = NDArray[np.float64]
+_LEAST_PAUSE_S, _PAUSE_TIMES = 30.0, 10.0  # a silence that counts; so many usual intervals at least
 
 
 class UnusableLog(ValueError):
@@ -41,6 +43,15 @@ class Leg:
     north_arcsec: Floats
     east_arcsec: Floats | None = None
     sigma_arcsec: Floats | None = None
+
+    @cached_property
+    def pauses(self) -> NDArray[np.intp]:
+        """Indices (k,) of the readings after which none came for long."""
+        apart_s = np.diff(self.utc_s)
+        long = np.flatnonzero(apart_s > _LEAST_PAUSE_S)
+        if long.size == 0 or apart_s.size < 3:
+            return long[:0]
+        return long[apart_s[long] > _PAUSE_TIMES * float(np.median(apart_s))]
 
 
 @dataclass(frozen=True)

@@ -1,13 +1,14 @@
 """The drift plot: drawn when due, following until the person takes over."""
 
+import numpy as np
 import pyqtgraph as pg
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtGui import QColor, QWheelEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QGraphicsPathItem, QLabel, QPushButton
 
-from app.widgets.driftplot import DriftPlot
+from app.widgets.driftplot import DriftPlot, Feed
 from app.widgets.driftseries import DriftSeries, series
 from core.alignment.driftlog import Leg
 
@@ -25,6 +26,10 @@ def plot(qtbot, theme) -> DriftPlot:
 def _legend_names(plot: DriftPlot) -> list[str]:
     texts = [item for item in plot.plot_item().items if isinstance(item, pg.TextItem)]
     return [text.toPlainText() for text in texts if text.toPlainText()]
+
+
+def _feed(*legs: DriftSeries) -> Feed:
+    return lambda most: (legs[-most:], max(len(legs) - most, 0))
 
 
 def _zoom(plot: DriftPlot) -> None:
@@ -47,13 +52,13 @@ def _zoom(plot: DriftPlot) -> None:
 
 def test_legs_with_and_without_a_fit_are_drawn(plot, qtbot, leg: Leg, trend) -> None:
     other = Leg("Deneb", 310.0, 45.0, leg.utc_s, leg.north_arcsec)
-    plot.feed_from(lambda: [series(leg, trend, 0), series(other, None, 1)])
+    plot.feed_from(_feed(series(leg, trend, 0), series(other, None, 1)))
     qtbot.waitUntil(lambda: {"Vega", "Deneb", "step 3.0″"} <= set(_legend_names(plot)))
 
 
 def test_a_discarded_leg_disappears(plot, qtbot, leg: Leg) -> None:
     legs = [series(leg, None, 0)]
-    plot.feed_from(lambda: legs)
+    plot.feed_from(lambda _: (legs, 0))
     qtbot.waitUntil(lambda: _legend_names(plot) == ["Vega"])
     legs.clear()
     plot.mark_stale()
@@ -61,7 +66,7 @@ def test_a_discarded_leg_disappears(plot, qtbot, leg: Leg) -> None:
 
 
 def test_the_picture_follows_until_zoomed_and_again_on_request(plot, qtbot, leg: Leg) -> None:
-    plot.feed_from(lambda: [series(leg, None, 0)])
+    plot.feed_from(_feed(series(leg, None, 0)))
     qtbot.waitUntil(lambda: plot.plot_item().viewRange()[0][1] > 6.6)
     _zoom(plot)
     assert not plot.is_following()
@@ -78,9 +83,9 @@ def test_the_picture_follows_until_zoomed_and_again_on_request(plot, qtbot, leg:
 def test_many_marks_are_few_pictures_and_none_while_hidden(plot, qtbot, leg: Leg) -> None:
     asked: list[int] = []
 
-    def ask() -> list[DriftSeries]:
+    def ask(_: int) -> tuple[list[DriftSeries], int]:
         asked.append(1)
-        return [series(leg, None, 0)]
+        return [series(leg, None, 0)], 0
 
     plot.feed_from(ask)
     qtbot.waitUntil(lambda: bool(asked))
@@ -97,7 +102,7 @@ def test_many_marks_are_few_pictures_and_none_while_hidden(plot, qtbot, leg: Leg
 
 
 def test_values_are_read_off_with_the_pointer(plot, qtbot, leg: Leg) -> None:
-    plot.feed_from(lambda: [series(leg, None, 0)])
+    plot.feed_from(_feed(series(leg, None, 0)))
     qtbot.waitUntil(lambda: plot.plot_item().viewRange()[0][1] > 6.6)
     view = plot.plot_item().getViewBox()
     plot.plot_item().scene().sigMouseMoved.emit(view.mapViewToScene(QPointF(2.0, 1.0)))
@@ -107,7 +112,7 @@ def test_values_are_read_off_with_the_pointer(plot, qtbot, leg: Leg) -> None:
 def test_copying_is_asked_for_once_there_is_something(plot, qtbot, leg: Leg) -> None:
     copy = next(b for b in plot.findChildren(QPushButton) if "Copy" in b.text())
     assert not copy.isEnabled()
-    plot.feed_from(lambda: [series(leg, None, 0)])
+    plot.feed_from(_feed(series(leg, None, 0)))
     qtbot.waitUntil(copy.isEnabled)
     with qtbot.waitSignal(plot.copy_wanted):
         QTest.mouseClick(copy, Qt.MouseButton.LeftButton)
@@ -116,7 +121,7 @@ def test_copying_is_asked_for_once_there_is_something(plot, qtbot, leg: Leg) -> 
 @pytest.mark.parametrize("count", [1, 2])
 def test_one_or_two_readings_give_a_readable_axis(plot, qtbot, leg: Leg, count: int) -> None:
     short = Leg("Vega", 0.0, 0.0, leg.utc_s[:count], leg.north_arcsec[:count])
-    plot.feed_from(lambda: [series(short, None, 0)])
+    plot.feed_from(_feed(series(short, None, 0)))
     qtbot.waitUntil(lambda: _legend_names(plot) == ["Vega"])
     (left, right), (low, high) = plot.plot_item().viewRange()
     assert right - left >= 0.5
@@ -133,7 +138,7 @@ def _press(plot: DriftPlot, key: Qt.Key, modifier=Qt.KeyboardModifier.NoModifier
 
 
 def test_arrows_pan_and_plus_and_minus_zoom(plot, qtbot, leg: Leg) -> None:
-    plot.feed_from(lambda: [series(leg, None, 0)])
+    plot.feed_from(_feed(series(leg, None, 0)))
     qtbot.waitUntil(lambda: _legend_names(plot) == ["Vega"])
     (left, right), (low, high) = _range(plot)
     _press(plot, Qt.Key.Key_Right)
@@ -152,7 +157,7 @@ def test_arrows_pan_and_plus_and_minus_zoom(plot, qtbot, leg: Leg) -> None:
 
 def test_readings_are_walked_through_and_copied_by_key(plot, qtbot, leg: Leg) -> None:
     other = Leg("Deneb", 310.0, 45.0, leg.utc_s[:50], leg.north_arcsec[:50])
-    plot.feed_from(lambda: [series(leg, None, 0), series(other, None, 1)])
+    plot.feed_from(_feed(series(leg, None, 0), series(other, None, 1)))
     qtbot.waitUntil(lambda: len(_legend_names(plot)) == 2)
     _press(plot, Qt.Key.Key_Comma)
     assert plot.readout().startswith("Deneb: 0.8″ north after 1.6 min")  # reading 49 of 0…49
@@ -171,7 +176,7 @@ def test_readings_are_walked_through_and_copied_by_key(plot, qtbot, leg: Leg) ->
 def test_names_are_whole_whatever_the_width(plot, qtbot, leg: Leg, width: int) -> None:
     long = Leg("12 Alpheratz, practice", 2.1, 29.1, leg.utc_s, leg.north_arcsec)
     plot.resize(width, 500)
-    plot.feed_from(lambda: [series(long, None, 0)])
+    plot.feed_from(_feed(series(long, None, 0)))
     qtbot.waitUntil(lambda: len(_legend_names(plot)) == 1)
     plot.draw()
     names = [item for item in plot.plot_item().items if isinstance(item, pg.TextItem)]
@@ -188,7 +193,45 @@ def test_only_the_newest_of_many_legs_are_drawn_and_that_is_said(plot, qtbot, le
     many = [
         Leg(f"Star {number}", 279.2, 38.8, leg.utc_s, leg.north_arcsec) for number in range(1, 11)
     ]
-    plot.feed_from(lambda: [series(each, None, i) for i, each in enumerate(many)])
+    plot.feed_from(_feed(*(series(each, None, i) for i, each in enumerate(many))))
     qtbot.waitUntil(lambda: set(_legend_names(plot)) == {f"Star {n}" for n in range(5, 11)})
     said = " ".join(label.text() for label in plot.findChildren(QLabel))
     assert "The newest 6 legs are drawn; the 4 before count as well." in said
+
+
+def test_the_line_of_readings_stops_where_none_came(plot, qtbot) -> None:
+    utc_s = 1.79e9 + np.concatenate([np.arange(0.0, 600.0), 1200.0 + np.arange(0.0, 600.0)])
+    plot.feed_from(_feed(series(Leg("Vega", 279.2, 38.8, utc_s, np.zeros(1200)), None, 0)))
+    qtbot.waitUntil(lambda: _legend_names(plot) == ["Vega"])
+    plot.draw()
+    paths = [item.path() for item in plot.plot_item().items if isinstance(item, QGraphicsPathItem)]
+    (readings,) = [path for path in paths if path.elementCount() == 1200]
+    begun = [i for i in range(1200) if readings.elementAt(i).isMoveTo()]
+    assert begun == [0, 600]
+
+
+def test_many_legs_come_piece_by_piece_but_another_look_at_once(plot, qtbot, leg, theme) -> None:
+    many = [Leg(f"Star {n}", 279.2, 38.8, leg.utc_s, leg.north_arcsec) for n in range(1, 6)]
+    plot.feed_from(_feed(*(series(each, None, i) for i, each in enumerate(many))))
+    plot.draw()
+    assert _legend_names(plot) == ["Star 5", "Star 1"]  # the newest first
+    qtbot.waitUntil(lambda: len(_legend_names(plot)) == 5)
+    theme.choose("day")
+    theme.choose("night")
+    assert _grounds(plot) == {QColor(theme.look.well).name()}
+
+
+def test_a_plot_that_was_hidden_comes_back_in_the_look_of_now(plot, qtbot, leg, theme) -> None:
+    plot.feed_from(_feed(series(leg, None, 0)))
+    theme.choose("day")
+    qtbot.waitUntil(lambda: _grounds(plot) == {QColor(theme.look.well).name()})
+    plot.hide()
+    theme.choose("night")
+    plot.show()
+    assert _grounds(plot) == {QColor(theme.look.well).name()}
+
+
+def _grounds(plot: DriftPlot) -> set[str]:
+    """The colours under the names."""
+    texts = [item for item in plot.plot_item().items if isinstance(item, pg.TextItem)]
+    return {text.fill.color().name() for text in texts}
