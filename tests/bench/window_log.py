@@ -28,6 +28,7 @@ from PySide6.QtWidgets import QApplication
 from app.__main__ import SWITCH_INTERVAL_S
 from app.compose import DRIFT, LOG, Program
 from app.pages.log.page import COMPARE, NIGHTS, LogPage
+from core.sky.site import Air, Site
 
 BEAT_MS = 2
 SETTLE_MS = 400
@@ -130,6 +131,9 @@ def look_through(program: Program) -> None:
         settle()
         again = f"log page again {time_again}"
         timed(beat, again, page.newest, lambda: program.window.show_page(LOG))
+    assert program.session is not None
+    program.session.set_site(Site(48.1, 11.6, 520.0, "Hill"), Air(952.0))
+    settle()  # what was written makes the list of before out of date
     timed(beat, "whole list", page.listed, page.refresh)
     shown = page.list().list()
     if shown.count():

@@ -91,6 +91,7 @@ class NightList(Panel):
         super().__init__(self.tr("Nights"), parent)
         self._nights: Sequence[NightSummary] = ()
         self._zone = UTC_ZONE
+        self._shown: object = None  # from what the list was made, when it shows all nights
         self._search = Field(self.tr("Search"), self.tr("place, star, equipment, words of a note"))
         self._search.edited.connect(self.searched)
         self._list = NightsView()
@@ -116,6 +117,10 @@ class NightList(Panel):
         self, nights: Sequence[NightSummary], is_whole: bool, zone: Zone, opened: int | None
     ) -> None:
         """`is_whole`: these are all there are."""
+        shown = (is_whole, zone, opened)
+        if nights is self._nights and shown == self._shown:
+            return
+        self._shown = shown
         self._nights, self._zone = nights, zone
         self._list.show_rows([NightRow(night) for night in nights], zone, opened)
         count = len(nights)
@@ -132,12 +137,14 @@ class NightList(Panel):
 
     def show_closed(self) -> None:
         """No file can be read; the nights that were listed before stay."""
+        self._shown = None
         self._said.say(
             self.tr("The log of nights cannot be read now; open this page again once it can.")
         )
 
     def show_found(self, found: Sequence[Found], opened: int | None) -> None:
         """Only nights in which all words were found, with the first text that holds one."""
+        self._shown = None
         texts = {one.night_id: one.texts[0] if one.texts else "" for one in found}
         rows = [
             NightRow(night, texts[night.night_id])
