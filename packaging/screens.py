@@ -196,6 +196,7 @@ def _log(program: Program) -> None:
 
 def _pad(program: Program) -> None:
     controls = _hand_controls(program)
+    controls.own_button().click()
     controls.stars().watch_button().click()
 
 

@@ -21,6 +21,7 @@ Floats = NDArray[np.float64]
 
 STARS = Path(__file__).parents[2] / "resources" / "stars.csv"
 _MAS_RAD = np.radians(1.0 / 3_600_000.0)
+_MOST_LIFT_DEG = 2.0  # by refraction; well above what the densest air does at the horizon
 _HEADER = [
     *("hip", "name", "other_names", "constellation", "ra_deg", "dec_deg"),
     *("pm_ra_mas_yr", "pm_dec_mas_yr", "parallax_mas", "magnitude"),
@@ -102,9 +103,11 @@ class Catalogue:
         ra_deg, dec_deg = _moved_deg(self.astrometry, utc_s)
         hour_angle, dec = place.geometric_place_rad(ra_deg, dec_deg, site, utc_s)
         azimuth, true_altitude = erfa.hd2ae(hour_angle, dec, np.radians(site.latitude_deg))
-        altitude_deg = np.degrees(Refraction.of(air).observed_altitude_rad(true_altitude))
-        up = np.flatnonzero(altitude_deg >= min_altitude_deg)[:limit]
-        rows = np.degrees(azimuth[up]), altitude_deg[up], np.degrees(hour_angle[up])
+        near = np.flatnonzero(np.degrees(true_altitude) >= min_altitude_deg - _MOST_LIFT_DEG)
+        altitude_deg = np.degrees(Refraction.of(air).observed_altitude_rad(true_altitude[near]))
+        is_up = np.flatnonzero(altitude_deg >= min_altitude_deg)[:limit]
+        up = near[is_up]
+        rows = np.degrees(azimuth[up]), altitude_deg[is_up], np.degrees(hour_angle[up])
         seen = zip(up.tolist(), *(row.tolist() for row in rows), strict=True)
         return [StarNow(self.stars[index], *angles) for index, *angles in seen]
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from app.pages.drift.suitability import ANY, EAST, MERIDIAN, WEST, StarLine, star_line
@@ -58,8 +59,9 @@ class StarChoice(QWidget):
         self._by_hand = self._coordinate_fields()
         self._watch = Key(self.tr("Watch this star"), "primary")
         self._watch.clicked.connect(self._choose)
+        self._is_stale = True
         self._arrange()
-        self.refresh()
+        self._show_kind()
 
     def _kind_words(self) -> list[tuple[str, str]]:
         return [
@@ -90,7 +92,18 @@ class StarChoice(QWidget):
         self._list.setMinimumHeight(240)
 
     def refresh(self) -> None:
-        """The sky has turned, or the place has changed."""
+        """The sky has turned, or the place has changed. What is not seen waits until it is."""
+        self._is_stale = True
+        if self.isVisible():
+            self._fill()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._is_stale:
+            self._fill()
+
+    def _fill(self) -> None:
+        self._is_stale = False
         self._lines = [star_line(now) for now in self._stars_up()]
         self._show_kind()
 
@@ -138,6 +151,8 @@ class StarChoice(QWidget):
             self.chosen.emit(star)
 
     def _listed(self) -> ChosenStar | None:
+        if self._is_stale:
+            self._fill()
         item = self._list.currentItem()
         if item is None:
             return None

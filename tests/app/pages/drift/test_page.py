@@ -84,6 +84,7 @@ def test_readings_by_hand_are_a_leg(page, session) -> None:
     page.take_way("hand")
     controls = page.ways().panel.controls("hand")
     assert isinstance(controls, ByHand)
+    controls.own_button().click()
     controls.stars().watch_button().click()
     for text in ("0", "1", "2"):
         controls.pad().offset().show_text(text)
@@ -103,6 +104,7 @@ def test_a_star_never_read_leaves_no_leg(page, session) -> None:
     session.set_site(HILL, AIR)
     page.take_way("hand")
     controls = page.ways().panel.controls("hand")
+    controls.own_button().click()
     controls.stars().watch_button().click()
     controls.pad().done.emit()
     assert session.snapshot().legs == ()
