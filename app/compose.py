@@ -191,8 +191,7 @@ class Program(QObject):
                 spare_what_is_loaded,
                 self.ready.emit,
                 self._prepare_drift,
-                *self.window.unbuilt(),
-                self._prepare_evening,
+                self._prepare_pages,
             ]
         )
 
@@ -237,6 +236,10 @@ class Program(QObject):
     def _woke(self, slept_s: float) -> None:
         if self.session is not None and self._field is not None:
             self.session.woke(slept_s, self._field.now().across_arcmin)
+
+    def _prepare_pages(self) -> None:
+        """Asked only now, so that the drift page's own parts come first."""
+        self._idle.do([*self.window.unbuilt(), self._prepare_evening])
 
     def _prepare_evening(self) -> None:
         """The parts of these pages that are not shown at first, one by one."""

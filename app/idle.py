@@ -7,6 +7,8 @@ from collections.abc import Callable, Iterable
 
 from PySide6.QtCore import QObject, QTimer
 
+BETWEEN_MS = 1  # so that no two steps follow each other before other events have been seen to
+
 
 class Idle(QObject):
     """Takes steps in order; each must be short, for the person may press a key meanwhile."""
@@ -15,7 +17,7 @@ class Idle(QObject):
         super().__init__(parent)
         self._steps: deque[Callable[[], object]] = deque()
         self._timer = QTimer(self)
-        self._timer.setInterval(0)  # fires when all other events have been seen to
+        self._timer.setInterval(BETWEEN_MS)
         self._timer.timeout.connect(self._next)
 
     def do(self, steps: Iterable[Callable[[], object]]) -> None:
