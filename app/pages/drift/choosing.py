@@ -40,10 +40,18 @@ class Choosing(QWidget):
         self._list.setMinimumHeight(200)
         self._list.currentRowChanged.connect(self._row_changed)
         self._list.itemActivated.connect(lambda _item: self.taken.emit())
+        self._nothing = Text("", "quiet")
+        self._nothing.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._nothing.hide()
+        beside = QWidget()
+        stars = QVBoxLayout(beside)
+        stars.setContentsMargins(0, 0, 0, 0)
+        stars.addWidget(self._nothing)
+        stars.addWidget(self._list, 1)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._title)
-        column.addWidget(Reflow((self._chart, self._list), 560), 1)
+        column.addWidget(Reflow((self._chart, beside), 560), 1)
 
     def show_proposals(self, proposals: Proposals) -> None:
         """The star that was marked stays marked while it is still among them."""
@@ -57,6 +65,8 @@ class Choosing(QWidget):
         names = [star.name for star in proposals.stars[:MOST_LISTED]]
         self._list.setCurrentRow(names.index(keeps) if keeps in names else 0)
         self._list.blockSignals(False)
+        self._nothing.say(proposals.nothing)
+        self._list.setVisible(not proposals.nothing)
         self._draw()
         self.marked.emit()
 
