@@ -74,6 +74,7 @@ def _take_all(program: Program, folder: Path, scene: str) -> None:
             _settle(SETTLE_MS)
             while not program.theme.is_settled():  # no picture is drawn of a half dressed window
                 _settle(SETTLE_MS)
+            _settle(SETTLE_MS)  # what has another size now is laid out anew after that
             name = f"{scene}-{look}-{width}x{height}-{round(100 * scale)}.png"
             program.window.grab().save(str(folder / name))
     program.theme.enlarge(1.0)
