@@ -103,8 +103,8 @@ def solve(
     what an earlier axis state and the turn of the bolts since say of the axis; where the legs
     contradict it, it is dropped and said. Stars that stand alike fix one combination of the errors:
     their slight bend would name both, but a yielding tube bends a leg just as much. `breathe` is
-    called every few milliseconds, so that a thread can let others pass. Raises `UnusableLegs` with
-    a sentence when no leg can be used.
+    called between the steps of each leg, so that a thread can let others pass. Raises
+    `UnusableLegs` with a sentence when no leg can be used.
     """
     good, notes = usable(legs)
     scale = to_sky(float(np.deg2rad(site.latitude_deg)))

@@ -10,7 +10,7 @@ from core.sky.catalogue import Catalogue, StarNow
 from core.sky.site import Air, Site
 
 LOWEST_DEG = 18.0  # a star that sets must stay out of the thickest air for the whole leg
-CANDIDATES = (300, 2000)  # the brightest alone nearly always hold enough, in a tenth of the time
+CANDIDATES = 2000
 PER_PLACE = 3
 
 
@@ -39,17 +39,12 @@ PLACES: dict[str, Callable[[StarNow], bool]] = {
 
 def suggestions(catalogue: Catalogue, site: Site, air: Air, utc_s: float) -> list[Suggestion]:
     """Up to three bright stars for each of the three places, in the order of `PLACES`."""
-    fitting: dict[str, list[StarNow]] = {}
-    for most in CANDIDATES:
-        up = catalogue.up_now(site, air, utc_s, LOWEST_DEG, most)
-        fitting = {where: [now for now in up if fits(now)] for where, fits in PLACES.items()}
-        if all(len(stars) >= PER_PLACE for stars in fitting.values()):
-            break
-    return [
-        _suggestion(catalogue, now, utc_s, where)
-        for where, stars in fitting.items()
-        for now in stars[:PER_PLACE]
-    ]
+    up = catalogue.up_now(site, air, utc_s, LOWEST_DEG, CANDIDATES)
+    found = []
+    for where, fits in PLACES.items():
+        fitting = [now for now in up if fits(now)][:PER_PLACE]
+        found += [_suggestion(catalogue, now, utc_s, where) for now in fitting]
+    return found
 
 
 def _is_low(now: StarNow) -> bool:

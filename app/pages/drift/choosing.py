@@ -65,8 +65,7 @@ class Choosing(QWidget):
         names = [star.name for star in proposals.stars[:MOST_LISTED]]
         self._list.setCurrentRow(names.index(keeps) if keeps in names else 0)
         self._list.blockSignals(False)
-        self._nothing.say(proposals.nothing)
-        self._list.setVisible(not proposals.nothing)
+        self._say_why_none(proposals.nothing)
         self._draw()
         self.marked.emit()
 
@@ -74,6 +73,12 @@ class Choosing(QWidget):
         """These stars were another night's."""
         self._proposals = None
         self._list.clear()
+        self._say_why_none("")
+
+    def _say_why_none(self, why: str) -> None:
+        """In place of the list; empty where there are stars."""
+        self._nothing.say(why)
+        self._list.setVisible(not why)
 
     def proposals(self) -> Proposals | None:
         return self._proposals

@@ -151,8 +151,6 @@ class StarChoice(QWidget):
             self.chosen.emit(star)
 
     def _listed(self) -> ChosenStar | None:
-        if self._is_stale:
-            self._fill()
         item = self._list.currentItem()
         if item is None:
             return None

@@ -129,3 +129,15 @@ def test_unreadable_table_is_said_in_a_sentence(tmp_path: Path) -> None:
     (tmp_path / "stars.csv").write_text(half, encoding="utf-8")
     with pytest.raises(RuntimeError, match=r"stars\.csv cannot be read"):
         catalogue.read(tmp_path / "stars.csv")
+
+
+def test_no_star_that_the_air_lifts_over_the_limit_is_missed() -> None:
+    """Dense cold air lifts most; all stars are computed here, one by one in `up_now` only some."""
+    site, air, utc_s = Site(50.0, 10.0), Air(1050.0, -40.0), 1_795_569_600.0
+    stars = catalogue.load()
+    seen = {now.star.hip for now in stars.up_now(site, air, utc_s, 0.0, 10_000)}
+    ra_deg, dec_deg = np.array([stars.at_epoch(star, utc_s) for star in stars.stars]).T
+    _, altitude_deg = place.horizontal_deg(ra_deg, dec_deg, site, air, utc_s)
+    clear = np.abs(altitude_deg) > 0.05  # the two ways differ by diurnal aberration and the like
+    for star, altitude, is_clear in zip(stars.stars, altitude_deg, clear, strict=True):
+        assert not is_clear or (star.hip in seen) == (altitude > 0.0)

@@ -48,3 +48,9 @@ def test_by_day_it_is_said_that_no_star_is_up_and_at_night_they_are_listed(choos
     assert "too light" not in _said(choosing)
     assert choosing.star_list().isVisible()
     assert choosing.star_list().count() > 3
+
+
+def test_what_was_said_of_one_night_is_not_said_of_the_next(choosing) -> None:
+    choosing.show_proposals(_proposals(NOON_UTC_S))
+    choosing.forget()
+    assert "too light" not in _said(choosing)
