@@ -13,10 +13,33 @@ PICTURE_MS = 100  # pictures, ten times a second
 WORDS_MS = 1000  # words, which nobody reads faster
 
 
+class Turn:
+    """A turn of the window's event loop, which has room for one drawing."""
+
+    def __init__(self) -> None:
+        self._is_taken = False
+
+    def take(self) -> bool:
+        """Whether nobody has drawn in this turn yet; if so, it is taken."""
+        if self._is_taken:
+            return False
+        self._is_taken = True
+        QTimer.singleShot(0, self._end)
+        return True
+
+    def _end(self) -> None:
+        self._is_taken = False
+
+
+_turn = Turn()
+
+
 class Redraw(QObject):
     """`mark` says that something changed; `draw` follows, once in `interval_ms` at most.
 
-    While the widget is hidden nothing is drawn; shown again, it catches up once.
+    Of all that is due only one thing is drawn in a turn of the event loop, so that keys and
+    readings find room between them. While the widget is hidden nothing is drawn; shown again, it
+    catches up once.
     """
 
     def __init__(
@@ -25,22 +48,22 @@ class Redraw(QObject):
         super().__init__(widget)
         self._widget = widget
         self._draw = draw
+        self._interval_ms = interval_ms
         self._is_stale = False
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
-        self._timer.setInterval(interval_ms)
         self._timer.timeout.connect(self._due)
         widget.installEventFilter(self)
 
     def mark(self) -> None:
-        """The first mark after a pause draws at once."""
+        """The first mark after a pause draws in the next turn."""
         self._is_stale = True
         if self._widget.isVisible() and not self._timer.isActive():
-            self._due()
+            self._timer.start(0)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() == QEvent.Type.Show and self._is_stale and not self._timer.isActive():
-            self._timer.start()
+            self._timer.start(0)
         elif event.type() == QEvent.Type.Hide:
             self._timer.stop()
         return super().eventFilter(watched, event)
@@ -48,7 +71,10 @@ class Redraw(QObject):
     def _due(self) -> None:
         if not self._is_stale:
             return
+        if not _turn.take():
+            self._timer.start(0)
+            return
         self._is_stale = False
-        self._timer.start()  # first, so that a mark made by drawing waits its turn
+        self._timer.start(self._interval_ms)  # first, so that a mark made by drawing waits its turn
         with window_works():
             self._draw()
