@@ -40,6 +40,7 @@ class LegCurves:
         self._steps = QGraphicsPathItem()
         self._step_words: list[pg.TextItem] = []
         self._drawn: object = None  # from what the picture was made
+        self._fit: object = None  # from what the parts that come from the fit were made
         self._name = pg.TextItem(anchor=(0, 0.5))
         self._items = (
             self._band,
@@ -63,7 +64,10 @@ class LegCurves:
         return self._state(leg, left, right, columns) == self._drawn
 
     def _state(self, leg: DriftSeries, *edges: float) -> object:
-        return len(leg.minutes), leg.judged, edges, self._theme.look, self._theme.scale
+        return len(leg.minutes), edges, self._fit_state(leg)
+
+    def _fit_state(self, leg: DriftSeries) -> object:
+        return leg.judged, self._theme.look, self._theme.scale
 
     def show(self, leg: DriftSeries, left: float, right: float, columns: int) -> None:
         """`left`, `right`: minutes at the edges of the picture, `columns` pixels wide."""
@@ -71,15 +75,11 @@ class LegCurves:
         colour = tint(self._theme, leg.index)
         self._show_readings(leg, left, right, columns)
         self._show_set_aside(leg, left, right)
-        self._means.setData(
-            _grouped(leg.mean_minutes),
-            _grouped(leg.mean_arcsec),
-            symbol=shape_code(leg.index),
-            brush=colour,
-            pen=pg.mkPen(self._theme.look.well, width=1),
-        )
-        self._show_line(leg, colour)
-        self._show_steps(leg)
+        if self._fit != self._fit_state(leg):
+            self._fit = self._fit_state(leg)
+            self._show_means(leg, colour)
+            self._show_line(leg, colour)
+            self._show_steps(leg)
         self._show_name(leg, colour, right, (right - left) / columns)
 
     def _show_readings(self, leg: DriftSeries, left: float, right: float, columns: int) -> None:
@@ -104,6 +104,15 @@ class LegCurves:
             return
         pen = pg.mkPen(self._theme.look.alarm, width=2)
         self._set_aside.setData(leg.minutes[chosen], leg.arcsec[chosen], pen=pen, brush=None)
+
+    def _show_means(self, leg: DriftSeries, colour: QColor) -> None:
+        self._means.setData(
+            _grouped(leg.mean_minutes),
+            _grouped(leg.mean_arcsec),
+            symbol=shape_code(leg.index),
+            brush=colour,
+            pen=pg.mkPen(self._theme.look.well, width=1),
+        )
 
     def _show_line(self, leg: DriftSeries, colour: QColor) -> None:
         at = _spread(len(leg.line_minutes), LINE_POINTS)

@@ -1,5 +1,8 @@
 """The drift plot: drawn when due, following until the person takes over."""
 
+from dataclasses import replace
+from types import SimpleNamespace
+
 import numpy as np
 import pyqtgraph as pg
 import pytest
@@ -10,6 +13,7 @@ from PySide6.QtWidgets import QApplication, QGraphicsPathItem, QLabel, QPushButt
 
 from app.widgets.driftplot import DriftPlot, Feed
 from app.widgets.driftseries import DriftSeries, series
+from app.widgets.legcurves import LegCurves
 from core.alignment.driftlog import Leg
 
 
@@ -71,8 +75,7 @@ def test_the_picture_follows_until_zoomed_and_again_on_request(plot, qtbot, leg:
     _zoom(plot)
     assert not plot.is_following()
     zoomed = plot.plot_item().viewRange()
-    plot.mark_stale()
-    qtbot.wait(0)
+    plot.draw()
     assert plot.plot_item().viewRange() == zoomed
     follow = next(b for b in plot.findChildren(QPushButton) if "Follow" in b.text())
     QTest.mouseClick(follow, Qt.MouseButton.LeftButton)
@@ -219,6 +222,18 @@ def test_many_legs_come_piece_by_piece_but_another_look_at_once(plot, qtbot, leg
     theme.choose("day")
     theme.choose("night")
     assert _grounds(plot) == {QColor(theme.look.well).name()}
+
+
+def test_a_new_reading_leaves_what_came_from_the_fit(plot, leg: Leg, trend, monkeypatch) -> None:
+    anew: list[str] = []
+    monkeypatch.setattr(LegCurves, "_show_steps", lambda _, leg: anew.append(leg.label))
+    another = SimpleNamespace(**vars(trend), is_another=True)
+    for count, judged in ((190, trend), (191, trend), (191, another)):
+        part = replace(leg, utc_s=leg.utc_s[:count], north_arcsec=leg.north_arcsec[:count])
+        plot.feed_from(_feed(series(part, judged, 0)))
+        plot.draw()
+        anew.append(f"{count}")
+    assert anew == ["Vega", "190", "191", "Vega", "191"]
 
 
 def test_a_plot_that_was_hidden_comes_back_in_the_look_of_now(plot, qtbot, leg, theme) -> None:

@@ -1,4 +1,4 @@
-"""The small widgets: flow, choice, caret, file picker, redraw, verdict."""
+"""The small widgets: flow, choice, caret, file picker, verdict."""
 
 from pathlib import Path
 
