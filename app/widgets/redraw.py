@@ -63,7 +63,7 @@ class Redraw(QObject):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() == QEvent.Type.Show and self._is_stale and not self._timer.isActive():
-            self._timer.start(0)
+            self._timer.start(self._interval_ms)  # there is enough to do in showing it
         elif event.type() == QEvent.Type.Hide:
             self._timer.stop()
         return super().eventFilter(watched, event)

@@ -70,12 +70,15 @@ def test_every_page_is_red_alone(program: Program) -> None:
 
 @pytest.mark.parametrize("way", ["practice", "hand", "log"])
 def test_every_way_in_is_red_alone(program: Program, qtbot, way: str) -> None:
+    program.window.show_page(DRIFT)
+    program.window.show()
     page = program.window.page(DRIFT)
     assert isinstance(page, DriftPage)
     page.take_way(way)
     if way == "practice":
         controls = page.ways().panel.controls(way)
         controls.set_speed("60")
+        qtbot.waitUntil(lambda: bool(controls.star_buttons()))
         controls.star_buttons()[0].click()
         qtbot.waitUntil(lambda: page.shown().snapshot().solution is not None, timeout=20_000)
         qtbot.waitUntil(lambda: "a minute" in _texts(page), timeout=5_000)

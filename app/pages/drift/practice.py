@@ -15,6 +15,7 @@ from app.sources.practice import PracticeSource
 from app.widgets.choice import Choice
 from app.widgets.flow import Flow
 from app.widgets.key import Key
+from app.widgets.redraw import Redraw
 from app.widgets.text import Text
 from core.alignment.words import altitude_side, azimuth_side
 from core.language import say
@@ -54,9 +55,11 @@ class Practice(QWidget):
         self._truth = Text()
         self._reveal = Key(self.tr("Show how close I came"))
         self._again = Key(self.tr("Another crooked mount"))
+        self._sky = Redraw(self, self._show_sky)
         self._arrange()
         self._connect()
         self.set_speed(FIRST_SPEED)
+        self.tick()
         self.refresh()
 
     def _place_keys(self) -> Choice:
@@ -98,10 +101,12 @@ class Practice(QWidget):
         self._again.clicked.connect(self.again)
 
     def refresh(self) -> None:
-        """The simulated sky has turned: other stars are good now."""
+        """The simulated sky has turned: other stars are good now, and follow soon."""
+        self._sky.mark()
+
+    def _show_sky(self) -> None:
         self._suggestions = self._source.suggestions()
         self._show_stars()
-        self.tick()
 
     def tick(self) -> None:
         """The simulated time, for whoever draws."""

@@ -7,17 +7,18 @@ from core.alignment.procedure import Stage
 from tests.app.pages.drift.surroundings import AIR, HILL, drifting_log, wait_for_answer
 
 
-def _practise(page: DriftPage) -> Practice:
+def _practise(page: DriftPage, qtbot) -> Practice:
     page.take_way("practice")
     controls = page.ways().panel.controls("practice")
     assert isinstance(controls, Practice)
     controls.set_speed("60")
+    qtbot.waitUntil(lambda: bool(controls.star_buttons()))
     controls.star_buttons()[0].click()
     return controls
 
 
 def test_practice_runs_turns_and_reveals(page, shown, qtbot) -> None:
-    controls = _practise(page)
+    controls = _practise(page, qtbot)
     assert "invented" in shown.snapshot().site.name
     wait_for_answer(page, shown, qtbot)
     before = shown.snapshot().axis_state
@@ -39,7 +40,7 @@ def test_practice_leaves_the_real_night_alone(page, session, shown, qtbot) -> No
     by_hand.own_button().click()
     by_hand.stars().watch_button().click()
     before = session.snapshot()
-    controls = _practise(page)
+    controls = _practise(page, qtbot)
     qtbot.waitUntil(lambda: len(shown.snapshot().legs[0].utc_s) > 2)
     assert "practice" in shown.snapshot().legs[0].label
     assert "nothing here is kept" in page.practice_band().said()
