@@ -7,16 +7,22 @@ from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
 
 
 class Flow(QLayout):
-    """Items keep the size they ask for; lines are as high as their highest item."""
+    """Items keep the size they ask for; lines are as high as their highest item.
+
+    Qt asks for the height at a width some hundred times while a page is laid out, so what was
+    found is kept until an item changes.
+    """
 
     def __init__(self, parent: QWidget | None = None, gap_px: int = 2) -> None:
         super().__init__(parent)
         self._gap_px = gap_px
         self._items: list[QLayoutItem] = []
+        self._height: dict[int, int] = {}  # by width
         self.setContentsMargins(0, 0, 0, 0)
 
     def addItem(self, item: QLayoutItem) -> None:
         self._items.append(item)
+        self.invalidate()
 
     def count(self) -> int:
         return len(self._items)
@@ -25,7 +31,10 @@ class Flow(QLayout):
         return self._items[index] if 0 <= index < len(self._items) else None
 
     def takeAt(self, index: int) -> QLayoutItem | None:
-        return self._items.pop(index) if 0 <= index < len(self._items) else None
+        if not 0 <= index < len(self._items):
+            return None
+        self.invalidate()
+        return self._items.pop(index)
 
     def expandingDirections(self) -> Qt.Orientation:
         return Qt.Orientation(0)
@@ -33,8 +42,14 @@ class Flow(QLayout):
     def hasHeightForWidth(self) -> bool:
         return True
 
+    def invalidate(self) -> None:
+        self._height.clear()
+        super().invalidate()
+
     def heightForWidth(self, width: int) -> int:
-        return self._lay(QRect(0, 0, width, 0), only_measure=True)
+        if width not in self._height:
+            self._height[width] = self._lay(QRect(0, 0, width, 0), only_measure=True)
+        return self._height[width]
 
     def setGeometry(self, where: QRect) -> None:
         super().setGeometry(where)
