@@ -7,11 +7,15 @@ from collections.abc import Callable, Iterable
 
 from PySide6.QtCore import QObject, QTimer
 
+AGAIN = "again"  # what a step returns that has more to do
 BETWEEN_MS = 1  # so that no two steps follow each other before other events have been seen to
 
 
 class Idle(QObject):
-    """Takes steps in order; each must be short, for the person may press a key meanwhile."""
+    """Takes steps in order; each must be short, for the person may press a key meanwhile.
+
+    One that returns `AGAIN` is taken again before the next.
+    """
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -35,4 +39,6 @@ class Idle(QObject):
         step = self._steps.popleft()
         if not self._steps:
             self._timer.stop()
-        step()
+        if step() == AGAIN:
+            self._steps.appendleft(step)
+            self._timer.start()

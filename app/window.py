@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.helppanel import HelpPanel
+from app.idle import AGAIN
 from app.rail import Rail, RailPane
 from app.strip import Strip
 from app.theme.theme import Theme
@@ -28,6 +29,7 @@ from app.widgets.text import Text
 from core.sky.site import Site
 
 HELP_BESIDE_PX = 1500  # from here on the help stands beside the page, at the usual text size
+DRESSED = "dressed"
 
 
 @dataclass(frozen=True)
@@ -53,7 +55,7 @@ class Window(QMainWindow):
         self.setAcceptDrops(True)
         self._entries: dict[str, PageEntry] = {}
         self._pages: dict[str, QWidget] = {}
-        self._undressed: set[str] = set()  # pages
+        self._undressed: dict[str, Iterator[None]] = {}  # what is left to do, by page
         self._begins: dict[str, QWidget] = {}
         self._rail = Rail()
         self._rail.chosen.connect(self.show_page)
@@ -184,13 +186,14 @@ class Window(QMainWindow):
     def build_page(self, name: str) -> None:
         """Makes a page without showing it, unless it is there already."""
         for step in self.building(name):
-            step()
+            while step() == AGAIN:
+                pass
 
-    def building(self, name: str) -> list[Callable[[], None]]:
+    def building(self, name: str) -> list[Callable[[], str | None]]:
         """As `build_page`, in short steps to be taken when there is time."""
-        return [partial(step, name) for step in (self._make, self._dress, self._take_in)]
+        return [partial(step, name) for step in (self._make, self._take_in, self._dress)]
 
-    def unbuilt(self) -> list[Callable[[], None]]:
+    def unbuilt(self) -> list[Callable[[], str | None]]:
         """Steps for all pages."""
         return [step for name in self._entries for step in self.building(name)]
 
@@ -199,17 +202,19 @@ class Window(QMainWindow):
             page = self._entries[name].build()
             page.setAccessibleName(self._entries[name].title)
             self._pages[name] = page
-            self._undressed.add(name)
-
-    def _dress(self, name: str) -> None:
-        if name in self._undressed:
-            self._undressed.remove(name)
-            self._theme.dress_page(self._pages[name])
+            self._undressed[name] = self._theme.dress_page(page)
 
     def _take_in(self, name: str) -> None:
         page = self._pages[name]
         if self._stack.indexOf(page) < 0:
             self._stack.addWidget(page)
+
+    def _dress(self, name: str) -> str | None:
+        """A slice of it."""
+        if name in self._undressed and next(self._undressed[name], DRESSED) is not DRESSED:
+            return AGAIN
+        self._undressed.pop(name, None)
+        return None
 
     def page(self, name: str) -> QWidget | None:
         """The page if it is built."""

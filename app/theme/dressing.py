@@ -8,7 +8,7 @@ it, then on the rest.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from time import perf_counter
 
 from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt, QTimer, Signal
@@ -44,10 +44,23 @@ class Dressing(QObject):
         """A part to be dressed from now on as a whole, for as long as it exists."""
         self._take(Cut([], [part]), at_once=True)
 
-    def add_page(self, page: QWidget) -> None:
-        """A page, to be dressed piece by piece, with whatever comes into it later."""
+    def add_page(self, page: QWidget) -> Iterator[None]:
+        """A page, to be dressed piece by piece, with whatever comes into it later.
+
+        In slices, all of which must be taken before the page is shown. It should have its place in
+        the window by then: Qt looks at all that a page holds when it is moved with a sheet on it.
+        """
         page.setStyleSheet(FRAMES_SHEET)
-        self._take(frame_of(page), at_once=True)
+        yield
+        made = frame_of(page)
+        self._watch(made)
+        until = perf_counter() + SLICE_S
+        for piece in made.pieces:
+            if perf_counter() > until:
+                yield
+                until = perf_counter() + SLICE_S
+            if isValid(piece):
+                self._dress_raw(piece)
         self._idle.start()
 
     def change(self, sheet: str) -> None:
@@ -85,17 +98,22 @@ class Dressing(QObject):
         return super().eventFilter(watched, event)
 
     def _take(self, made: Cut, *, at_once: bool) -> None:
-        for frame in made.frames:
-            self._frames.add(frame)
-            frame.installEventFilter(self)
+        self._watch(made)
         for piece in made.pieces:
-            self._pieces[piece] = None
-            piece.installEventFilter(self)
             if at_once or piece.isVisible():
-                piece.setStyleSheet(self._sheet)
-                self._raw[piece] = None
+                self._dress_raw(piece)
             else:
                 self._hidden[piece] = None
+
+    def _watch(self, made: Cut) -> None:
+        self._frames.update(made.frames)
+        self._pieces.update(dict.fromkeys(made.pieces))
+        for part in (*made.frames, *made.pieces):
+            part.installEventFilter(self)
+
+    def _dress_raw(self, piece: QWidget) -> None:
+        piece.setStyleSheet(self._sheet)
+        self._raw[piece] = None
 
     def _catch_up(self, frame: QWidget, *, at_once: bool = False) -> None:
         """Dresses what came into a frame: at once when it is about to be shown."""

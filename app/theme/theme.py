@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from PySide6.QtCore import QObject, QSettings, Signal
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication, QToolTip, QWidget
@@ -52,9 +54,12 @@ class Theme(QObject):
         """Gives a part of the window, or a window of its own, the style sheet from now on."""
         self._dressing.add(part)
 
-    def dress_page(self, page: QWidget) -> None:
-        """As `dress`, piece by piece, so that a change of the look is not waited for."""
-        self._dressing.add_page(page)
+    def dress_page(self, page: QWidget) -> Iterator[None]:
+        """As `dress`, piece by piece, so that a change of the look is not waited for.
+
+        In slices, all of which must be taken before the page is shown.
+        """
+        return self._dressing.add_page(page)
 
     def dress_once(self, window: QWidget) -> None:
         """For a window that opens for a while and goes."""

@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QTimer
 
-from app.idle import Idle
+from app.idle import AGAIN, Idle
 
 
 def test_steps_come_in_order_with_events_between_them(qapp, qtbot) -> None:
@@ -25,4 +25,21 @@ def test_what_has_not_begun_is_left_out_at_the_end(qapp, qtbot) -> None:
     qapp.processEvents()
     qapp.processEvents()
     assert done == ["first"]
+    idle.deleteLater()
+
+
+def test_a_step_that_has_more_to_do_comes_again_before_the_next(qapp, qtbot) -> None:
+    done: list[str] = []
+    slices = iter(("first", "second", "third"))
+
+    def step() -> str | None:
+        done.append(next(slices))
+        return AGAIN if done[-1] != "third" else None
+
+    idle = Idle(qapp)
+    idle.do([step, lambda: done.append("after")])
+    qtbot.waitUntil(lambda: len(done) == 4)
+    assert done == ["first", "second", "third", "after"]
+    idle.do([lambda: done.append("later")])
+    qtbot.waitUntil(lambda: done[-1] == "later")
     idle.deleteLater()

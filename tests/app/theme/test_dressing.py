@@ -34,7 +34,8 @@ def dressing(pages: QStackedWidget, qtbot):
     made = Dressing()
     made.change(RED)
     for index in range(pages.count()):
-        made.add_page(pages.widget(index))
+        for _ in made.add_page(pages.widget(index)):
+            pass
     yield made
     qtbot.waitUntil(made.is_settled)
     made.close()
