@@ -179,6 +179,8 @@ def _practice(program: Program) -> None:
     page.take_way(PRACTICE)
     controls = page.ways().panel.controls(PRACTICE)
     assert isinstance(controls, Practice)
+    while not controls.star_buttons():
+        _settle(SETTLE_MS)
     for place in ("near the meridian", "low in the east"):
         controls.places().button(place).click()
         controls.set_speed("60")
