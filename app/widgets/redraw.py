@@ -1,4 +1,4 @@
-"""Drawing at most so often, and only what is seen."""
+"""Drawing at most so often, one thing in a turn of the event loop, and only what is seen."""
 
 from __future__ import annotations
 
