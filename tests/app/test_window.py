@@ -8,6 +8,7 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QVBoxLayout, QWidget
 
+from app.idle import AGAIN
 from app.strip import Strip
 from app.window import PageEntry, Window
 from core.sky.site import Site
@@ -44,6 +45,21 @@ def test_a_page_is_built_when_first_looked_at_and_once(window: Window, built: li
     assert built == ["site", "d"]
     assert window.page("site").isVisible()
     assert window.rail_button("site").isChecked()
+
+
+def test_a_page_asked_for_while_it_is_being_built_is_finished_first(
+    window: Window, built: list[str], theme
+) -> None:
+    make, take_in, dress = window.building("site")
+    make()
+    take_in()
+    assert dress() == AGAIN
+    window.show_page("site")
+    page = window.page("site")
+    assert page.isVisible()
+    assert page.palette().windowText().color().name() == theme.look.text.lower()
+    assert dress() is None
+    assert built == ["site"]
 
 
 def test_until_the_first_page_is_there_the_window_says_what_it_does(window: Window) -> None:

@@ -174,3 +174,19 @@ def test_what_grows_is_no_piece(qtbot) -> None:
     made = cut(page.viewport())
     assert grows in made.frames
     assert child in made.pieces
+
+
+def test_a_change_between_two_slices_reaches_the_whole_page(
+    dressing: Dressing, pages, qtbot
+) -> None:
+    page = _page("late")
+    pages.addWidget(page)
+    slices = dressing.add_page(page)
+    next(slices)
+    dressing.change(GREEN)
+    for _ in slices:
+        pass
+    qtbot.waitUntil(dressing.is_settled)
+    pages.setCurrentWidget(page)
+    qtbot.waitUntil(dressing.is_settled)
+    assert _colours(page) == {"#00ff00"}

@@ -43,6 +43,31 @@ def test_keys_flow_into_the_next_line_where_the_width_ends(qtbot) -> None:
     assert flow.takeAt(9) is None
 
 
+def test_a_flow_asks_its_items_again_once_one_has_changed(qtbot) -> None:
+    holder = QWidget()
+    flow = Flow(holder)
+    keys = [Key(f"Key number {number}") for number in range(4)]
+    for key in keys:
+        flow.addWidget(key)
+    width = 2 * keys[0].sizeHint().width() + 10
+    holder.resize(width, 400)
+    _shown(qtbot, holder)
+    two_lines = flow.heightForWidth(width)
+    keys[0].setText("A name as long as both of them together, and longer")
+    QApplication.processEvents()
+    three_lines = flow.heightForWidth(width)
+    assert three_lines > two_lines
+    keys[0].hide()
+    assert flow.heightForWidth(width) == two_lines
+    keys[0].show()
+    assert flow.heightForWidth(width) == three_lines
+    flow.takeAt(0)
+    assert flow.heightForWidth(width) == two_lines
+    keys[1].setStyleSheet("font-size: 60px")
+    QApplication.processEvents()
+    assert flow.heightForWidth(width) > two_lines
+
+
 def test_a_key_is_never_smaller_than_a_finger(qtbot) -> None:
     key = _shown(qtbot, Key("1"))
     assert key.width() >= TOUCH_PX
