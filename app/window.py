@@ -10,6 +10,7 @@ from pathlib import Path
 from PySide6.QtCore import QMimeData, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent
 from PySide6.QtWidgets import (
+    QApplication,
     QHBoxLayout,
     QMainWindow,
     QStackedWidget,
@@ -73,6 +74,9 @@ class Window(QMainWindow):
         for part in (self._rail, self._strip, self._notice, self._asking, waiting):
             theme.dress(part)
         self.setCentralWidget(self._arranged())
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        app.focusChanged.connect(self._keep_by_the_page)
 
     def _waiting(self) -> QWidget:
         """What stands where the pages will be: a slow computer needs some seconds for them."""
@@ -128,6 +132,20 @@ class Window(QMainWindow):
             self._begins[name] = begin
             page.setFocusProxy(None)  # type: ignore[arg-type]
         self._begins.get(name, page).setFocus()
+
+    def _keep_by_the_page(self, left: QWidget | None, now: QWidget | None) -> None:
+        """What had the focus is gone, and Qt went on beyond the page.
+
+        The next Space might then choose a bright look at night; the page's own key does no harm.
+        """
+        if left is None or now is None:
+            return
+        name = self._name_in_view()
+        page = self._pages.get(name)
+        if page is None or not page.isAncestorOf(left) or page.isAncestorOf(now):
+            return
+        if not left.isVisibleTo(page):
+            self._rail.button(name).setFocus()
 
     def show_above(self, part: QWidget) -> None:
         """Something that stands above the page for a while."""

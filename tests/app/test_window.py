@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QVBoxLayout, QWid
 
 from app.idle import AGAIN
 from app.strip import Strip
+from app.widgets.key import Key
 from app.window import PageEntry, Window
 from core.sky.site import Site
 
@@ -148,3 +149,27 @@ def test_tab_reaches_what_stands_above_where_the_page_begins(theme, qtbot) -> No
         if above.hasFocus():
             return
     raise AssertionError("the line above was never reached")
+
+
+@pytest.mark.parametrize("stays", [False, True])
+def test_the_focus_never_goes_to_a_look_by_itself(theme, qtbot, stays: bool) -> None:
+    """Where a key is gone once it is pressed, the next Space would make the night bright."""
+    page = QWidget()
+    column = QVBoxLayout(page)
+    going, other = Key("Start"), Key("Other")
+    other.setVisible(stays)
+    for key in (going, other):
+        column.addWidget(key)
+    going.clicked.connect(going.hide)
+    window = Window(theme, lambda: NOW_S)
+    window.offer([PageEntry("drift", "Drift", lambda: page)])
+    qtbot.addWidget(window)
+    with qtbot.waitActive(window):
+        window.show()
+        window.activateWindow()
+    window.show_page("drift")
+    going.setFocus()
+    qtbot.waitUntil(going.hasFocus)
+    QTest.keyClick(going, Qt.Key.Key_Space)
+    qtbot.waitUntil(lambda: not going.isVisible())
+    assert QApplication.focusWidget() is (other if stays else window.rail_button("drift"))

@@ -72,7 +72,7 @@ class DriftPage(QWidget):
         self._shown.reading_added.connect(self._reading_added)
         self._shown.switched.connect(self._switched)
         self._practice.back.connect(self._back)
-        self._ways_in.chosen.connect(self._begin)
+        self._ways_in.chosen.connect(self.take_way)
         self._ways_in.site_wanted.connect(self.site_wanted)
         self._to_site.clicked.connect(self.site_wanted)
         self._work.discard.connect(lambda label: self._shown.session.discard_leg(label))
@@ -87,11 +87,6 @@ class DriftPage(QWidget):
         """One of "practice", "hand" and "log"."""
         self._ways.panel.take(way)
         self._show(self._shown.snapshot())
-
-    def _begin(self, way: str) -> None:
-        """The key that was pressed is gone now, and Qt would move on to the keys of the looks."""
-        self.take_way(way)
-        self._ways.panel.focus_way()
 
     def import_log(self, path: Path) -> None:
         """Reads a drift log into tonight's session."""

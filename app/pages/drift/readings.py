@@ -43,11 +43,6 @@ class ReadingsPanel(Panel):
     def way(self) -> str:
         return self._way
 
-    def focus_way(self) -> None:
-        """To the key of the way in use."""
-        if self._way:
-            self._ways.button(self._way).setFocus()
-
     def take(self, way: str) -> None:
         """Leaves the way in use and takes another; the same again changes nothing."""
         if way == self._way:

@@ -1,9 +1,5 @@
 """The practice sky on the Drift page: run, turned, revealed, and apart from the real night."""
 
-from PySide6.QtCore import Qt
-from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
-
 from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
 from core.alignment.driftlog import read
@@ -80,14 +76,3 @@ def test_practice_without_a_site_gives_the_real_night_none(page, session) -> Non
     assert session.snapshot().site is None
     page.practice_band().back_button().click()
     assert page.ways_in().site_button().isVisible()
-
-
-def test_a_way_taken_by_key_keeps_the_keys_near_its_own(page, qtbot) -> None:
-    start = page.ways_in().button("practice")
-    start.setFocus()
-    qtbot.waitUntil(start.hasFocus)
-    QTest.keyClick(start, Qt.Key.Key_Space)
-    qtbot.waitUntil(lambda: page.ways().panel.way() == "practice")
-    focused = QApplication.focusWidget()
-    assert page.ways().panel.isAncestorOf(focused)
-    assert focused.isChecked()
