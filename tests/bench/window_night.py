@@ -1,9 +1,8 @@
 """A night of twelve hours at five readings a second behind the real window, in its own process.
 
 Prints one JSON line a stage: hours so far, growth of memory in MB since the first stage, the
-longest stretch of the window's thread in ms (a reading taken, or all events that wait seen to), at
-the machine's usual pace and as it was; what it works on one reading and all it sets off, at the
-pace of the night itself; how many times slower than usual the machine was at worst; the longest
+longest stretch of the window's thread in ms (a reading taken, or all events that wait seen to) and
+what it works on one reading and all it sets off, at the pace of the night itself; the longest
 collection of garbage since the stage before, as the program does them, and what a full one takes at
 the end of the stage, in ms. The first stage is the start itself, with all pages built.
 Run with the minutes of one leg and the path of a new folder as arguments.
@@ -30,7 +29,7 @@ from app.compose import DRIFT, Program
 from app.garbage import WindowGarbage
 from app.sources.source import Reading
 from tests.bench.long_night import AIR, RATE_HZ, SITE, START_UTC_S, north_arcsec, resident_mb
-from tests.bench.yardstick import Stretch, Yardstick
+from tests.bench.stretch import spent_ms
 
 STAGES_H = (0.25, 1.0, 4.0, 12.0)
 SAMPLED = 120  # readings timed one by one at each stage
@@ -83,17 +82,14 @@ class WindowNight:
         print(json.dumps({"hours": 0.0} | self._garbage_ms()), flush=True)
         for hours in STAGES_H:
             self._feed_until(int(hours * 3600.0 * RATE_HZ) - SAMPLED)
-            yardstick = Yardstick()
-            stretches = self._sampled(yardstick)
+            stretches_ms = self._sampled()
             now_mb = resident_mb()
             first_mb = first_mb or now_mb
             told = {"hours": hours, "growth_mb": now_mb - first_mb}
             told |= self._garbage_ms()
             told |= {
-                "longest_ms": max(yardstick.own_ms(stretches)),
-                "longest_as_it_was_ms": max(one.took_ms for one in stretches),
-                "mean_ms": sum(one.took_ms for one in stretches) / SAMPLED,
-                "slowest": yardstick.slowest(),
+                "longest_ms": max(stretches_ms),
+                "mean_ms": sum(stretches_ms) / SAMPLED,
             }
             print(json.dumps(told), flush=True)
 
@@ -108,17 +104,17 @@ class WindowNight:
             if self._fed % BETWEEN_BREATHS == 0:
                 self._app.processEvents()
 
-    def _sampled(self, yardstick: Yardstick) -> list[Stretch]:
+    def _sampled(self) -> list[float]:
         """Each stretch in which the window could not answer: a reading taken, or events seen to."""
         self._settle()
-        stretches: list[Stretch] = []
+        stretches_ms: list[float] = []
         for _ in range(SAMPLED):
             due = time.perf_counter() + PACE_S
-            stretches.append(yardstick.stretch(self._take_one))
+            stretches_ms.append(spent_ms(self._take_one))
             while time.perf_counter() < due:
-                stretches.append(yardstick.stretch(self._app.processEvents))
+                stretches_ms.append(spent_ms(self._app.processEvents))
                 time.sleep(BREATH_S)
-        return stretches
+        return stretches_ms
 
     def _take_one(self) -> None:
         utc_s = START_UTC_S + self._fed / RATE_HZ

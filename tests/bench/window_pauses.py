@@ -1,7 +1,7 @@
 """How long the window is busy with what a person does: looks, text sizes, pages, ways in.
 
-In a process of its own; prints one JSON line an action: its name, the longest stretch in ms in
-which the window could not answer, at the machine's usual pace and as it was; best of three.
+In a process of its own; prints one JSON line an action: its name and the longest stretch in ms in
+which the window could not answer, best of three.
 """
 
 from __future__ import annotations
@@ -26,14 +26,13 @@ from app.pages.drift.page import DriftPage
 from app.pages.eveningpage import EveningPage
 from core.night.plantarget import Target
 from core.sky.site import Air, Site
-from tests.bench.yardstick import Yardstick
+from tests.bench.stretch import spent_ms
 
 SETTLE_MS = 400
 TURNS = 80  # of the event loop, each timed by itself
 ROUNDS = 3
 ANDROMEDA = Target("M 31, Andromeda Galaxy", "galaxy", 10.68479, 41.26906, 3.44, 177.8)
 Action = tuple[str, Callable[[], object]]
-Longest = tuple[float, float]  # in ms, at the usual pace and as it was
 
 
 def settle() -> None:
@@ -42,10 +41,9 @@ def settle() -> None:
     loop.exec()
 
 
-def longest_ms(app: QApplication, yardstick: Yardstick, act: Callable[[], object]) -> Longest:
+def longest_ms(app: QApplication, act: Callable[[], object]) -> float:
     settle()
-    stretches = [yardstick.stretch(step) for step in (act, *[app.processEvents] * TURNS)]
-    return max(yardstick.own_ms(stretches)), max(one.took_ms for one in stretches)
+    return max(spent_ms(step) for step in (act, *[app.processEvents] * TURNS))
 
 
 def first_times(program: Program, page: DriftPage) -> Iterator[Action]:
@@ -96,15 +94,14 @@ def measure(app: QApplication, program: Program) -> None:
     settle()
     page = program.window.page(DRIFT)
     assert isinstance(page, DriftPage)
-    yardstick = Yardstick()
     for name, act in first_times(program, page):
-        print(json.dumps([name, longest_ms(app, yardstick, act)]))
+        print(json.dumps([name, longest_ms(app, act)]))
     rounds = [
-        [(name, longest_ms(app, yardstick, act)) for name, act in each_time(program, page)]
+        [(name, longest_ms(app, act)) for name, act in each_time(program, page)]
         for _ in range(ROUNDS)
     ]
     for same in zip(*rounds, strict=True):
-        print(json.dumps([same[0][0], min(longest for _, longest in same)]))
+        print(json.dumps([same[0][0], min(spent for _, spent in same)]))
 
 
 if __name__ == "__main__":

@@ -28,14 +28,19 @@ def _shown(qtbot, widget: QWidget) -> QWidget:
     return widget
 
 
-def test_keys_flow_into_the_next_line_where_the_width_ends(qtbot) -> None:
+@pytest.fixture
+def four_keys(qtbot) -> QWidget:
+    """In a flow wide enough for two in a line."""
     holder = QWidget()
     flow = Flow(holder)
-    keys = [Key(f"Key number {number}") for number in range(4)]
-    for key in keys:
-        flow.addWidget(key)
-    holder.resize(2 * keys[0].sizeHint().width() + 10, 400)
-    _shown(qtbot, holder)
+    for number in range(4):
+        flow.addWidget(Key(f"Key number {number}"))
+    holder.resize(2 * holder.findChild(Key).sizeHint().width() + 10, 400)
+    return _shown(qtbot, holder)
+
+
+def test_keys_flow_into_the_next_line_where_the_width_ends(four_keys: QWidget) -> None:
+    holder, flow, keys = four_keys, four_keys.layout(), four_keys.findChildren(Key)
     assert [key.y() == keys[0].y() for key in keys] == [True, True, False, False]
     assert flow.heightForWidth(10_000) < flow.heightForWidth(holder.width())
     keys[1].hide()
@@ -43,15 +48,8 @@ def test_keys_flow_into_the_next_line_where_the_width_ends(qtbot) -> None:
     assert flow.takeAt(9) is None
 
 
-def test_a_flow_asks_its_items_again_once_one_has_changed(qtbot) -> None:
-    holder = QWidget()
-    flow = Flow(holder)
-    keys = [Key(f"Key number {number}") for number in range(4)]
-    for key in keys:
-        flow.addWidget(key)
-    width = 2 * keys[0].sizeHint().width() + 10
-    holder.resize(width, 400)
-    _shown(qtbot, holder)
+def test_a_flow_asks_its_items_again_once_one_has_changed(four_keys: QWidget) -> None:
+    width, flow, keys = four_keys.width(), four_keys.layout(), four_keys.findChildren(Key)
     two_lines = flow.heightForWidth(width)
     keys[0].setText("A name as long as both of them together, and longer")
     QApplication.processEvents()
