@@ -124,7 +124,6 @@ class StarChoice(QWidget):
         kind = self._kinds.choice()
         typed = kind == COORDINATES
         self._by_hand.setVisible(typed)
-        self._list.setVisible(not typed)
         self._list.clear()
         for line in self._lines:
             if kind in (ANY, line.use):
@@ -134,6 +133,7 @@ class StarChoice(QWidget):
         if self._list.count():
             self._list.setCurrentRow(0)
         nothing = not typed and not self._list.count()
+        self._list.setVisible(not typed and not nothing)
         self._nothing.say(self._why_nothing() if nothing else "")
         self._watch.setEnabled(not nothing)
 

@@ -196,6 +196,9 @@ def test_a_star_from_the_list_comes_with_its_place_tonight(stars: StarChoice, qt
 def test_no_star_there_is_said(stars: StarChoice) -> None:
     stars.kinds().button("west").click()
     assert not stars.watch_button().isEnabled()
+    assert not stars.star_list().isVisible()  # an empty box would only puzzle
+    stars.kinds().button("any").click()
+    assert stars.star_list().isVisible()
 
 
 def test_a_star_by_its_coordinates(stars: StarChoice, qtbot) -> None:
