@@ -13,6 +13,7 @@ from scipy.ndimage import uniform_filter1d
 from core.language import say
 from core.tracking.periodic import PeriodicError
 from core.tracking.run import Run, UnusableRun
+from core.tracking.wander import drives_own
 
 Floats = NDArray[np.float64]
 
@@ -58,11 +59,10 @@ def motion(
 ) -> Motion:
     """The drive's own motion seen at a declination (None: the run's star); no axis drift in it.
 
-    The changing part is the run's residual, calmed by a running mean; what the air leaves in it is
-    taken off by the scatter of the north offsets, calmed alike. TRAINED leaves the changing part
-    alone, widened by what a mean of so many turns cannot know. GUIDED starts from UNGUIDED: the
-    guiding acts on it in `core.tracking.guideloop`. The drive's steady drift beyond the axis model
-    is in all of them; while the axis is unknown it holds the axis drift too.
+    The changing part is the run's residual, less what the air does in it. TRAINED leaves it alone,
+    widened by what a mean of so many turns cannot know. GUIDED starts from UNGUIDED: the guiding
+    acts on it in `core.tracking.guideloop`. The drive's steady drift beyond the axis model is in
+    all of them; while the axis is unknown it holds the axis drift too.
     """
     dec = result.declination_deg if declination_deg is None else declination_deg
     step_s = max(step_s, (result.utc_s[-1] - result.utc_s[0]) / _MOST_STEPS)
@@ -102,19 +102,26 @@ def _grid(result: PeriodicError, step_s: float) -> tuple[Floats, tuple[int, ...]
 
 
 def _changing(result: PeriodicError, run: Run, times: Floats) -> Floats:
-    """The part that does not repeat (n,), with the share of the air taken off its size."""
-    window_s = _SMOOTH_SHARE * result.period_s
-    calm = _calmed(result.utc_s, result.residual_arcsec, window_s)
-    lead = np.interp(times, result.utc_s, calm)
-    if run.north_arcsec is None:
-        return lead
+    """The part that does not repeat (n,), without the air.
+
+    Where the air cannot be told from the drive a running mean calms it.
+    """
+    own = None
+    if run.north_arcsec is not None:
+        air = np.interp(result.utc_s, run.utc_s, _air_arcsec(run))
+        own = drives_own(result.utc_s, result.residual_arcsec, air, result.piece, run.interval_s)
+    if own is None:
+        own = _calmed(result.utc_s, result.residual_arcsec, _SMOOTH_SHARE * result.period_s)
+    return np.interp(times, result.utc_s, own)
+
+
+def _air_arcsec(run: Run) -> Floats:
+    """What the air does (n,), as a lead of the drive: the north offsets less a curved trend."""
+    assert run.north_arcsec is not None
     minutes = (run.utc_s - run.utc_s[0]) / 60.0
     order = min(4, 1 + int(run.duration_s // 3600.0))
-    north = run.north_arcsec - np.polyval(np.polyfit(minutes, run.north_arcsec, order), minutes)
-    cos_dec = math.cos(math.radians(result.declination_deg))
-    air = float(np.var(_calmed(run.utc_s, north, window_s))) / cos_dec**2
-    own = max(float(np.var(lead)), 1e-12)
-    return lead * math.sqrt(max(1.0 - air / own, 0.0))
+    trend = np.polyval(np.polyfit(minutes, run.north_arcsec, order), minutes)
+    return np.asarray((run.north_arcsec - trend) / run.cos_declination)
 
 
 def _calmed(utc_s: Floats, values: Floats, window_s: float) -> Floats:
