@@ -29,10 +29,15 @@ class BoltBook:
         self._shelf = BoltShelf(settings)
         self._mount: Mount | None = None
 
+    @property
+    def key(self) -> str:
+        """Of the mount in use, "" for none."""
+        return "" if self._mount is None else self._mount.key
+
     def use(self, mount: Mount | None) -> None:
         """Open the book of this mount; of none, that of turns made with no mount chosen."""
         self._mount = mount
-        self._shelf.open("" if mount is None else mount.key)
+        self._shelf.open(self.key)
 
     def sentence(self) -> str:
         """Whose bolts these are."""
@@ -48,14 +53,21 @@ class BoltBook:
     def note(self, name: str, made: TurnMade, solution: Solution, site: Site) -> bool:
         """Learn from a turn and what was measured after it; `name` tells turns apart.
 
-        The same turn again, better measured, replaces what was noted. True when it taught.
+        The same turn again, better measured, replaces what was noted. True when it taught. It goes
+        into the book of the mount that was turned, whichever is in use by now.
         """
         if made.was is None:
             return False
         after = measured_alone(solution, made.expected(site))
         if after is None:
             return False
-        moved, sigma = _moved(made.was, after, site)
+        self._shelf.open(self.key if made.mount is None else made.mount)
+        has_taught = self._learn(name, made, _moved(made.was, after, site))
+        self._shelf.open(self.key)
+        return has_taught
+
+    def _learn(self, name: str, made: TurnMade, movement: tuple[Floats, Floats]) -> bool:
+        moved, sigma = movement
         counted = {AZIMUTH: made.azimuth_turns, ALTITUDE: made.altitude_turns}
         has_taught = False
         for index, (bolt, turns) in enumerate(counted.items()):

@@ -57,6 +57,7 @@ def _turn_made(made: TurnMade) -> dict[str, Any]:
         "altitude_turns": made.altitude_turns,
         "was": None if was is None else [was.sky_arcmin.tolist(), was.covariance_arcmin2.tolist()],
         "base": [made.base.tilt_deg, made.base.azimuth_deg],
+        "mount": made.mount,
     }
 
 
@@ -69,6 +70,7 @@ def _made_turn(kept: dict[str, Any]) -> TurnMade:
         _number(kept["altitude_turns"]),
         None if kept["was"] is None else _knowledge(*kept["was"]),
         Base(*(float(angle) for angle in kept["base"])),
+        None if kept.get("mount") is None else str(kept["mount"]),
     )
 
 

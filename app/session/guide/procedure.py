@@ -123,7 +123,9 @@ class Procedure:
     ) -> None:
         """The bolts are turned: a new axis state begins, with what the turn lets one know."""
         was = self.before() if solution is None else solution.knowledge
-        made = TurnMade(self._last_utc_s(), how, turn, *counted, was, self.guide.base)
+        made = TurnMade(
+            *(self._last_utc_s(), how, turn, *counted, was, self.guide.base, self._book.key)
+        )
         self._note_result(solution)
         self._keeper.put_adjustment(turn, counted)
         self._begin_axis_state(Event.BOLTS_TURNED, made)

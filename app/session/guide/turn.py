@@ -31,7 +31,8 @@ ACCURACY = {How.SEEN: SEEN_TURN, How.COUNTED: COUNTED_TURN, How.ADVISED: ADVISED
 @dataclass(frozen=True, eq=False)
 class TurnMade:
     """`turn`: how far the axis is believed to have moved. `azimuth_turns`, `altitude_turns`: of the
-    bolts, as counted, None where not. `was`: what was known before it, None for nothing.
+    bolts, as counted, None where not. `was`: what was known before it, None for nothing. `mount`:
+    key of the mount whose bolts they were, "" where none was chosen, None where it was not kept.
     """
 
     utc_s: float
@@ -41,6 +42,7 @@ class TurnMade:
     altitude_turns: float | None = None
     was: AxisKnowledge | None = None
     base: Base = field(default_factory=Base)
+    mount: str | None = None
 
     def expected(self, site: Site) -> AxisKnowledge | None:
         """What is known of the axis after it without looking again."""

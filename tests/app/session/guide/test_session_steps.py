@@ -11,6 +11,7 @@ from app.session.session import Session
 from app.sources.source import Reading
 from core.alignment.adjustment import Base, Turn
 from core.alignment.procedure import Stage
+from core.mount.equipment import Mount, MountKind
 from core.night.reportnight import Kind
 from core.sky.site import Air, Site
 from tests.app.session.scripted import ScriptedLog, counting_answer
@@ -105,6 +106,16 @@ def test_after_an_advised_turn_what_was_known_stays_useful_with_a_wider_error(ma
     session.begin_turning()
     session.bolts_turned()
     assert session.snapshot().guide.known is None
+
+
+def test_a_turn_stays_that_of_the_mount_in_use_when_it_was_made(made) -> None:
+    session = _session(made)
+    session.use_mount(Mount(key="screw", name="Screw", kind=MountKind.GERMAN_EQUATORIAL))
+    session.begin_leg(*VEGA)
+    session.begin_turning()
+    session.bolts_turned(How.ADVISED, Turn(-5.0, 2.0))
+    session.use_mount(None)
+    assert session.snapshot().guide.last_turn.mount == "screw"
 
 
 def test_a_leaning_base_is_part_of_the_turn(made, qtbot) -> None:

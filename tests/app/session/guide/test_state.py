@@ -43,7 +43,9 @@ def _guide() -> Guide:
     guide.stage, guide.north, guide.axis_state = Stage.TURN, North.EXCHANGED, 3
     guide.base, guide.exchanged, guide.turns_made = Base(1.5, 70.0), {"4 Vega"}, 2
     was = AxisKnowledge(np.array([3.0, -4.0]), np.array([[1.0, 0.1], [0.1, 2.0]]))
-    guide.last_turn = TurnMade(1.79e9, How.COUNTED, Turn(5.0, -6.0), 1.25, None, was, guide.base)
+    guide.last_turn = TurnMade(
+        *(1.79e9, How.COUNTED, Turn(5.0, -6.0), 1.25, None, was, guide.base, "screw")
+    )
     return guide
 
 
@@ -54,6 +56,15 @@ def test_what_is_kept_comes_back_the_same() -> None:
     assert again.stage is Stage.TURN
     assert again.last_turn is not None
     assert again.last_turn.turn == Turn(5.0, -6.0)
+    assert again.last_turn.mount == "screw"
+
+
+def test_a_turn_kept_before_mounts_were_told_apart_comes_back_without_one() -> None:
+    kept = as_json(_guide())
+    del kept["last_turn"]["mount"]
+    again = from_json(kept)
+    assert again.last_turn is not None
+    assert again.last_turn.mount is None
 
 
 @pytest.mark.parametrize("kept", [None, 5, {}, {"version": 1}, {"version": 99, "stage": "WATCH"}])

@@ -140,6 +140,21 @@ def test_each_mount_has_a_book_of_its_own_and_keeps_it_by_another_name() -> None
     assert again.scale(AZIMUTH).arcmin_per_turn == pytest.approx(50.0, abs=2.0)
 
 
+@pytest.mark.parametrize(("mount", "taught"), [("screw", SCREW), ("", None), (None, WEDGE)])
+def test_a_turn_teaches_the_mount_that_was_turned_not_the_one_in_use_by_now(
+    mount: str | None, taught: Mount | None
+) -> None:
+    book = BoltBook(Memory())
+    book.use(WEDGE)
+    made = replace(_made(Turn(-20.0, 0.0), azimuth_turns=1.0), mount=mount)
+    assert book.note("one", made, _solution(*_after(Turn(-20.0, 0.0))), SITE)
+    for one in (WEDGE, replace(SCREW, azimuth_bolt_arcmin_per_turn=None), None):
+        book.use(one)
+        found = book.scale(AZIMUTH)
+        key = "" if one is None else one.key
+        assert (found is not None) == (key == ("" if taught is None else taught.key))
+
+
 def test_without_a_mount_there_is_a_book_of_its_own_and_a_sentence() -> None:
     settings = Memory()
     book = BoltBook(settings)
