@@ -139,7 +139,9 @@ class Program(QObject):
         from app.pages.log.page import LogPage
 
         if self.session is None:
-            self.window.say(self.tr("The program is not ready yet: drop the file once more."))
+            self.window.say(
+                self.tr("The program is not ready yet: drop the file once more."), "drop"
+            )
             return
         log = self.window.page(LOG)
         if isinstance(log, LogPage) and log.isVisible() and log.takes(path):
@@ -153,7 +155,8 @@ class Program(QObject):
     def _keep_language(self, code: str) -> None:
         self._settings.setValue(translation.SETTING, code)
         name = translation.NAMES[code]
-        self.window.say(self.tr("From the next start on: {language}.").format(language=name))
+        said = self.tr("From the next start on: {language}.").format(language=name)
+        self.window.say(said, "language")
 
     def _is_kept(self) -> bool:
         """Whether all that was measured is on disk."""

@@ -241,9 +241,9 @@ class Window(QMainWindow):
     def show_site(self, site: Site | None) -> None:
         self._strip.show_site(site)
 
-    def say(self, sentence: str) -> None:
-        """A sentence that must not be missed."""
-        self._notice.say(sentence)
+    def say(self, sentence: str, subject: str = "") -> None:
+        """A sentence that must not be missed, until it is read or another tells of its subject."""
+        self._notice.say(sentence, subject)
 
     def asking(self) -> Asking:
         """A question to the person, above the page."""
@@ -263,7 +263,7 @@ class Window(QMainWindow):
         """One file at a time, so that nobody wonders which of them was taken."""
         files = _dropped_files(event.mimeData())
         if len(files) > 1:
-            self.say(self.tr("Drop one file at a time: none of these was taken."))
+            self.say(self.tr("Drop one file at a time: none of these was taken."), "drop")
         elif files:
             event.acceptProposedAction()
             self.file_dropped.emit(files[0])

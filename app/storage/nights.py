@@ -54,6 +54,8 @@ class NightLog(NightWritten):
         self._on_notice = on_notice
         self._connect = connect
         self._settings: dict[str, Any] = {}
+        self._at_opening: dict[str, Any] = {}
+        self._others: frozenset[str] = frozenset()  # keys the other copy changed since
         outside = Outside(
             reopen=self._reopen,
             open_to_read=lambda: open_to_read(path),
@@ -77,6 +79,7 @@ class NightLog(NightWritten):
         log = cls(path, clock, on_trouble, on_notice, connect, retry_s)
         log._writer.start()
         log._settings = log._writer.read(load_settings) or {}
+        log._at_opening = dict(log._settings)
         return log
 
     @property
@@ -111,8 +114,13 @@ class NightLog(NightWritten):
         return self._beside(loaded[0], now_utc_s) if self.is_read_only else self._resume(*loaded)
 
     def put_setting(self, key: str, value: Any) -> None:
-        """Keeps a setting, anything JSON can hold; TypeError or ValueError for the rest."""
-        if self.is_read_only:  # the other copy may have changed it meanwhile: then it stays so
+        """Keeps a setting, anything JSON can hold; TypeError or ValueError for the rest.
+
+        What another copy changed while this one only read stays as it is on disk.
+        """
+        if (
+            self.is_read_only or key in self._others
+        ):  # the other copy may have changed it meanwhile: then it stays so
             write = write_setting_over(key, value, self._settings.get(key))
         else:
             write = write_setting(key, value)
@@ -161,7 +169,17 @@ class NightLog(NightWritten):
         opened = open_log(self._path, self._connect)
         for notice in opened.notices:
             self._on_notice(notice)
+        if self.is_read_only:
+            self._find_what_the_other_changed(opened)
         return opened
+
+    def _find_what_the_other_changed(self, opened: Opened) -> None:
+        now = load_settings(opened.connection)
+        self._others = frozenset(
+            key for key, value in now.items() if value != self._at_opening.get(key)
+        )
+        if any(not key.split()[-1].isdigit() for key in self._others):  # not of a night alone
+            self._on_notice(sentences.others_settings_stay())
 
     def _rows_of_tonight(self) -> list[Write]:
         """What a fresh file needs to go on with this night, all but the readings so far."""

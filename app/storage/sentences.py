@@ -72,6 +72,15 @@ def took_over(path: Path) -> str:
     )
 
 
+def others_settings_stay() -> str:
+    """The other copy changed what this one knows as it was, and would write over."""
+    return say(
+        "While this copy of the program only read, the other one changed what both keep, such as "
+        "the equipment or the places. That stays as the other one left it, and what you change of "
+        "it here is not kept. Close this copy and open it again to go on with it."
+    )
+
+
 def read_only(path: Path) -> str:
     """Something was to be written into a log that another copy writes."""
     return say(

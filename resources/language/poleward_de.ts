@@ -7382,6 +7382,11 @@
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
+   <source>While this copy of the program only read, the other one changed what both keep, such as the equipment or the places. That stays as the other one left it, and what you change of it here is not kept. Close this copy and open it again to go on with it.</source>
+   <translation>Während diese Kopie des Programms nur las, hat die andere geändert, was beide behalten, etwa die Ausrüstung oder die Orte. Das bleibt, wie es die andere hinterließ, und was Sie hier daran ändern, wird nicht behalten. Schließen Sie diese Kopie und öffnen Sie sie neu, um damit weiterzumachen.</translation>
+  </message>
+  <message>
+   <location filename="app/storage/sentences.py" />
    <source>nights: {nights}, legs: {legs}, readings: {readings:,}</source>
    <translation>Nächte: {nights}, Etappen: {legs}, Ablesungen: {readings:,}</translation>
   </message>

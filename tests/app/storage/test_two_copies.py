@@ -172,6 +172,43 @@ def test_settings_of_the_first_copy_are_not_written_over(path: Path, told: Told)
     assert kept == of_first | {"second": "of the second"}
 
 
+def test_after_taking_over_what_the_other_changed_still_stays_and_that_is_said(
+    path: Path, told: Told
+) -> None:
+    first = Told().open(path)
+    first.put_setting("equipment", ["one"])
+    first.put_setting("plans", "old")
+    assert first.flush()
+    second = told.open(path)
+    second.resume_or_begin_night(NOW_UTC_S)
+    first.put_setting("equipment", ["one", "two"])
+    assert first.close()
+    told.wait(lambda sentence: sentence is None)
+    assert any("Close this copy and open it again" in one for one in told.notices)
+    second.put_setting("equipment", ["one", "three"])
+    second.put_setting("equipment", ["one", "four"])
+    second.put_setting("plans", "new")
+    assert second.close()
+    again = Told().open(path)
+    assert again.get_setting("equipment") == ["one", "two"]
+    assert again.get_setting("plans") == "new"
+    assert again.close()
+
+
+def test_nothing_is_said_of_the_steps_of_the_other_copys_own_night(path: Path, told: Told) -> None:
+    first = Told().open(path)
+    first.put_setting("guide 17", {"stage": "WATCH"})
+    assert first.flush()
+    second = told.open(path)
+    second.resume_or_begin_night(NOW_UTC_S)
+    first.put_setting("guide 17", {"stage": "TURN"})
+    first.put_setting("goal 17", 2.0)
+    assert first.close()
+    told.wait(lambda sentence: sentence is None)
+    assert not any("open it again" in one for one in told.notices)
+    assert second.close()
+
+
 def test_words_that_wait_are_known_of(path: Path, told: Told) -> None:
     first, second = Told().open(path), told.open(path)
     second.resume_or_begin_night(NOW_UTC_S)

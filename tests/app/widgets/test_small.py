@@ -150,6 +150,20 @@ def test_a_notice_is_closed_by_its_key(qtbot) -> None:
     assert notice.sentence() == ""
 
 
+def test_notices_not_read_yet_stand_together_newest_last_and_one_on_a_subject(qtbot) -> None:
+    notice = Notice()
+    qtbot.addWidget(notice)
+    notice.say("From the next start on: German.", "language")
+    notice.say("The log was damaged.")
+    notice.say("This copy writes now.")
+    notice.say("The log was damaged.")
+    notice.say("From the next start on: English.", "language")
+    lines = ["This copy writes now.", "The log was damaged.", "From the next start on: English."]
+    assert notice.sentence().splitlines() == lines
+    notice.say("The drive is full.")
+    assert notice.sentence().splitlines() == [*lines[1:], "The drive is full."]
+
+
 def test_columns_follow_words_that_grow(qtbot) -> None:
     words = [QLabel("few"), QLabel("few")]
     for one in words:
