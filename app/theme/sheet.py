@@ -37,6 +37,7 @@ QLabel[voice="title"] { font-size: ${title}px; font-weight: 600; }
 QLabel[voice="question"] { font-size: ${question}px; font-weight: 600; }
 QLabel[voice="quiet"] { color: $quiet; }
 QLabel[voice="small"] { color: $quiet; font-size: ${small}px; }
+QLabel[voice="caution"] { font-weight: 600; }
 QLabel[voice="alarm"] { color: $alarm; font-weight: 600; }
 QLabel[voice="mark"] { font-size: ${brand}px; font-weight: 600; color: $accent; }
 
@@ -91,7 +92,7 @@ QListView, QTreeView, QTableView, QListWidget {
     selection-background-color: $chosen; selection-color: $text;
 }
 QListView:focus, QTreeView:focus, QTableView:focus { border: 3px solid $accent; }
-QListView::item, QListWidget::item { min-height: ${touch}px; padding: 0 ${half}px; }
+QListView::item, QListWidget::item { min-height: ${touch}px; padding: 4px ${half}px; }
 QTreeView::item, QTableView::item { padding: 4px; }
 QListView::item:selected, QTreeView::item:selected, QTableView::item:selected {
     background: $chosen; color: $text;

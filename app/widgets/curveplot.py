@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QHBoxLayout, QSizePolicy, QVBoxLayou
 from app.theme.theme import Theme
 from app.widgets.curves import Curve, Ink, Picture, joined
 from app.widgets.key import Key
+from app.widgets.namedaxis import named_axes
 from app.widgets.text import Text
 
 HEIGHT_PX = 300
@@ -36,7 +37,7 @@ class CurvePlot(QWidget):
         self._theme = theme
         self._picture: Picture | None = None
         self._at = 0.0
-        self._view = pg.PlotWidget()
+        self._view = pg.PlotWidget(axisItems=named_axes())
         self._plot = self._view.getPlotItem()
         self._cursor = pg.InfiniteLine(angle=90)
         self._title = Text("", "title")

@@ -14,6 +14,7 @@ from app.theme.theme import Theme
 from app.widgets.drawnlegs import DrawnLegs
 from app.widgets.driftseries import DriftSeries
 from app.widgets.key import Key
+from app.widgets.namedaxis import named_axes
 from app.widgets.plotkeys import PlotKeys
 from app.widgets.plotreading import PlotReading, nearest
 from app.widgets.plotwalk import PlotWalk
@@ -51,7 +52,7 @@ class DriftPlot(QWidget):
         self._ask: Feed = _no_legs
         self._legs: Sequence[DriftSeries] = ()
         self._is_following = True
-        self._view = _View()
+        self._view = _View(axisItems=named_axes())
         self._plot = self._view.getPlotItem()
         self._box = self._plot.getViewBox()
         self._curves = DrawnLegs(self._plot, theme)

@@ -16,6 +16,8 @@ if TYPE_CHECKING:
 Floats = NDArray[np.float64]
 NOTHING: Floats = np.empty(0)
 LEAST_ROOM_ARCSEC = 2.0
+MOST_GROUPS = 24  # of readings nobody has judged yet
+FEWEST_IN_GROUP = 5
 
 
 NO_PAUSES = np.empty(0, np.intp)
@@ -33,7 +35,8 @@ def _no_pauses() -> NDArray[np.intp]:
 class DriftSeries:
     """Minutes since the leg began against north drift in seconds of arc, (n,) unless said.
 
-    `mean_*` (k,): group means. `line_*`, `low_*`, `high_*` (m,): fitted line and its 95 % band.
+    `mean_*` (k,): group means, before a fit medians. `line_*`, `low_*`, `high_*` (m,): fitted line
+    and its 95 % band.
     `set_aside` (n,): readings the fit left out. `steps`: minute and size of each jump.
     `pauses`: indices of the readings after which none came for long.
     `index`: which shape the leg has. `judged`: the fit all of it comes from, None without one.
@@ -80,7 +83,10 @@ def series(leg: Leg, trend: LegTrend | None, index: int) -> DriftSeries:
         zero = float(leg.north_arcsec[0])
         untouched = np.zeros(len(minutes), bool)
         arcsec = leg.north_arcsec - zero
-        return DriftSeries(leg.label, index, start, minutes, arcsec, untouched, pauses=leg.pauses)
+        middles = (_middles(minutes), _middles(arcsec))
+        return DriftSeries(
+            *(leg.label, index, start, minutes, arcsec, untouched, *middles), pauses=leg.pauses
+        )
     zero = float(trend.curve_arcsec[0])
     return DriftSeries(
         leg.label,
@@ -98,6 +104,16 @@ def series(leg: Leg, trend: LegTrend | None, index: int) -> DriftSeries:
         tuple(((step.utc_s - start) / 60.0, step.size_arcsec) for step in trend.steps),
         trend,
         leg.pauses,
+    )
+
+
+def _middles(values: Floats) -> Floats:
+    """Medians of neighbours (k,), which a gust does not move; none of a few."""
+    count = min(MOST_GROUPS, len(values) // FEWEST_IN_GROUP)
+    return (
+        np.array([np.median(group) for group in np.array_split(values, count)])
+        if count
+        else NOTHING
     )
 
 

@@ -39,7 +39,7 @@ def figure_of(text: str, quantity: Quantity, is_whole: bool = False) -> float | 
     if is_whole and value != int(value):
         raise UnusableFigure(say("{typed} is not a whole number.", typed=plain))
     if quantity.low > 0.0 >= value:
-        raise UnusableFigure(say("It is above zero; {value:g} cannot be.", value=value))
+        raise UnusableFigure(say("It must be above zero; {value:g} is not.", value=value))
     if not quantity.low <= value <= quantity.high:
         raise UnusableFigure(
             say(

@@ -67,7 +67,8 @@ class LegCurves:
         return len(leg.minutes), edges, self._fit_state(leg)
 
     def _fit_state(self, leg: DriftSeries) -> object:
-        return leg.judged, self._theme.look, self._theme.scale
+        made_from = len(leg.minutes) if leg.judged is None else leg.judged
+        return made_from, self._theme.look, self._theme.scale
 
     def show(self, leg: DriftSeries, left: float, right: float, columns: int) -> None:
         """`left`, `right`: minutes at the edges of the picture, `columns` pixels wide."""
@@ -171,9 +172,12 @@ class LegCurves:
         self._name.setText(leg.label, color=colour)
         self._lay_under(self._name)
         self._name.setFont(self._font())
-        fitted = len(leg.line_minutes) > 0
-        x = leg.line_minutes if fitted else leg.minutes
-        y = leg.line_arcsec if fitted else leg.arcsec
+        drawn = (
+            (leg.line_minutes, leg.line_arcsec),
+            (leg.mean_minutes, leg.mean_arcsec),
+            (leg.minutes, leg.arcsec),
+        )
+        x, y = next((one for one in drawn if len(one[0])), drawn[-1])
         if len(x):
             at = min(float(x[-1]), right - per_px * self._name.boundingRect().width())
             self._name.setPos(at, float(np.interp(at, x, y)))

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QApplication, QHBoxLayout, QSizePolicy, QVBoxLayou
 
 from app.theme.theme import Theme
 from app.widgets.key import Key
+from app.widgets.namedaxis import named_axes
 from app.widgets.text import Text
 
 Floats = NDArray[np.float64]
@@ -47,7 +48,7 @@ class SmearPlot(QWidget):
         super().__init__(parent)
         self._theme = theme
         self._lines: SmearLines | None = None
-        self._view = _View()
+        self._view = _View(axisItems=named_axes())
         self._plot = self._view.getPlotItem()
         self._corner = self._plot.plot([], [])
         self._centre = self._plot.plot([], [])

@@ -7,7 +7,9 @@ from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
 
 class Text(QLabel):
-    """`voice` is how loud: figure, turn, time, title, question, quiet, small, alarm; or plain."""
+    """`voice` is how loud: figure, turn, time, title, question, quiet, small, caution, alarm; or
+    plain.
+    """
 
     def __init__(self, text: str = "", voice: str = "", parent: QWidget | None = None) -> None:
         super().__init__(text, parent)

@@ -245,10 +245,10 @@ def _sentence(total: float, limit: Limit, growth: float | None, has_findings: bo
     percent = 100.0 * growth
     if has_findings:
         return say(
-            "{start}, which costs {percent:.0f} % of star width.", start=start, percent=percent
+            "{start}, which makes the stars {percent:.0f} % wider.", start=start, percent=percent
         )
     return say(
-        "{start}, which costs {percent:.0f} % of star width; no fault of the guiding shows, so "
+        "{start}, which makes the stars {percent:.0f} % wider; no fault of the guiding shows, so "
         "suspect the air.",
         start=start,
         percent=percent,

@@ -1570,12 +1570,17 @@
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
+   <source>too far: {seen:.1f}′ of {wanted:.1f}′</source>
+   <translation>zu weit: {seen:.1f}′ von {wanted:.1f}′</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/turnwords.py" />
    <source>up</source>
    <translation>aufwärts</translation>
   </message>
   <message>
    <location filename="app/pages/drift/turnwords.py" />
-   <source>{left:.1f}′ left</source>
+   <source>{left:.1f}′ to go</source>
    <translation>noch {left:.1f}′</translation>
   </message>
   <message>
@@ -1592,6 +1597,11 @@
    <location filename="app/pages/drift/verdictwords.py" />
    <source>Aligning on the {aim}. The ± is the 95 % range.</source>
    <translation>Ziel der Achse: {aim}. Das ± ist der 95-%-Bereich.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/verdictwords.py" />
+   <source>Enter your site: with it these legs can tell.</source>
+   <translation>Geben Sie Ihren Standort ein: Mit ihm sagen diese Etappen etwas.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/verdictwords.py" />
@@ -2020,8 +2030,8 @@
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
-   <source>No night is in the log yet: the first leg or note makes one of tonight.</source>
-   <translation>Noch steht keine Nacht im Nachtbuch: Die erste Etappe oder Notiz macht heute zu einer.</translation>
+   <source>No night is in the log yet: the first leg on the Drift page, or a note, makes one of tonight. What is done on the practice sky is not kept.</source>
+   <translation>Noch steht keine Nacht im Nachtbuch: Die erste Etappe auf der Seite Drift oder eine Notiz macht heute zu einer. Was am Übungshimmel geschieht, wird nicht behalten.</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
@@ -2385,8 +2395,8 @@
   </message>
   <message>
    <location filename="app/pages/mount/cautions.py" />
-   <source>Caution: axes locked. Counterweight on first and off last, toe stop in. Fingers clear. Lift with two.</source>
-   <translation>Vorsicht: Achsen klemmen. Gegengewicht zuerst an, zuletzt ab, Endanschlag eingeschraubt. Finger weg vom Spalt. Zu zweit heben.</translation>
+   <source>Caution: axes locked. Counterweight on first and off last, toe stop in. Fingers clear. Lift with two people.</source>
+   <translation>Vorsicht: Achsen geklemmt lassen. Gegengewicht zuerst an, zuletzt ab, Endanschlag eingeschraubt. Finger weg vom Spalt. Zu zweit heben.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/cautions.py" />
@@ -3597,8 +3607,8 @@
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
-   <source>{span} without light</source>
-   <translation>{span} ohne Licht</translation>
+   <source>{span} without exposing</source>
+   <translation>{span} ohne Belichtung</translation>
   </message>
   <message>
    <location filename="app/pages/plan/factwords.py" />
@@ -3662,8 +3672,8 @@
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
-   <source>Last exposure ends {stops}, flip at {turns}, on again at {resumes}: {lost} without light. Before: tube {before}. After: tube {after}.</source>
-   <translation>Letzte Belichtung endet {stops}, Umschlagen um {turns}, weiter um {resumes}: {lost} ohne Licht. Vorher: Rohr {before}. Nachher: Rohr {after}.</translation>
+   <source>Last exposure ends {stops}, flip at {turns}, on again at {resumes}: {lost} without exposing. Before: tube {before}. After: tube {after}.</source>
+   <translation>Letzte Belichtung endet {stops}, Umschlagen um {turns}, weiter um {resumes}: {lost} ohne Belichtung. Vorher: Rohr {before}. Nachher: Rohr {after}.</translation>
   </message>
   <message>
    <location filename="app/pages/plan/flipsection.py" />
@@ -4689,6 +4699,11 @@
    <location filename="app/pages/rotation/pictures.py" />
    <source>upper stop</source>
    <translation>oberer Anschlag</translation>
+  </message>
+  <message>
+   <location filename="app/pages/rotation/pictures.py" />
+   <source>what is left</source>
+   <translation>was bleibt</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skymaps.py" />
@@ -7582,13 +7597,13 @@
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
-   <source>It is above zero; {value:g} cannot be.</source>
-   <translation>Der Wert liegt über null; {value:g} kann nicht sein.</translation>
+   <source>It lies between {low:g} and {high:g}{unit}.</source>
+   <translation>Der Wert liegt zwischen {low:g} und {high:g}{unit}.</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
-   <source>It lies between {low:g} and {high:g}{unit}.</source>
-   <translation>Der Wert liegt zwischen {low:g} und {high:g}{unit}.</translation>
+   <source>It must be above zero; {value:g} is not.</source>
+   <translation>Der Wert muss über null liegen; {value:g} tut das nicht.</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
@@ -9923,7 +9938,7 @@
   <message>
    <location filename="core/mount/handling.py" />
    <source>Stand the tripod firm and level, legs locked; on ice, sand or in the dark take more care.</source>
-   <translation>Das Stativ fest und waagerecht aufstellen, Beine geklemmt; auf Eis, Sand oder im Dunkeln doppelt aufpassen.</translation>
+   <translation>Das Stativ fest und waagrecht aufstellen, Beine geklemmt; auf Eis, Sand oder im Dunkeln doppelt aufpassen.</translation>
   </message>
   <message>
    <location filename="core/mount/handling.py" />
@@ -10543,7 +10558,7 @@
   <message>
    <location filename="core/mount/skysetup.py" />
    <source>Level the base first, in two directions at right angles: what is left of its tilt is then small enough for a few stars to take out.</source>
-   <translation>Richten Sie zuerst die Basis waagerecht, in zwei Richtungen im rechten Winkel: Was von ihrer Neigung bleibt, ist dann klein genug, dass einige Sterne es beseitigen.</translation>
+   <translation>Richten Sie zuerst die Basis waagrecht, in zwei Richtungen im rechten Winkel: Was von ihrer Neigung bleibt, ist dann klein genug, dass einige Sterne es beseitigen.</translation>
   </message>
   <message>
    <location filename="core/mount/skysetup.py" />
@@ -12327,13 +12342,13 @@
   </message>
   <message>
    <location filename="core/tracking/guiding.py" />
-   <source>{start}, which costs {percent:.0f} % of star width.</source>
-   <translation>{start}; das kostet {percent:.0f} % der Sternbreite.</translation>
+   <source>{start}, which makes the stars {percent:.0f} % wider.</source>
+   <translation>{start}; das macht die Sterne um {percent:.0f} % breiter.</translation>
   </message>
   <message>
    <location filename="core/tracking/guiding.py" />
-   <source>{start}, which costs {percent:.0f} % of star width; no fault of the guiding shows, so suspect the air.</source>
-   <translation>{start}; das kostet {percent:.0f} % der Sternbreite. Ein Fehler des Guidings zeigt sich nicht, verdächtig ist also die Luft.</translation>
+   <source>{start}, which makes the stars {percent:.0f} % wider; no fault of the guiding shows, so suspect the air.</source>
+   <translation>{start}; das macht die Sterne um {percent:.0f} % breiter. Ein Fehler des Guidings zeigt sich nicht, verdächtig ist also die Luft.</translation>
   </message>
   <message>
    <location filename="core/tracking/guiding.py" />
@@ -13087,7 +13102,7 @@
   </message>
   <message>
    <location filename="resources/checklist.json" />
-   <source>Cold makes careless. Dress for sitting still, wear gloves at bare metal, go in and warm up before hands go numb, and do not drive tired.</source>
+   <source>Cold makes people careless. Dress for sitting still, wear gloves at bare metal, go in and warm up before hands go numb, and do not drive tired.</source>
    <translation>Kälte macht leichtsinnig. Kleiden Sie sich fürs Stillsitzen, tragen Sie Handschuhe an blankem Metall, gehen Sie hinein und wärmen Sie sich auf, bevor die Hände taub werden, und fahren Sie nicht müde.</translation>
   </message>
   <message>
@@ -13577,7 +13592,7 @@
   </message>
   <message>
    <location filename="resources/checklist.json" />
-   <source>Wind and dew decide more than the equipment whether the night is worth the way.</source>
+   <source>Wind and dew decide more than the equipment whether the night is worth the journey.</source>
    <translation>Wind und Tau entscheiden mehr als die Ausrüstung, ob die Nacht den Weg lohnt.</translation>
   </message>
   <message>

@@ -108,7 +108,7 @@ class ByHand(QWidget):
         self._star = star
         if self._form.choice() == ONCE:
             self._show(self._single)
-            self._single.begin()
+            self._single.begin(star.name)
             return
         self._session.begin_leg(star.name, star.ra_deg, star.dec_deg)
         self._source.start()

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 from app.widgets.key import Key
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
+from core.language import say
 from core.sky.site import Site
 
 
@@ -30,7 +31,7 @@ class PracticeBand(Panel):
         """`site` of the practice under way, None when what is seen is real."""
         self.setVisible(site is not None)
         if site is not None:
-            where = site.name or self.tr("your site")
+            where = say(site.name) if site.name else self.tr("your site")
             self._said.say(
                 self.tr(
                     "Practice at {where}: nothing here is kept; your own night is untouched."

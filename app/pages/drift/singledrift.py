@@ -29,6 +29,7 @@ class SingleDriftForm(QWidget):
         """`now`: seconds since 1970-01-01 UTC."""
         super().__init__(parent)
         self._now = now
+        self._star = Text("", "title")
         self._moved = Field(self.tr("It moved, in ″"), "12")
         self._side = Choice(
             self.tr("To the"), [(NORTH, self.tr("North")), (SOUTH, self.tr("South"))]
@@ -55,14 +56,15 @@ class SingleDriftForm(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         asked = (self._moved, self._side, self._minutes, self._when, self._utc, self._error)
-        for part in (*asked, self._wrong, self._add, self._back):
+        for part in (self._star, *asked, self._wrong, self._add, self._back):
             column.addWidget(part)
         for hidden in (self._utc, self._wrong):
             hidden.hide()
         for field in (self._moved, self._minutes, self._utc, self._error):
             field.submitted.connect(self.submit)
 
-    def begin(self) -> None:
+    def begin(self, star: str) -> None:
+        self._star.setText(star)
         self._moved.setFocus()
 
     def submit(self) -> None:
@@ -88,6 +90,9 @@ class SingleDriftForm(QWidget):
             "utc": self._utc,
             "error": self._error,
         }
+
+    def star(self) -> str:
+        return self._star.text()
 
     def side(self) -> Choice:
         return self._side

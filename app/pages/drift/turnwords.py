@@ -62,12 +62,14 @@ def bolt_words(bolt: str, guide: GuideView, latitude_deg: float) -> BoltWords:
     seen = _of(bolt, guide.seen.azimuth_arcmin, guide.seen.altitude_arcmin)
     left = wanted - seen
     so_far = say("so far {seen:.1f}′ of {wanted:.1f}′", seen=abs(seen), wanted=abs(wanted))
+    if abs(seen) > abs(wanted):
+        so_far = say("too far: {seen:.1f}′ of {wanted:.1f}′", seen=abs(seen), wanted=abs(wanted))
     if seen * wanted < 0.0 and abs(seen) > REACHED_ARCMIN:
         so_far = say("{seen:.1f}′ the other way so far", seen=abs(seen))
     if abs(left) < REACHED_ARCMIN:
         return BoltWords(say("stop"), say("there"), turns, so_far, left, is_reached=True)
     way = _way(bolt, left, latitude_deg)
-    return BoltWords(way, say("{left:.1f}′ left", left=abs(left)), turns, so_far, left)
+    return BoltWords(way, say("{left:.1f}′ to go", left=abs(left)), turns, so_far, left)
 
 
 def turns_words(wanted_arcmin: float, bolt: BoltView, moves: Moves) -> str:

@@ -32,7 +32,9 @@ def verdict(snapshot: Snapshot, is_led: bool = False) -> Verdict:
 
 def _waiting(snapshot: Snapshot) -> Verdict:
     nothing = AxisVerdict("", say(NOT_YET), "")
-    if snapshot.watching is None:
+    if snapshot.site is None and snapshot.legs:
+        sentence = say("Enter your site: with it these legs can tell.")
+    elif snapshot.watching is None:
         sentence = say("Watch a star to find out.")
     else:
         sentence = say(

@@ -182,9 +182,10 @@ class Work(QWidget):
 
 
 def _has_verdict(snapshot: Snapshot) -> bool:
-    """While the bolts are turned their own figures are larger."""
+    """While the bolts are turned their own figures are larger; without a star there are none."""
     stage = snapshot.guide.stage
-    return stage is not Stage.TURN and (bool(snapshot.legs) or stage is not Stage.CHOOSE)
+    without = (Stage.CHOOSE, Stage.DONE)
+    return stage is not Stage.TURN and (bool(snapshot.legs) or stage not in without)
 
 
 def _step(snapshot: Snapshot) -> object:

@@ -101,6 +101,7 @@ class NightList(Panel):
         for part in (self._search, self._said):
             self.column.addWidget(part)
         self.column.addWidget(self._list, 1)
+        self.column.addStretch()  # where there is nothing to list
         self._said.hide()
         self.setFocusProxy(self._list)
 
@@ -124,11 +125,15 @@ class NightList(Panel):
         self._nights, self._zone = nights, zone
         self._list.show_rows([NightRow(night) for night in nights], zone, opened)
         count = len(nights)
+        self._list.setVisible(count > 0)
         if not is_whole:
             self._said.say(self.tr("The newest nights; earlier ones are being read."))
         elif not count:
             self._said.say(
-                self.tr("No night is in the log yet: the first leg or note makes one of tonight.")
+                self.tr(
+                    "No night is in the log yet: the first leg on the Drift page, or a note, makes "
+                    "one of tonight. What is done on the practice sky is not kept."
+                )
             )
         else:
             self._said.say(
@@ -152,6 +157,7 @@ class NightList(Panel):
             if night.night_id in texts
         ]
         self._list.show_rows(rows, self._zone, opened)
+        self._list.setVisible(bool(rows))
         one = len(found) == 1
         self._said.say(
             self.tr("Found in 1 night.")

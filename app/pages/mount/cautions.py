@@ -18,7 +18,7 @@ class ShortCaution(Panel):
         self.words = Text(
             self.tr(
                 "Caution: axes locked. Counterweight on first and off last, toe stop in. "
-                "Fingers clear. Lift with two."
+                "Fingers clear. Lift with two people."
             ),
             "alarm",
         )

@@ -97,7 +97,7 @@ def _flip(study: Study, zone: Zone) -> Fact:
     if not plan.needed:
         return Fact(say("none"), say("needed in this session"))
     first = plan.interruptions[0]
-    words = say("{span} without light", span=span_words(first.lost_s))
+    words = say("{span} without exposing", span=span_words(first.lost_s))
     if len(plan.interruptions) > 1:
         words = say("the first of {count}", count=len(plan.interruptions))
     return Fact(clock_words(zone, first.turns_utc_s), words)

@@ -214,7 +214,7 @@ class FlipSection(QWidget):
     def _flip_words(self, one: Interruption, zone: Zone) -> str:
         return self.tr(
             "Last exposure ends {stops}, flip at {turns}, on again at {resumes}: {lost} without "
-            "light. Before: tube {before}. After: tube {after}."
+            "exposing. Before: tube {before}. After: tube {after}."
         ).format(
             stops=clock_words(zone, one.stops_utc_s),
             turns=clock_words(zone, one.turns_utc_s),

@@ -59,7 +59,7 @@ class HiddenView(QWidget):
         bodies.column.addWidget(Text(self._how(), "small"))
         bodies.column.addWidget(self._marks)
         bodies.column.addWidget(self._mark)
-        bodies.column.addWidget(Text(say(SUN_CAUTION), "small"))
+        bodies.column.addWidget(Text(say(SUN_CAUTION), "caution"))
         shadow = Panel(self.tr("By the Sun's shadow at noon"))
         shadow.column.addWidget(self._shadow)
         shadow.column.addWidget(Text(say(SHADOW_CAUTION), "alarm"))

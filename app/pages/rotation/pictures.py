@@ -187,7 +187,7 @@ def residual(study: Study, zone: Zone) -> NightPicture:
         bound = max(1.15 * float(np.nanmax(np.abs(left), initial=0.0)), 0.02)
         rows = (
             _graph(
-                *(say("Rotation that is left, degrees per hour"), way, say("left"), left),
+                *(say("Rotation that is left, degrees per hour"), way, say("what is left"), left),
                 *((-bound, bound), _hour),
             ),
         )

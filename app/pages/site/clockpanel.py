@@ -67,7 +67,7 @@ class ClockPanel(Panel):
         self._civil = _Time(self.tr("Local time"))
         self._sidereal = _Time(self.tr("Sidereal time"))
         self._field = Field(self.tr("Time zone"), self.tr("empty: the computer's own"))
-        self._check, self._caution = Text(), Text(say(SUN_CAUTION), "small")
+        self._check, self._caution = Text(), Text(say(SUN_CAUTION), "caution")
         self._doubt, self._earth = Text("", "alarm"), Text("", "small")
         self._is_right = Key(self.tr("The clock is right"))
         self._is_right.clicked.connect(self._checked)

@@ -5,8 +5,16 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QFileDialog,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QWidget,
+)
 
+from app.theme.look import LOOKS
 from app.theme.sheet import TOUCH_PX
 from app.widgets.caret import colour_caret
 from app.widgets.choice import Choice
@@ -179,3 +187,28 @@ def test_columns_follow_words_that_grow(qtbot) -> None:
     QApplication.processEvents()
     assert columns.heightForWidth(250) >= before + words[0].heightForWidth(250) // 2
     assert words[0].height() >= words[0].heightForWidth(words[0].width())
+
+
+def test_the_focus_stands_out_on_a_filled_key_in_every_look(qtbot, theme) -> None:
+    holder = QWidget()
+    keys = [Key(words, "primary") for words in ("Watch", "Turn")]
+    row = QHBoxLayout(holder)
+    for key in keys:
+        row.addWidget(key)
+    qtbot.addWidget(holder)
+    holder.show()
+    theme.dress(holder)
+    holder.activateWindow()
+    keys[1].setFocus()
+    qtbot.waitUntil(keys[1].hasFocus)
+    for name in LOOKS:
+        theme.choose(name)
+        QApplication.processEvents()
+        pictures = [key.grab().toImage() for key in keys]
+        middle = pictures[0].height() // 2
+        rims = [
+            [picture.pixelColor(x, middle).lightnessF() for x in range(4, 12)]
+            for picture in pictures
+        ]
+        spread = [max(rim) - min(rim) for rim in rims]
+        assert spread[1] > spread[0] + 0.2, name

@@ -93,9 +93,10 @@ def test_a_way_that_is_not_sure_is_only_supposed() -> None:
 
 def test_a_turn_too_far_is_led_back_and_the_wrong_way_is_said() -> None:
     past = bolt_words(AZIMUTH, _view(Stage.TURN, Turn(10.0, 0.0), Turn(12.0, 0.0)), NORTH)
-    assert (past.way, past.figure) == ("turn it west", "2.0′ left")
+    assert (past.way, past.figure) == ("turn it west", "2.0′ to go")
+    assert past.so_far == "too far: 12.0′ of 10.0′"
     wrong = bolt_words(AZIMUTH, _view(Stage.TURN, Turn(10.0, 0.0), Turn(-3.0, 0.0)), NORTH)
-    assert (wrong.way, wrong.figure) == ("turn it east", "13.0′ left")
+    assert (wrong.way, wrong.figure) == ("turn it east", "13.0′ to go")
     assert wrong.so_far == "3.0′ the other way so far"
 
 

@@ -28,6 +28,8 @@ def _snapshot(**changes: object) -> SimpleNamespace:
     usual = {
         "aim": Aim.TRUE_POLE,
         "watching": "Vega",
+        "site": "Meadow",
+        "legs": (),
         "solution": SimpleNamespace(combination=None),
         "advice": ADVICE,
         "forecast": SimpleNamespace(sentence="About 4 more minutes on this star bring ± to 1′."),
@@ -71,6 +73,8 @@ def test_before_the_first_answer_it_says_what_it_waits_for() -> None:
     nothing = {"solution": None, "advice": None, "forecast": None}
     assert "half a minute" in verdict(_snapshot(**nothing)).quiet[0]
     assert "Watch a star" in verdict(_snapshot(**nothing, watching=None)).quiet[0]
+    read = verdict(_snapshot(**nothing, watching=None, site=None, legs=("read",)))
+    assert "Enter your site" in read.quiet[0]
 
 
 def test_a_stale_answer_is_marked() -> None:
