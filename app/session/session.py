@@ -11,6 +11,7 @@ from app.session.asking import question_of
 from app.session.guide.procedure import Procedure
 from app.session.guide.state import North
 from app.session.guide.turn import How
+from app.session.joining import Joining
 from app.session.keeper import Keeper, LogOfNight
 from app.session.problems import NO_SITE, Problems, Trouble
 from app.session.question import Answer, Question, work_out
@@ -232,10 +233,11 @@ class Session(QObject):
         self._step_taken()
         return label
 
-    def take_log(self, log: DriftLog) -> None:
-        """Take all legs of a drift log into this axis state, and its place where none is known."""
-        self._tonight.take_log(log)
+    def take_log(self, log: DriftLog) -> Joining:
+        """Take a drift log into this axis state, and its place where none is known."""
+        taken = self._tonight.take_log(log)
         self._step_taken()
+        return taken
 
     def report_storage(self, sentence: str | None) -> None:
         """Say that the log of nights fails, or (None) works again; from any thread."""

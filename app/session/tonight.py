@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 
 from app.session.clockcheck import Verdict, judge, notice, refusal
+from app.session.joining import Joining, joining
 from app.session.keeper import Keeper
 from app.session.labels import Labels
 from app.session.legbuffer import LegBuffer
@@ -185,13 +186,15 @@ class Tonight:
         self._own_whole(label, star_name, leg)
         return label
 
-    def take_log(self, log: DriftLog) -> None:
-        """Take all legs of a log, and its place when none is known."""
+    def take_log(self, log: DriftLog) -> Joining:
+        """Take the legs of a log that may join, and its place when none is known."""
+        taken = joining(log, self.site, [owned.buffer.leg() for owned in self.legs.values()])
         site = log.header.site()
         if self.site is None and site is not None:
             self.set_site(site, log.header.air())
-        for leg in log.legs:
+        for leg in taken.legs:
             self._own_whole(self._labels.take(leg.label), "", leg)
+        return taken
 
     def leg_views(self) -> tuple[Leg, ...]:
         """All legs of the axis state as they stand."""

@@ -10,7 +10,10 @@ Floats = NDArray[np.float64]
 Flags = NDArray[np.bool_]
 
 _WINDOW = 15  # readings; up to seven thrown-off neighbours cannot carry the median
-_THRESHOLD = 6.0  # in robust standard deviations: honest seeing never gets there
+_NARROWEST = 5  # readings; one thrown off among four others does not carry their median
+_THRESHOLD = 6.0  # in robust standard deviations: honest seeing hardly ever gets there
+_FEW = 20  # fewer readings know their own scatter badly, and more has to be asked of an odd one
+_THRESHOLD_OF_FEW = 9.5  # reached by one leg in two hundred of 7 to 19 honest readings
 _FEWEST = 7  # fewer readings cannot tell which of them is odd
 _NORMAL_MAD = 1.4826  # standard deviation of a normal distribution over its median deviation
 
@@ -20,14 +23,29 @@ def set_aside(utc_s: Floats, north_arcsec: Floats) -> Flags:
     if utc_s.size < _FEWEST:
         return np.zeros(utc_s.size, dtype=bool)
     level = north_arcsec - _resistant_line(utc_s, north_arcsec)
-    window = min(_WINDOW, 2 * (utc_s.size // 4) + 1)
-    deviation = np.abs(level - median_filter(level, size=window, mode="mirror"))
+    window = min(_WINDOW, max(2 * (utc_s.size // 4) + 1, _NARROWEST))
+    is_few = utc_s.size < _FEW
+    around = _median_of_others if is_few else _median_around
+    deviation = np.abs(level - around(level, window))
     scatter = _NORMAL_MAD * float(np.median(np.abs(level - np.median(level))))
     nearby = _NORMAL_MAD * float(np.median(deviation))
     scale = max(nearby, 0.25 * scatter)  # coarse readings repeat: their nearby scatter is zero
     if scale <= 0.0:
         return np.zeros(utc_s.size, dtype=bool)
-    return np.asarray(deviation > _THRESHOLD * scale)
+    return np.asarray(deviation > (_THRESHOLD_OF_FEW if is_few else _THRESHOLD) * scale)
+
+
+def _median_around(level: Floats, window: int) -> Floats:
+    return np.asarray(median_filter(level, size=window, mode="mirror"))
+
+
+def _median_of_others(level: Floats, window: int) -> Floats:
+    """Without the reading itself: in a window of three or five it would often be its own median,
+    and the scatter come out far too small.
+    """
+    half = window // 2
+    windows = np.lib.stride_tricks.sliding_window_view(np.pad(level, half, mode="reflect"), window)
+    return np.asarray(np.median(np.delete(windows, half, axis=1), axis=1))
 
 
 def _resistant_line(utc_s: Floats, north_arcsec: Floats) -> Floats:

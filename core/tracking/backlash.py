@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy.special import stdtrit
 
 from core.language import say
 from core.tracking.run import UnusableRun
@@ -13,12 +14,14 @@ from core.tracking.run import UnusableRun
 Floats = NDArray[np.float64]
 
 _FEWEST = 6
+_FITTED = 3  # level, slope and bend
 _NOTHING_ARCSEC = 0.5  # common practice, no source: less than this disturbs nobody
 
 
 @dataclass(frozen=True)
 class Backlash:
-    """Play of an axis: `arcsec` with its standard deviation, `seconds` at the guide rate.
+    """Play of an axis: `arcsec` with its standard deviation and the half-width of its 95 % interval
+    (Student's, for the scatter is known from few readings), `seconds` at the guide rate.
 
     `answer`: star motion over commanded motion once the play is taken up; 1 when the guide rate
     is as stated.
@@ -26,6 +29,7 @@ class Backlash:
 
     arcsec: float
     sigma_arcsec: float
+    half_width_arcsec: float
     seconds: float
     answer: float
     sentence: str
@@ -67,7 +71,9 @@ def backlash_of_reversal(
             )
         )
     sigma = float(np.sqrt(max(variance, 1e-9)) / max(slope, 1e-9))
-    return Backlash(play, sigma, play / rate_arcsec_per_s, rate, _sentence(play, sigma, rate))
+    half_width = float(stdtrit(max(asked.size - _FITTED, 1), 0.975)) * sigma
+    said = _sentence(play, half_width, rate)
+    return Backlash(play, sigma, half_width, play / rate_arcsec_per_s, rate, said)
 
 
 def _broken_line(asked: Floats, seen: Floats) -> tuple[float, float, float, float]:
@@ -88,7 +94,7 @@ def _broken_line(asked: Floats, seen: Floats) -> tuple[float, float, float, floa
     moving = asked > bends[best]
     columns = np.column_stack([np.ones_like(asked), beyond[best], -rate[best] * moving])
     inverse = np.linalg.pinv(columns.T @ columns)
-    variance = left / max(asked.size - 3, 1)
+    variance = left / max(asked.size - _FITTED, 1)
     return (
         float(bends[best]),
         abs(float(rate[best])),
@@ -97,11 +103,11 @@ def _broken_line(asked: Floats, seen: Floats) -> tuple[float, float, float, floa
     )
 
 
-def _sentence(play: float, sigma: float, rate: float) -> str:
-    if play < max(_NOTHING_ARCSEC, 1.96 * sigma):
+def _sentence(play: float, half_width: float, rate: float) -> str:
+    if play < max(_NOTHING_ARCSEC, half_width):
         words = say(
             "No declination backlash beyond {size:.1f}″ shows.",
-            size=max(1.96 * sigma, _NOTHING_ARCSEC),
+            size=max(half_width, _NOTHING_ARCSEC),
         )
     else:
         words = say(
@@ -109,7 +115,7 @@ def _sentence(play: float, sigma: float, rate: float) -> str:
             "waits that long. Leave the axis slightly out of balance or the alignment "
             "slightly off, so that corrections go one way; or have the worm adjusted.",
             play=play,
-            half_width=1.96 * sigma,
+            half_width=half_width,
         )
     if not 0.7 <= rate <= 1.4:
         words += " " + say(

@@ -10,7 +10,7 @@ from core.language import marked
 @dataclass(frozen=True)
 class Action:
     """Something to press. `name` tells the page what is meant, `words`, once said, the person;
-    `letter` is its key.
+    `letter` is its key, "" for none.
     """
 
     name: str
@@ -40,7 +40,7 @@ TURNED = Action("turned", marked("Both bolts are turned"), "B")
 TURNED_OTHERWISE = Action("turned otherwise", marked("Turned, but otherwise"), "J")
 GOOD = Action("good", marked("Good enough"), "G")
 AGAIN = Action("again", marked("Look again"), "A")
-KICKED = Action("kicked", marked("The tripod was moved"), "K")
+KICKED = Action("kicked", marked("The tripod was moved"), "")  # loses all legs: no stray letter
 WHICH_NORTH = Action("which north", marked("Which way is north?"), "U")
 WENT_SOUTH = Action("went south", marked("It went south"), "Q")
 WENT_NORTH = Action("went north", marked("It went north"), "P")

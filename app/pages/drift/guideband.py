@@ -71,7 +71,7 @@ class GuideBand(Panel):
     def press_letter(self, letter: str) -> bool:
         """For keys pressed while a number is being typed. Whether it meant anything."""
         for action in self._actions:
-            if action.letter == letter.upper():
+            if action.letter and action.letter == letter.upper():
                 self.pressed.emit(action.name)
                 return True
         return False
@@ -94,7 +94,9 @@ class GuideBand(Panel):
         self._keys.updateGeometry()
 
     def _key(self, action: Action, is_primary: bool) -> Key:
-        words = self.tr("{words} ({letter})").format(words=say(action.words), letter=action.letter)
+        words = say(action.words)
+        if action.letter:
+            words = self.tr("{words} ({letter})").format(words=words, letter=action.letter)
         key = Key(words, "primary" if is_primary else "")
         key.setShortcut(action.letter)
         key.clicked.connect(lambda: self.pressed.emit(action.name))

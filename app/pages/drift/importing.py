@@ -15,6 +15,7 @@ from app.widgets.text import Text
 from core.language import say
 
 if TYPE_CHECKING:
+    from app.session.joining import Joining
     from core.alignment.driftlog import DriftLog
 
 MakeSource = Callable[[Path, QObject], LogFileSource]
@@ -23,14 +24,19 @@ MOST_LINES = 2000  # of the account; a person reads the first, the count tells t
 
 
 class Importing(QWidget):
-    """`log_read` carries a DriftLog; `file_wanted` asks for the file picker."""
+    """`take` is given the log and says what of it was taken; `file_wanted` asks for the picker."""
 
-    log_read = Signal(object)
     file_wanted = Signal()
 
-    def __init__(self, make_source: MakeSource, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        make_source: MakeSource,
+        take: Callable[[DriftLog], Joining],
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
         self._make_source = make_source
+        self._take_log = take
         self._source: LogFileSource | None = None
         self._is_taken = False
         self._choose = Key(self.tr("Choose a file"), "primary")
@@ -93,12 +99,12 @@ class Importing(QWidget):
         self._said.say(self.tr("Stopped; nothing was taken from the file."))
 
     def _take(self, log: DriftLog) -> None:
-        self._said.say(_summary(log))
+        taken = self._take_log(log)
+        self._said.say(_summary(log, taken))
         lines = _account(log)
         self._account.setPlainText("\n".join(lines))
         self._account.setVisible(bool(lines))
-        self._is_taken = True
-        self.log_read.emit(log)
+        self._is_taken = True  # or refused in a sentence: the end of the file adds nothing
 
     def _ended(self, sentence: str) -> None:
         if not self._is_taken:
@@ -111,14 +117,20 @@ class Importing(QWidget):
         self._choose.setVisible(not reading)
 
 
-def _summary(log: DriftLog) -> str:
-    readings = sum(len(leg.utc_s) for leg in log.legs)
-    if len(log.legs) == 1:
+def _summary(log: DriftLog, joined: Joining) -> str:
+    if not joined.legs:
+        return joined.sentence
+    readings = sum(len(leg.utc_s) for leg in joined.legs)
+    if len(joined.legs) == 1:
         taken = say("Taken: {readings:,} readings in 1 leg.", readings=readings)
     else:
         taken = say(
-            "Taken: {readings:,} readings in {legs} legs.", readings=readings, legs=len(log.legs)
+            "Taken: {readings:,} readings in {legs} legs.",
+            readings=readings,
+            legs=len(joined.legs),
         )
+    if joined.sentence:
+        taken = f"{taken} {joined.sentence}"
     if not log.rejected:
         return f"{taken} {say('Every line was used.')}"
     if len(log.rejected) == 1:

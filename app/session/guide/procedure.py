@@ -197,7 +197,8 @@ class Procedure:
         if known is not None and tonight.site is not None and tonight.air is not None:
             aim = aim_on_sky(tonight.aim, tonight.site, tonight.air)
             wanted = wanted_turn(known, aim, tonight.site)
-            off = off_by(known, aim)
+            if solution is None or solution.determined:
+                off = off_by(known, aim)  # else only the least it may be
             width = wanted_width(known, tonight.site)
             if judgement is None:  # the turn alone may have been enough
                 judgement = judge(known, None, aim, tonight.goal.arcmin, ADVISED_TURN)
@@ -248,7 +249,7 @@ class Procedure:
     def _chance(self, solution: Solution) -> float | None:
         """Chance that the axis is within the goal."""
         tonight = self._tonight
-        if tonight.site is None or tonight.air is None:
+        if tonight.site is None or tonight.air is None or not solution.determined:
             return None
         aim = aim_on_sky(tonight.aim, tonight.site, tonight.air)
         return chance_within(solution.knowledge, aim, tonight.goal.arcmin)

@@ -93,3 +93,14 @@ def test_a_leg_that_bends_against_its_star_is_said(make_leg, air):
     bent = with_north(legs[1], legs[1].north_arcsec + 0.6 * minutes**2)
     notes = solve([legs[0], bent], SITE, air).notes
     assert any(note.code == "bends" and legs[1].label in note.text for note in notes)
+
+
+@pytest.mark.parametrize("count", [7, 9, 11, 14, 19])
+def test_a_few_honest_readings_are_hardly_ever_called_a_gust(count):
+    rng = np.random.default_rng(count)
+    utc_s = 20.0 * np.arange(count)
+    alarms = [set_aside(utc_s, rng.normal(size=count)).any() for _ in range(1500)]
+    assert np.mean(alarms) < 0.015
+    thrown = rng.normal(size=count)
+    thrown[count // 2] += 40.0
+    assert set_aside(utc_s, thrown).nonzero()[0].tolist() == [count // 2]

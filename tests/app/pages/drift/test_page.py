@@ -48,13 +48,31 @@ def test_a_log_becomes_an_answer_with_its_bad_lines_told(page, session, qtbot, t
     page.take_way("log")
     controls = page.ways().panel.controls("log")
     assert isinstance(controls, Importing)
-    with qtbot.waitSignal(controls.log_read):
-        controls.read(path)
+    controls.read(path)
+    qtbot.waitUntil(lambda: controls.said().startswith("Taken"))
     assert "240 readings in 2 legs" in controls.said()
     assert "1 line was not used" in controls.said()
     assert "Line 6: " in controls.account()
     wait_for_answer(page, session, qtbot)
     assert "of the pole" in verdict(page)
+    assert len(session.snapshot().legs) == 2
+
+
+def test_a_log_from_elsewhere_or_read_before_is_not_taken(page, session, qtbot, tmp_path) -> None:
+    session.set_site(HILL, AIR)
+    path = tmp_path / "night.csv"
+    path.write_text("\n".join(drifting_log()), encoding="utf-8")
+    page.take_way("log")
+    controls = page.ways().panel.controls("log")
+    controls.read(path)
+    qtbot.waitUntil(lambda: controls.said().startswith("Taken"))
+    controls.read(path)
+    qtbot.waitUntil(lambda: "here already" in controls.said())
+    head = ["# latitude_deg: -33", "# longitude_deg: 18"]
+    path.write_text("\n".join(head + drifting_log()), encoding="utf-8")
+    controls.read(path)
+    qtbot.waitUntil(lambda: "wrong place" in controls.said())
+    assert "latitude -33.00°" in controls.said()
     assert len(session.snapshot().legs) == 2
 
 

@@ -118,6 +118,24 @@ def test_a_turn_stays_that_of_the_mount_in_use_when_it_was_made(made) -> None:
     assert session.snapshot().guide.last_turn.mount == "screw"
 
 
+@pytest.mark.parametrize("is_determined", [True, False])
+def test_one_star_alone_is_no_distance_from_the_pole(made, qtbot, is_determined: bool) -> None:
+    def compute(question: Question) -> Answer:
+        answer = counting_answer(question)
+        answer.solution.determined = is_determined
+        return answer
+
+    log = ScriptedLog()
+    session = _session(made, compute, log)
+    session.begin_leg(*VEGA)
+    with qtbot.waitSignal(session.changed, check_params_cb=lambda s: s.solution is not None):
+        _read(session)
+    assert (session.snapshot().guide.off_arcmin is not None) is is_determined
+    session.end_leg()
+    (content,) = [content for kind, content in log.entries if kind == Kind.RESULT]
+    assert (content["verdict"] is not None) is is_determined
+
+
 def test_a_leaning_base_is_part_of_the_turn(made, qtbot) -> None:
     session = _session(made)
     session.set_base(Base(3.0, 90.0))
