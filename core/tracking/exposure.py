@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -65,6 +65,7 @@ class ChanceCurve:
 
 
 SURE = 0.9
+_UNEVEN = 1.5  # times the shortest interval, but for one in ten at either end
 _TITLES = {
     Drive.UNGUIDED: marked("Unguided"),
     Drive.TRAINED: marked("Trained"),
@@ -104,9 +105,23 @@ def chance_curves(
                 motion(result, run, drive, declination_deg=declination_deg),
                 unguided_drift,
             )
-        curves.append(_curve(path, drift, drive, lengths, limit))
+        curve = _curve(path, drift, drive, lengths, limit)
+        if drive is Drive.GUIDED and guiding is not None and _reads_seldom(run, guiding):
+            doubt = say(
+                "The run was read too seldom or too unevenly for a guider this quick, so that this "
+                "may be too hopeful: record a run with a reading every second or two."
+            )
+            curve = replace(curve, sentence=f"{curve.sentence} {doubt}")
+        curves.append(curve)
     ask(keep_going, 1.0)
     return tuple(curves)
+
+
+def _reads_seldom(run: Run, guiding: Guiding) -> bool:
+    """Whether a guider works on motion that the run jumps over."""
+    steps = np.diff(run.utc_s)
+    is_uneven = float(np.quantile(steps, 0.9)) > _UNEVEN * float(np.quantile(steps, 0.1))
+    return is_uneven or run.interval_s > guiding.interval_s
 
 
 def with_drift(path: Motion, drift: SteadyDrift) -> Motion:

@@ -13,7 +13,7 @@ from scipy.ndimage import uniform_filter1d
 from core.language import say
 from core.tracking.periodic import PeriodicError
 from core.tracking.run import Run, UnusableRun
-from core.tracking.wander import drives_own
+from core.tracking.wander import between_readings, drives_own
 
 Floats = NDArray[np.float64]
 
@@ -111,8 +111,10 @@ def _changing(result: PeriodicError, run: Run, times: Floats) -> Floats:
         air = np.interp(result.utc_s, run.utc_s, _air_arcsec(run))
         own = drives_own(result.utc_s, result.residual_arcsec, air, result.piece, run.interval_s)
     if own is None:
-        own = _calmed(result.utc_s, result.residual_arcsec, _SMOOTH_SHARE * result.period_s)
-    return np.interp(times, result.utc_s, own)
+        calm = _calmed(result.utc_s, result.residual_arcsec, _SMOOTH_SHARE * result.period_s)
+        return np.interp(times, result.utc_s, calm)
+    between = between_readings(times, result.utc_s, own, result.piece)
+    return np.asarray(np.interp(times, result.utc_s, own) + between)
 
 
 def _air_arcsec(run: Run) -> Floats:

@@ -51,6 +51,29 @@ def drives_own(
     return own
 
 
+def between_readings(
+    times: Floats, utc_s: Floats, own: Floats, piece: NDArray[np.intp], seed: int = 1
+) -> Floats:
+    """What a drive pushed about at random does between readings `own` (n,), at `times` (m,).
+
+    Zero at the readings: to be added to the straight line between them, on which a guider finds
+    nothing to do. As lively as the readings themselves leave the line through their neighbours.
+    """
+    before, after = np.diff(utc_s)[:-1], np.diff(utc_s)[1:]
+    bent = own[1:-1] - (own[:-2] * after + own[2:] * before) / (before + after)
+    inside = piece[:-2] == piece[2:]
+    expected_s = (before * after / (before + after))[inside]
+    if not expected_s.size:
+        return np.zeros_like(times)
+    arcsec2_per_s = float(np.sum(bent[inside] ** 2) / np.sum(expected_s))
+    moments = np.union1d(times, utc_s)
+    steps = np.random.default_rng(seed).standard_normal(moments.size - 1)
+    walk = np.append(0.0, np.cumsum(steps * np.sqrt(arcsec2_per_s * np.diff(moments))))
+    at_readings = walk[np.searchsorted(moments, utc_s)]
+    straight = np.interp(times, utc_s, at_readings)
+    return np.asarray(walk[np.searchsorted(moments, times)] - straight)
+
+
 def _even(utc_s: Floats, interval_s: float) -> Floats:
     """Evenly spaced times from the first to the last, about an interval apart, at least three."""
     return np.linspace(utc_s[0], utc_s[-1], max(round(np.ptp(utc_s) / interval_s), 2) + 1)
@@ -110,7 +133,8 @@ def _shares(frequency_hz: Floats, sums: Floats) -> Floats:
     """
     whole, air, count = sums
     drives = whole - air
-    variance = _HANN_VARIANCE / count * (whole**2 + air**2) + _NOTHING
+    # From the sum of both, by which their difference is not drawn to one side.
+    variance = _HANN_VARIANCE / count * 0.5 * (whole + air) ** 2 + _NOTHING
     stands_out = drives > _SURE * np.sqrt(variance)
     falling = count / frequency_hz**2
     bounds = np.flatnonzero(np.diff(stands_out)) + 1

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.tracking.wander import drives_own
+from core.tracking.wander import between_readings, drives_own
 
 from .drive import START_S, times, wandering
 
@@ -79,3 +79,24 @@ def test_a_star_that_never_moved_leaves_nothing():
     utc_s = times(10.0)
     told = drives_own(utc_s, 0.0 * utc_s, 0.0 * utc_s, one_piece(utc_s), INTERVAL_S)
     np.testing.assert_array_equal(told, 0.0 * utc_s)
+
+
+@pytest.mark.parametrize("every", [5, 15])
+def test_between_readings_it_is_as_lively_as_the_drive(every):
+    rng = np.random.default_rng(2)
+    fine_s = times(200.0)
+    own = wandering(rng, fine_s.size, INTERVAL_S, 300.0, 1.0)
+    seen_s, seen = fine_s[::every], own[::every]
+    straight = np.interp(fine_s, seen_s, seen)
+    filled = between_readings(fine_s, seen_s, seen, one_piece(seen_s))
+    np.testing.assert_allclose(filled[::every], 0.0, atol=1e-9)
+    missing = own - straight
+    within = fine_s <= seen_s[-1]
+    assert np.std(filled[within]) == pytest.approx(np.std(missing[within]), rel=0.15)
+
+
+def test_between_readings_of_a_smooth_drive_there_is_next_to_nothing():
+    utc_s = times(60.0, 4.0)
+    fine_s = np.arange(utc_s[0], utc_s[-1], 0.5)
+    filled = between_readings(fine_s, utc_s, 5.0 * np.sin(utc_s / 100.0), one_piece(utc_s))
+    assert np.abs(filled).max() < 0.02

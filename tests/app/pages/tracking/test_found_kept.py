@@ -90,7 +90,7 @@ def test_guiding_is_kept_and_there_again(reopened, worked, tmp_path) -> None:
     assert kept.content["right_ascension_rms_arcsec"] == pytest.approx(
         found.east.rms_arcsec, abs=0.001
     )
-    assert "star width" in kept.content["sentence"]
+    assert "wider" in kept.content["sentence"]
     assert page.bench.guided.leg.label == "guided"
     assert page.bench.run is None
     page.bench.leave_guided_out()
