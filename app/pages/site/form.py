@@ -104,7 +104,8 @@ class SiteForm(QWidget):
         self._fields["name"].show_text(site.name)
         self._fields["latitude"].show_text(format_latitude(site.latitude_deg))
         self._fields["longitude"].show_text(format_longitude(site.longitude_deg))
-        self._fields["elevation"].show_text(f"{site.elevation_m:g}")
+        # Never three decimals, which would be asked about as thousands.
+        self._fields["elevation"].show_text(f"{round(site.elevation_m, 2):g}")
         measured = air is not None and not air.pressure_is_assumed
         self._fields["temperature"].show_text("" if air is None else f"{air.temperature_c:g}")
         self._fields["pressure"].show_text(f"{air.pressure_hpa:.5g}" if measured and air else "")
@@ -213,6 +214,8 @@ class SiteForm(QWidget):
             if name == "pressure":
                 self._levels.show_choice(STATION)
         else:
+            if offer is not None:  # without the unit or the thousands that were denied
+                field.show_text(f"{offer.typed:.10g}")
             self._meant.add((name, field.text()))
         self._answer.say("")
         self._tell(self._read())
