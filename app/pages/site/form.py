@@ -21,9 +21,10 @@ ROW_PX = 380  # two fields stand side by side from here on
 
 
 class SiteForm(QWidget):
-    """`site_given` carries a Site and an Air, both checked."""
+    """`site_given` carries a Site and an Air, both checked. `edited`: something is being typed."""
 
     site_given = Signal(object, object)
+    edited = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -140,6 +141,7 @@ class SiteForm(QWidget):
     def _edited(self, name: str) -> None:
         """While a field is being typed only what is understood shows; complaints wait for Enter."""
         self._answer.say("")
+        self.edited.emit()
         if name in self._askings:
             self._askings[name].clear()
         reading = self._read()
@@ -176,17 +178,24 @@ class SiteForm(QWidget):
         reading = self._read()
         self._tell(reading)
         if reading.site is not None and reading.air is not None:
-            self._answer.say(self.tr("In use."))
             self.site_given.emit(reading.site, reading.air)
             return
         if reading.offers and not reading.wrong:
-            self._answer.say(self.tr("Not yet: answer the question first."))
+            self.wait_for_answer()
             self._askings[next(iter(reading.offers))].yes().setFocus()
             return
         self._answer.say(self.tr("Not yet: see the dashed fields."))
         first = next(name for name in self._fields if name in reading.wrong)
         self._fields[first].setFocus()
         self._fields[first].select_all()
+
+    def wait_for_answer(self) -> None:
+        """Something is asked."""
+        self._answer.say(self.tr("Not yet: answer the question first."))
+
+    def say_answer(self, sentence: str) -> None:
+        """What has become of the site that was given."""
+        self._answer.say(sentence)
 
     def _tell(self, reading: Reading) -> None:
         self._ask(reading)
