@@ -238,7 +238,7 @@ class Program(QObject):
 
     def _woke(self, slept_s: float) -> None:
         if self.session is not None and self._field is not None:
-            self.session.woke(slept_s, self._field.now().across_arcmin)
+            self.session.woke(slept_s, self._now(), self._field.now().across_arcmin)
 
     def _prepare_pages(self) -> None:
         """Asked only now, so that the drift page's own parts come first."""

@@ -126,9 +126,11 @@ class PageMaking(QObject):
         from app.pages.site.parts import SiteParts
 
         shared = self._shared
-        page = SitePage(self._theme, SiteParts(shared.now, shared.places, own_zone()))
-        snapshot = shared.session.snapshot()
+        tonight = shared.session.snapshot
+        page = SitePage(self._theme, SiteParts(shared.now, shared.places, own_zone(), tonight))
+        snapshot = tonight()
         page.show_site(snapshot.site, snapshot.air)
+        page.mount_moved.connect(shared.session.tripod_moved)
         page.site_given.connect(shared.session.set_site)
         page.clock().checked.connect(shared.book.confirm_clock)
         return page

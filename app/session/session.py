@@ -216,14 +216,15 @@ class Session(QObject):
         self._procedure.set_base(base)
         self._step_taken()
 
-    def woke(self, slept_s: float, across_arcmin: float) -> None:
-        """The computer slept for so long; the star under way may have left a field so wide."""
+    def woke(self, slept_s: float, utc_s: float, across_arcmin: float) -> None:
+        """The computer slept for so long until now, `utc_s`; the star under way may have left a
+        field so wide, or the gap be too long."""
         label = self._tonight.watching
         if label is None:
             return
         owned = self._tonight.legs[label]
-        found = woken(owned.buffer.leg(), slept_s, across_arcmin)
-        if found.has_left:
+        found = woken(owned.buffer.leg(), slept_s, utc_s, across_arcmin)
+        if found.begins_anew:
             self._procedure.begin_leg(owned.star_name, owned.buffer.ra_deg, owned.buffer.dec_deg)
         self._step_taken(found.sentence)
 

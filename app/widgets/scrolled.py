@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QWidget
 
@@ -30,6 +30,10 @@ class Scrolled(QScrollArea):
         if watched is self.widget() and event.type() == QEvent.Type.LayoutRequest:
             self._give_room()
         return handled
+
+    def bring_into_view(self, part: QWidget) -> None:
+        """Scrolls to a part that has just been shown, as soon as it has its place."""
+        QTimer.singleShot(0, part, lambda: self.ensureWidgetVisible(part))
 
     def _give_room(self) -> None:
         content = self.widget()

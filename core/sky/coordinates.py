@@ -10,6 +10,9 @@ from core.language import marked, say
 _NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
 _SIGN = {"+": 1, "-": -1, "−": -1, "–": -1}
 _MARKS = r"[\s:°º˚'′’‘´\"″”“]|deg(?:rees?)?|min(?:utes?)?|sec(?:onds?)?|[dhms]"
+# A final s behind minutes is seconds and not south.
+_IN_SECONDS = re.compile(r"(?:min(?:utes?)?|m)\s*\d+(?:[.,]\d+)?\s*s$")
+_DEGREES_PER_HOUR = 15.0
 _SEPARATED = re.compile(rf"(?:{_MARKS})*", re.IGNORECASE)
 
 
@@ -38,6 +41,14 @@ def parse_latitude(text: str) -> float:
                 letter=parts.letter,
             )
         )
+    if parts.in_hours:
+        raise UnusableCoordinates(
+            say(
+                "“{text}” is in hours; a latitude is in degrees. Latitude and longitude may be "
+                "swapped.",
+                text=text.strip(),
+            )
+        )
     value = _signed(parts, text, "S")
     if abs(value) > 90:
         raise UnusableCoordinates(
@@ -51,7 +62,8 @@ def parse_latitude(text: str) -> float:
 
 
 def parse_longitude(text: str) -> float:
-    """Degrees, east positive, in −180 to 180. East longitudes up to 360 are understood."""
+    """Degrees, east positive, in −180 to 180. East longitudes up to 360 are understood, and hours
+    (0h46m24s), of which each is 15°."""
     parts = _read(text, marked("longitude"), "NSEW")
     if parts.letter in ("N", "S"):
         raise UnusableCoordinates(
@@ -62,7 +74,15 @@ def parse_longitude(text: str) -> float:
                 letter=parts.letter,
             )
         )
-    value = _signed(parts, text, "W")
+    if parts.in_hours and parts.in_degrees:
+        raise UnusableCoordinates(
+            say(
+                "“{text}” mixes hours with degrees. Write a longitude in one of them, like 11.6° "
+                "or 0h46m24s.",
+                text=text.strip(),
+            )
+        )
+    value = _signed(parts, text, "W") * (_DEGREES_PER_HOUR if parts.in_hours else 1.0)
     if not -180 <= value <= 360:
         raise UnusableCoordinates(
             say("A longitude lies between 180° W and 180° E; “{text}” does not.", text=text.strip())
@@ -170,14 +190,14 @@ def _read(text: str, what: str, letters: str) -> _Parts:
 
 
 def _letter(text: str, letters: str = "NSEW") -> str:
-    """The hemisphere letter at either end. A final s after a digit-and-m is seconds, not south."""
+    """The hemisphere letter at either end; a final s may be seconds."""
     stripped = text.strip()
     if not stripped:
         return ""
     if stripped[0].upper() in letters:
         return stripped[0].upper()
     last = stripped[-1]
-    seconds = last == "s" and re.search(r"m\s*\d+(?:[.,]\d+)?\s*s$", stripped) is not None
+    seconds = last == "s" and _IN_SECONDS.search(stripped) is not None
     return "" if seconds or last.upper() not in letters else last.upper()
 
 

@@ -115,6 +115,20 @@ def test_the_night_opens_where_it_was(start: Start) -> None:
     assert [leg.north_arcsec.tolist() for leg in snapshot.legs] == [[1.5]]
 
 
+def test_a_mount_carried_to_another_place_begins_anew(start: Start) -> None:
+    program = start()
+    program.session.set_site(HILL, Air(952.0))
+    program.session.begin_leg("Vega", 279.2, 38.8)
+    program.session.add_reading(Reading(NOW_S, 1.5, sigma_arcsec=1.0))
+    program.window.show_page(SITE)
+    page = program.window.page(SITE)
+    page.form().show_site(Site(-33.0, 20.0, 300.0, "Rock"), None)
+    page.use_button().click()
+    page.moving().no().click()
+    snapshot = program.session.snapshot()
+    assert (snapshot.site.name, snapshot.axis_state, snapshot.legs) == ("Rock", 2, ())
+
+
 def test_a_leg_under_way_is_on_the_screen_again(start: Start) -> None:
     first = start()
     first.session.set_site(HILL, Air(952.0))

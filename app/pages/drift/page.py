@@ -71,6 +71,7 @@ class DriftPage(QWidget):
         self._shown.changed.connect(self._show)
         self._shown.reading_added.connect(self._reading_added)
         self._shown.switched.connect(self._switched)
+        self._ways.panel.taken.connect(lambda _way: self._show(self._shown.snapshot()))
         self._practice.back.connect(self._back)
         self._ways_in.chosen.connect(self.take_way)
         self._ways_in.site_wanted.connect(self.site_wanted)
@@ -86,7 +87,6 @@ class DriftPage(QWidget):
     def take_way(self, way: str) -> None:
         """One of "practice", "hand" and "log"."""
         self._ways.panel.take(way)
-        self._show(self._shown.snapshot())
 
     def import_log(self, path: Path) -> None:
         """Reads a drift log into tonight's session."""

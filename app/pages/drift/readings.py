@@ -17,9 +17,10 @@ PRACTICE, HAND, LOG = "practice", "hand", "log"
 
 
 class ReadingsPanel(Panel):
-    """Builds the controls of a way when it is first taken. `left` carries its key."""
+    """Builds the controls of a way when it is first taken. `left` and `taken` carry its key."""
 
     left = Signal(str)
+    taken = Signal(str)  # its controls are there and shown
 
     def __init__(
         self, builders: dict[str, Callable[[], QWidget]], parent: QWidget | None = None
@@ -43,15 +44,21 @@ class ReadingsPanel(Panel):
     def way(self) -> str:
         return self._way
 
+    def choice(self) -> Choice:
+        """Its keys, to take a way with."""
+        return self._ways
+
     def take(self, way: str) -> None:
         """Leaves the way in use and takes another; the same again changes nothing."""
         if way == self._way:
             return
-        self.leave()
-        self._way = way
+        # Never without a way in between: whoever hears of the leaving would show an empty page.
+        before, self._way = self._way, way
+        self._leave(before)
         self._ways.show_choice(way)
         self.prepare(way)
         self._controls[way].show()
+        self.taken.emit(way)
 
     def prepare(self, way: str) -> None:
         """Builds the controls of a way without showing them, unless they are there already."""
@@ -82,7 +89,10 @@ class ReadingsPanel(Panel):
 
     def leave(self) -> None:
         """No way is in use any more."""
-        way, self._way = self._way, ""
+        before, self._way = self._way, ""
+        self._leave(before)
+
+    def _leave(self, way: str) -> None:
         if way:
             self._controls[way].hide()
             self._ways.show_none()

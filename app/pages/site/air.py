@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from app.pages.site.numbers import (
     FAHRENHEIT,
     OTHER_PRESSURES,
@@ -18,13 +20,22 @@ TEMPERATURE_C = (-60.0, 55.0)
 HOTTEST_F = 130.0
 STATION_HPA = (400.0, 1100.0)
 SEA_LEVEL_HPA = (850.0, 1090.0)  # a little beyond what was ever measured
+
+
+@dataclass(frozen=True)
+class Waiting:
+    """Nothing is wrong with the field, but another has to be settled first, as is said."""
+
+    sentence: str
+
+
 # A value; the sentence about it, empty when there is nothing to say. Without a value the sentence
-# tells why, or there is something to ask.
-Found = tuple[float | None, str | Offer]
+# tells why, or there is something to ask or to wait for.
+Found = tuple[float | None, str | Offer | Waiting]
 
 
-def read_temperature(text: str) -> Found:
-    """Degrees Celsius; empty is the standard one."""
+def read_temperature(text: str, is_meant: bool) -> Found:
+    """Degrees Celsius; empty is the standard one. `is_meant` as for the pressure."""
     if not text.strip():
         return STANDARD_TEMPERATURE_C, say(
             "Left empty: {temperature:.0f} °C assumed.", temperature=STANDARD_TEMPERATURE_C
@@ -33,7 +44,7 @@ def read_temperature(text: str) -> Found:
     if typed is None:
         return None, _not_a_number(text, "°C")
     hot = typed.is_in("°C") and TEMPERATURE_C[1] < typed.value <= HOTTEST_F
-    if typed.unit in FAHRENHEIT or hot:
+    if typed.unit in FAHRENHEIT or (hot and not is_meant):
         return None, fahrenheit_offer(typed)
     return _within(typed, text, TEMPERATURE_C, "°C")
 
@@ -63,7 +74,9 @@ def read_pressure(
 
 def _assumed(elevation_m: float | None) -> Found:
     if elevation_m is None:
-        return None, say("Left empty: assumed from the elevation as soon as that is known.")
+        return None, Waiting(
+            say("Left empty: assumed from the elevation as soon as that is known.")
+        )
     usual = standard_pressure_hpa(elevation_m)
     return usual, say(
         "Left empty: the default for {elevation:.0f} m is assumed, {pressure:.0f} hPa (standard "
@@ -75,7 +88,7 @@ def _assumed(elevation_m: float | None) -> Found:
 
 def _converted(sea_level_hpa: float, elevation_m: float | None) -> Found:
     if elevation_m is None:
-        return None, say("To convert it, the elevation must be known.")
+        return None, Waiting(say("To convert it, the elevation must be known."))
     station = station_pressure_hpa(sea_level_hpa, elevation_m)
     return station, say(
         "{sea_level:g} hPa at sea level make {station:.1f} hPa at {elevation:.0f} m.",

@@ -21,9 +21,10 @@ ROW_PX = 380  # two fields stand side by side from here on
 
 
 class SiteForm(QWidget):
-    """`site_given` carries a Site and an Air, both checked."""
+    """`site_given` carries a Site and an Air, both checked. `edited`: something is being typed."""
 
     site_given = Signal(object, object)
+    edited = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -104,7 +105,8 @@ class SiteForm(QWidget):
         self._fields["name"].show_text(site.name)
         self._fields["latitude"].show_text(format_latitude(site.latitude_deg))
         self._fields["longitude"].show_text(format_longitude(site.longitude_deg))
-        self._fields["elevation"].show_text(f"{site.elevation_m:g}")
+        # Never three decimals, which would be asked about as thousands.
+        self._fields["elevation"].show_text(f"{round(site.elevation_m, 2):g}")
         measured = air is not None and not air.pressure_is_assumed
         self._fields["temperature"].show_text("" if air is None else f"{air.temperature_c:g}")
         self._fields["pressure"].show_text(f"{air.pressure_hpa:.5g}" if measured and air else "")
@@ -139,6 +141,7 @@ class SiteForm(QWidget):
     def _edited(self, name: str) -> None:
         """While a field is being typed only what is understood shows; complaints wait for Enter."""
         self._answer.say("")
+        self.edited.emit()
         if name in self._askings:
             self._askings[name].clear()
         reading = self._read()
@@ -175,17 +178,24 @@ class SiteForm(QWidget):
         reading = self._read()
         self._tell(reading)
         if reading.site is not None and reading.air is not None:
-            self._answer.say(self.tr("In use."))
             self.site_given.emit(reading.site, reading.air)
             return
         if reading.offers and not reading.wrong:
-            self._answer.say(self.tr("Not yet: answer the question first."))
+            self.wait_for_answer()
             self._askings[next(iter(reading.offers))].yes().setFocus()
             return
         self._answer.say(self.tr("Not yet: see the dashed fields."))
         first = next(name for name in self._fields if name in reading.wrong)
         self._fields[first].setFocus()
         self._fields[first].select_all()
+
+    def wait_for_answer(self) -> None:
+        """Something is asked."""
+        self._answer.say(self.tr("Not yet: answer the question first."))
+
+    def say_answer(self, sentence: str) -> None:
+        """What has become of the site that was given."""
+        self._answer.say(sentence)
 
     def _tell(self, reading: Reading) -> None:
         self._ask(reading)
@@ -213,6 +223,8 @@ class SiteForm(QWidget):
             if name == "pressure":
                 self._levels.show_choice(STATION)
         else:
+            if offer is not None:  # without the unit or the thousands that were denied
+                field.show_text(f"{offer.typed:.10g}")
             self._meant.add((name, field.text()))
         self._answer.say("")
         self._tell(self._read())

@@ -9,6 +9,8 @@ from core.language import say
 from core.sky.pressure import METRES_PER_FOOT, Offer
 
 _NUMBER = re.compile(r"([+\-−]?\d+(?:[.,]\d*)?)\s*(.*)", re.DOTALL)
+# One to three digits and then three: what stands between may part thousands or decimals.
+_THOUSANDS = re.compile(r"\+?([1-9]\d{0,2})[.,](\d{3})\s*(.*)", re.DOTALL)
 FEET = ("ft", "ft.", "feet", "foot", "'")
 FAHRENHEIT = ("f", "°f", "fahrenheit")
 # What may be written behind a pressure; which of them is meant, the size of the number tells.
@@ -39,6 +41,26 @@ def quantity(text: str) -> Quantity | None:
         return None
     number, unit = found.groups()
     return Quantity(float(number.replace(",", ".").replace("−", "-")), unit.strip().casefold())
+
+
+def in_thousands(text: str) -> Quantity | None:
+    """“1,520 m” read as 1520 m; None when that is no way of reading it."""
+    found = _THOUSANDS.fullmatch(text.strip())
+    if found is None:
+        return None
+    thousands, rest, unit = found.groups()
+    return Quantity(float(thousands + rest), unit.strip().casefold())
+
+
+def thousands_offer(text: str, typed: Quantity, in_thousands: Quantity) -> Offer:
+    """Metres that can be read in two ways."""
+    question = say(
+        "“{text}” can be read as {thousands:g} m or as {decimals:g} m. Use {thousands:g} m?",
+        text=text.strip(),
+        thousands=in_thousands.value,
+        decimals=typed.value,
+    )
+    return Offer(typed.value, in_thousands.value, question)
 
 
 def feet_offer(typed: Quantity) -> Offer:

@@ -5,8 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, field
 
-from app.pages.site.air import read_pressure, read_temperature
-from app.pages.site.numbers import FEET, Quantity, feet_offer, quantity
+from app.pages.site.air import Found, Waiting, read_pressure, read_temperature
+from app.pages.site.numbers import (
+    FEET,
+    Quantity,
+    feet_offer,
+    in_thousands,
+    quantity,
+    thousands_offer,
+)
 from core.language import say
 from core.sky.coordinates import (
     UnusableCoordinates,
@@ -15,12 +22,13 @@ from core.sky.coordinates import (
     parse_latitude,
     parse_longitude,
 )
-from core.sky.pressure import Offer, elevation_offer
+from core.sky.pressure import HIGHEST_GROUND_M, METRES_PER_FOOT, Offer, elevation_offer
 from core.sky.site import Air, Site
 
 # Where people stand with a telescope; beyond these a slip of the pen is likelier.
 ELEVATION_M = (-450.0, 6500.0)
 PRESSURE_HPA = (400.0, 1100.0)
+HIGHEST_GROUND_FT = HIGHEST_GROUND_M / METRES_PER_FOOT
 
 
 @dataclass(frozen=True)
@@ -61,7 +69,9 @@ def read_site(typed: Typed) -> Reading:
     latitude = _angle(reading, "latitude", typed.latitude, parse_latitude, format_latitude)
     longitude = _angle(reading, "longitude", typed.longitude, parse_longitude, format_longitude)
     elevation = _elevation(reading, typed)
-    temperature = _settle(reading, "temperature", read_temperature(typed.temperature))
+    is_meant = ("temperature", typed.temperature) in typed.meant
+    found = read_temperature(typed.temperature, is_meant)
+    temperature = _settle(reading, "temperature", found)
     is_meant = ("pressure", typed.pressure) in typed.meant
     found = read_pressure(typed.pressure, elevation, typed.at_sea_level, is_meant)
     pressure = _settle(reading, "pressure", found)
@@ -108,8 +118,11 @@ def _elevation(reading: Reading, typed: Typed) -> float | None:
 
 
 def _elevation_offer(found: Quantity, typed: Typed) -> Offer | None:
+    thousands = in_thousands(typed.elevation)
     if found.unit in FEET:
-        return feet_offer(found)
+        return feet_offer(thousands or found)
+    if thousands is not None and thousands.is_in("m") and thousands.value <= HIGHEST_GROUND_FT:
+        return thousands_offer(typed.elevation, found, thousands)
     return elevation_offer(found.value, _station_hpa(typed)) if found.is_in("m") else None
 
 
@@ -132,11 +145,13 @@ def _in_metres(found: Quantity | None, text: str) -> tuple[float | None, str]:
     return found.value, ""
 
 
-def _settle(reading: Reading, name: str, found: tuple[float | None, str | Offer]) -> float | None:
-    """Sorts a value with its sentence into the reading: without a value it is wrong or asked."""
+def _settle(reading: Reading, name: str, found: Found) -> float | None:
+    """Sorts a value with its sentence into the reading: without one it is wrong, asked or waits."""
     value, said = found
     if isinstance(said, Offer):
         reading.offers[name] = said
+    elif isinstance(said, Waiting):
+        reading.understood[name] = said.sentence
     elif value is None:
         reading.wrong[name] = said
     elif said:

@@ -12,6 +12,7 @@ from tests.app.session.scripted import ScriptedLog
 
 pytestmark = pytest.mark.usefixtures("qapp")
 START_S = 1_798_761_540.0  # 2026-12-31 23:59:00 UTC: the year ends in the sleep
+AWAKE_S = START_S + 60.0 + 720.0
 VEGA = ("Vega", 279.2, 38.8)
 
 
@@ -67,11 +68,11 @@ def _watching(begin, arcsec_per_s: float, log: ScriptedLog | None = None):
 def test_a_slow_star_goes_on_in_its_leg_with_the_gap_said(begin) -> None:
     session = _watching(begin, 0.01)
     label = session.snapshot().watching
-    session.woke(720.0, 6.0)
+    session.woke(720.0, AWAKE_S, 6.0)
     snapshot = session.snapshot()
     assert snapshot.watching == label
     assert "slept for 12 min while" in snapshot.problem
-    assert "The leg goes on" in snapshot.problem
+    assert "within 38 min, the leg goes on" in snapshot.problem  # no gap may last an hour
     session.add_reading(Reading(START_S + 780.0, 8.0, 0.0))
     (leg,) = session.snapshot().legs
     assert leg.utc_s.size == 21
@@ -81,7 +82,7 @@ def test_a_star_that_has_drifted_out_of_the_field_gets_a_new_leg(begin) -> None:
     log = ScriptedLog()
     session = _watching(begin, 0.5, log)
     first = session.snapshot().watching
-    session.woke(720.0, 6.0)  # 0.5 a second for 12 minutes are 6 minutes of arc
+    session.woke(720.0, AWAKE_S, 6.0)  # 0.5 a second for 12 minutes are 6 minutes of arc
     snapshot = session.snapshot()
     assert snapshot.watching not in (None, first)
     assert [leg.label for leg in snapshot.legs] == [first, snapshot.watching]
@@ -89,16 +90,49 @@ def test_a_star_that_has_drifted_out_of_the_field_gets_a_new_leg(begin) -> None:
     assert log.names().count("add_leg") == 2
 
 
+@pytest.mark.parametrize("before_s", [0.0, 1500.0])
+def test_a_sleep_too_long_for_one_leg_begins_the_next_at_once(begin, before_s: float) -> None:
+    session = _watching(begin, 0.0)
+    first = session.snapshot().watching
+    asleep_s = 3600.0 - before_s  # the star was not read for a while before the computer slept
+    awake_s = START_S + 57.0 + 3600.0
+    session.woke(asleep_s, awake_s, 6.0)
+    snapshot = session.snapshot()
+    assert snapshot.watching not in (None, first)
+    assert "last read 60 min ago" in snapshot.problem
+    session.add_reading(Reading(awake_s + 30.0, 0.0, 0.0))
+    assert len(session.snapshot().legs) == 2  # and no second notice that a leg was ended
+    assert session.snapshot().problem == snapshot.problem
+
+
+def test_what_is_promised_after_a_sleep_is_kept(begin) -> None:
+    session = _watching(begin, 0.0)
+    first = session.snapshot().watching
+    session.woke(2640.0, START_S + 57.0 + 2640.0, 6.0)
+    assert "within 6 min, the leg goes on" in session.snapshot().problem
+    session.add_reading(Reading(START_S + 57.0 + 3000.0, 0.0, 0.0))
+    assert session.snapshot().watching == first
+
+
+def test_a_star_not_read_yet_has_no_gap(begin) -> None:
+    session = begin()
+    session.begin_leg(*VEGA)
+    first = session.snapshot().watching
+    session.woke(7200.0, AWAKE_S + 7200.0, 6.0)
+    assert session.snapshot().watching == first
+    assert "for the first time" in session.snapshot().problem
+
+
 def test_in_a_wide_field_the_same_star_is_still_there(begin) -> None:
     session = _watching(begin, 0.5)
     first = session.snapshot().watching
-    session.woke(720.0, 60.0)
+    session.woke(720.0, AWAKE_S, 60.0)
     assert session.snapshot().watching == first
 
 
 def test_a_sleep_between_legs_says_nothing(begin) -> None:
     session = begin()
-    session.woke(720.0, 6.0)
+    session.woke(720.0, AWAKE_S, 6.0)
     assert session.snapshot().problem is None
 
 

@@ -51,6 +51,12 @@ LONGITUDES = {
     "-180": -180.0,
     "282.5": -77.5,
     "11 36 e": 11.6,
+    "0h46m24s": 11.6,  # an hour is 15 degrees
+    "0h 46min 24s": 11.6,
+    "0h46m24s E": 11.6,
+    "-5h 10m": -77.5,
+    "5.5h W": -82.5,
+    "18h 50m": -77.5,
 }
 
 
@@ -73,6 +79,7 @@ PAIRS = [
     "N48 06 00 E11 36 00",
     "48°06′00″N 11°36′00″E",
     "48.1\t11.6",
+    "48.1, 0h46m24s",
 ]
 
 
@@ -110,6 +117,10 @@ def test_declination_forms(text: str, expected: float) -> None:
     ("parse", "text", "said"),
     [
         (parse_latitude, "95", "swapped"),
+        (parse_latitude, "3h 12m", "in hours; a latitude is in degrees"),
+        (parse_latitude, "3h 12m 24s", "in hours; a latitude is in degrees"),
+        (parse_longitude, "1h 5°", "mixes hours with degrees"),
+        (parse_longitude, "25h", "between 180° W and 180° E"),
         (parse_latitude, "11.6 E", "swapped"),
         (parse_longitude, "48.1 N", "swapped"),
         (parse_longitude, "361", "between 180° W and 180° E"),

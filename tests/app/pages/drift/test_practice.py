@@ -1,5 +1,7 @@
 """The practice sky on the Drift page: run, turned, revealed, and apart from the real night."""
 
+import pytest
+
 from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
 from core.alignment.driftlog import read
@@ -57,6 +59,41 @@ def test_practice_leaves_the_real_night_alone(page, session, shown, qtbot) -> No
     assert page.ways().panel.controls("practice") is None
 
 
+@pytest.mark.parametrize(("way", "leads"), [("hand", True), ("log", False)])
+def test_leaving_practice_by_another_way_shows_that_way(page, session, way, leads) -> None:
+    session.set_site(HILL, AIR)
+    page.take_way("practice")
+    _choose(page, way)
+    assert not page.practice_band().isVisible()
+    assert not page.ways_in().isVisible()
+    assert page.ways().panel.controls(way).isVisible()
+    assert page.leading().band.isVisible() is leads
+
+
+def test_the_guide_is_there_again_when_practice_is_left_in_the_middle_of_a_leg(
+    page, session
+) -> None:
+    session.set_site(HILL, AIR)
+    page.take_way("hand")
+    controls = page.ways().panel.controls("hand")
+    controls.own_button().click()
+    controls.stars().watch_button().click()
+    _choose(page, "practice")
+    _choose(page, "hand")
+    assert page.leading().band.isVisible()
+    assert session.snapshot().watching is not None
+
+
+def test_the_guide_goes_when_a_log_is_looked_at_instead(page, session) -> None:
+    session.set_site(HILL, AIR)
+    page.take_way("hand")
+    assert page.leading().band.isVisible()
+    _choose(page, "log")
+    assert not page.leading().band.isVisible()
+    _choose(page, "hand")
+    assert page.leading().band.isVisible()
+
+
 def test_what_is_watched_by_hand_goes_on_after_practice(page, session) -> None:
     session.set_site(HILL, AIR)
     page.take_way("hand")
@@ -76,3 +113,8 @@ def test_practice_without_a_site_gives_the_real_night_none(page, session) -> Non
     assert session.snapshot().site is None
     page.practice_band().back_button().click()
     assert page.ways_in().site_button().isVisible()
+
+
+def _choose(page: DriftPage, way: str) -> None:
+    """By the keys of the panel, as a person does."""
+    page.ways().panel.choice().button(way).click()

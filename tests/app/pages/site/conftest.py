@@ -1,6 +1,6 @@
 """A Site page with a memory of its own."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import Any
 
 import pytest
@@ -8,6 +8,7 @@ import pytest
 from app.pages.site.page import SitePage
 from app.pages.site.parts import SiteParts
 from app.session.places import Places
+from app.session.session import Session
 
 NOW_S = 1_790_000_000.0  # 2026-09-21T14:13:20Z, by `date -u -d @1790000000`
 
@@ -31,9 +32,19 @@ def settings_kept() -> Settings:
 
 
 @pytest.fixture
-def make_page(qtbot, theme, settings_kept) -> Callable[[], SitePage]:
+def tonight() -> Iterator[Session]:
+    """Hears nothing of the page unless a test joins them."""
+    made = Session()
+    yield made
+    made.close()
+
+
+@pytest.fixture
+def make_page(qtbot, theme, settings_kept, tonight) -> Callable[[], SitePage]:
     def make() -> SitePage:
-        made = SitePage(theme, SiteParts(lambda: NOW_S, Places(settings_kept), "Europe/Lisbon"))
+        places = Places(settings_kept)
+        parts = SiteParts(lambda: NOW_S, places, "Europe/Lisbon", tonight.snapshot)
+        made = SitePage(theme, parts)
         made.theme = theme  # kept alive as long as the page
         qtbot.addWidget(made)
         made.show()

@@ -81,6 +81,36 @@ def test_after_a_no_the_text_stays_and_is_judged_as_it_stands(page: SitePage) ->
     assert "usual at 10 m" in page.field("pressure").below()
 
 
+@pytest.mark.parametrize(
+    ("field", "text", "left", "taken"),
+    [
+        ("elevation", "1700 ft", "1700", 1700.0),
+        ("elevation", "1,520", "1.52", 1.52),
+        ("temperature", "50 F", "50", 50.0),
+    ],
+)
+def test_a_no_leaves_the_number_alone_and_it_is_taken(
+    page: SitePage, qtbot, field: str, text: str, left: str, taken: float
+) -> None:
+    _type(page, **{"latitude": "48.1", "longitude": "11.6", "elevation": "520", field: text})
+    page.use_button().click()
+    assert "answer the question" in page.answer()
+    assert not page.field("pressure").is_wrong()
+    page.form().asking(field).no().click()
+    assert page.field(field).text() == left
+    with qtbot.waitSignal(page.site_given) as given:
+        page.use_button().click()
+    site, air = given.args
+    assert taken in (site.elevation_m, air.temperature_c)
+
+
+def test_a_kept_place_is_never_asked_about(page: SitePage, qtbot) -> None:
+    page.show_site(Site(48.1, 11.6, 1.234, "Quay"), None)
+    with qtbot.waitSignal(page.site_given) as given:
+        page.use_button().click()
+    assert given.args[0].elevation_m == 1.23
+
+
 def test_typing_on_withdraws_the_question(page: SitePage) -> None:
     _type(page, latitude="48.1", longitude="11.6", elevation="1700 ft")
     page.use_button().click()

@@ -79,6 +79,10 @@ def test_a_wrong_field_is_said_and_no_site_is_made(field: str, text: str, said: 
         ({"elevation": "5280", "pressure": "835"}, "elevation", 1609.3, "feet"),
         ({"elevation": "1700 ft"}, "elevation", 518.2, "feet"),
         ({"elevation": "9300"}, "elevation", 2834.6, "feet"),
+        ({"elevation": "1,520"}, "elevation", 1520.0, "as 1520 m or as 1.52 m"),
+        ({"elevation": "1.520 m"}, "elevation", 1520.0, "as 1520 m or as 1.52 m"),
+        ({"elevation": "12,345"}, "elevation", 12345.0, "as 12345 m or as 12.345 m"),
+        ({"elevation": "5,280 ft"}, "elevation", 1609.3, "5280 feet are 1609 m"),
     ],
 )
 def test_another_unit_is_asked_about_and_nothing_taken(changes, field, guess, said) -> None:
@@ -87,6 +91,31 @@ def test_another_unit_is_asked_about_and_nothing_taken(changes, field, guess, sa
     assert said in reading.offers[field].question
     assert reading.site is None
     assert field not in reading.wrong
+
+
+@pytest.mark.parametrize(
+    ("text", "metres"),
+    [("520,5", 520.5), ("1.52", 1.52), ("0.520", 0.52), ("-1,5", -1.5), ("520.125", 520.125)],
+)
+def test_decimals_that_can_be_nothing_else_are_taken(text: str, metres: float) -> None:
+    reading = read_site(replace(GOOD, elevation=text))
+    assert reading.site is not None
+    assert reading.site.elevation_m == metres
+
+
+@pytest.mark.parametrize("changes", [{"pressure": ""}, {"pressure": "1013", "at_sea_level": True}])
+def test_what_waits_for_the_elevation_is_not_wrong(changes) -> None:
+    reading = read_site(replace(GOOD, elevation="1700 ft", **changes))
+    assert list(reading.offers) == ["elevation"]
+    assert not reading.wrong
+    assert "elevation" in reading.understood["pressure"]
+
+
+def test_a_heat_that_is_meant_is_out_of_bounds_and_asked_about_once() -> None:
+    meant = frozenset({("temperature", "59")})
+    reading = read_site(replace(GOOD, temperature="59", meant=meant))
+    assert not reading.offers
+    assert "outside" in reading.wrong["temperature"]
 
 
 def test_meant_as_it_stands_it_is_taken_where_that_is_possible() -> None:
