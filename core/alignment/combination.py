@@ -58,20 +58,10 @@ def second_star(hour_angle_deg: float) -> str:
         return say("a second star near the meridian, not too close to the pole or the zenith")
     if away > 65.0:
         return say("a second star in the east or the west, about six hours from the meridian")
-    hours, other_hours = away / 15.0, 12.0 - away / 15.0
+    hours = away / 15.0  # twelve hours on it would do as well, but few stars are up there
     if hour_angle_deg > 0.0:
-        return say(
-            "a second star about {hours:.0f} hours west of the meridian "
-            "(or {other_hours:.0f} hours east of it)",
-            hours=hours,
-            other_hours=other_hours,
-        )
-    return say(
-        "a second star about {hours:.0f} hours east of the meridian "
-        "(or {other_hours:.0f} hours west of it)",
-        hours=hours,
-        other_hours=other_hours,
-    )
+        return say("a second star about {hours:.0f} hours west of the meridian", hours=hours)
+    return say("a second star about {hours:.0f} hours east of the meridian", hours=hours)
 
 
 def _if_other_were_right(
