@@ -57,6 +57,7 @@ class NightLog(NightWritten):
         self._at_opening: dict[str, Any] = {}
         self._others: frozenset[str] = frozenset()  # keys the other copy changed since
         outside = Outside(
+            path=path,
             reopen=self._reopen,
             open_to_read=lambda: open_to_read(path),
             rebuild=self._rows_of_tonight,

@@ -210,6 +210,15 @@ def backed_up(path: Path, nights: int) -> str:
     )
 
 
+def own_file(path: Path) -> str:
+    """Something was to be written over a log that is in use."""
+    return say(
+        "{path} belongs to the log of nights that is in use, and writing there would destroy it. "
+        "Nothing was written: choose another name or another folder.",
+        path=path,
+    )
+
+
 def cannot_back_up(path: Path, error: Exception) -> str:
     """No backup was made."""
     return say(

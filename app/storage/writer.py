@@ -14,6 +14,7 @@ from typing import TypeVar
 from app.storage import failures, sentences
 from app.storage.holding import HeldElsewhere
 from app.storage.opening import Opened, is_sound, rescue, set_aside
+from app.storage.ownfiles import belongs_to_a_log_in_use
 from app.storage.writes import Write, write_all
 from core.language import say
 
@@ -29,12 +30,13 @@ T = TypeVar("T")
 class Outside:
     """What the writer asks and tells; all of it is called from the writing thread as well.
 
-    `reopen` opens the file and is asked again while it fails; `open_to_read` opens it while another
-    copy of the program writes it. `rebuild` gives the rows a fresh file
-    needs when a damaged one had to be set aside. `on_trouble` gets the error when writing fails and
-    None when it works again; `on_notice` a sentence.
+    `path`: where the log belongs. `reopen` opens the file and is asked again while it fails;
+    `open_to_read` opens it while another copy of the program writes it. `rebuild` gives the rows a
+    fresh file needs when a damaged one had to be set aside. `on_trouble` gets the error when
+    writing fails and None when it works again; `on_notice` a sentence.
     """
 
+    path: Path
     reopen: Callable[[], Opened]
     open_to_read: Callable[[], sqlite3.Connection]
     rebuild: Callable[[], list[Write]]
@@ -145,6 +147,12 @@ class Writer:
         """Whether it is this file that is written."""
         opened = self._opened
         return opened is not None and path.exists() and path.samefile(opened.path)
+
+    def is_own(self, path: Path) -> bool:
+        """Whether writing there would destroy this log or another one in use."""
+        opened = self._opened
+        logs = [self._outside.path, *([] if opened is None else [opened.path])]
+        return belongs_to_a_log_in_use(path, logs)
 
     def flush(self, timeout_s: float) -> bool:
         """Waits until all that was put is on disk; whether it is. Waits for no other copy."""
