@@ -13,7 +13,8 @@ from pathlib import Path
 
 from app.storage import browsing, sentences
 from app.storage.loading import load_night
-from app.storage.opening import is_sound, journal_of
+from app.storage.opening import is_sound
+from app.storage.place import journal_of
 from app.storage.recording import writes_of
 from app.storage.records import Found, Night, NightSummary, UnusableFile
 from app.storage.salvage import Salvage

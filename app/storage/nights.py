@@ -12,7 +12,6 @@ from app.storage.archive import Archive
 from app.storage.loading import Loaded, load_last_night, load_settings
 from app.storage.nightwritten import NightWritten
 from app.storage.opening import Connect, Opened, connect, open_log
-from app.storage.reading import open_to_read
 from app.storage.records import Night, StoredAxisState
 from app.storage.rows import (
     NightRow,
@@ -59,7 +58,6 @@ class NightLog(NightWritten):
         outside = Outside(
             path=path,
             reopen=self._reopen,
-            open_to_read=lambda: open_to_read(path),
             rebuild=self._rows_of_tonight,
             on_trouble=self._tell_trouble,
             on_notice=on_notice,
