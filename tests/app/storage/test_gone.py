@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import shutil
 import sqlite3
 import subprocess
 import sys
@@ -165,6 +166,24 @@ def test_while_it_cannot_be_put_back_nothing_counts_as_kept(path: Path, told: To
     told.wait(lambda sentence: sentence is None)
     assert log.close()
     assert readings_in(folder / path.name) == 7
+
+
+def test_a_full_disk_is_waited_for(tiny_disk: Path, told: Told) -> None:
+    path, ballast = tiny_disk / "nights.sqlite3", tiny_disk / "ballast"
+    log = told.open(path)
+    log.resume_or_begin_night(NOW_UTC_S)
+    measure(log, 300)
+    assert log.flush()
+    ballast.write_bytes(b"x" * (shutil.disk_usage(tiny_disk).free - 16_384))
+    delete_all(path)
+    told.wait(lambda sentence: sentence is not None and "is full: free some space" in sentence)
+    assert "was deleted, moved or replaced" in str(told.troubles[-1])
+    assert not log.flush(0.1)
+    ballast.unlink()
+    told.wait(lambda sentence: sentence is None)
+    assert log.close()
+    assert readings_in(path) == 300
+    assert not list(tiny_disk.glob("nights-*"))
 
 
 def test_closing_says_that_it_is_gone(path: Path, told: Told) -> None:
