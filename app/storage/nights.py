@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
@@ -48,6 +49,7 @@ class NightLog(NightWritten):
         connect: Connect = connect,
         retry_s: float = RETRY_S,
     ) -> None:
+        path = Path(os.path.realpath(path))  # the journal and the hold lie beside the file itself
         self._path = path
         self._on_trouble = on_trouble
         self._on_notice = on_notice

@@ -128,7 +128,7 @@ def test_it_is_seen_while_nothing_is_measured(path: Path, told: Told) -> None:
     measure(log, 3)
     assert log.flush()
     delete_all(path)
-    end = time.monotonic() + 2.0 * writer.LOOK_S
+    end = time.monotonic() + 5.0 * writer.LOOK_S
     while not told.notices and time.monotonic() < end:
         time.sleep(0.02)
     assert "was deleted or moved" in told.notices[0]
@@ -166,6 +166,27 @@ def test_while_it_cannot_be_put_back_nothing_counts_as_kept(path: Path, told: To
     told.wait(lambda sentence: sentence is None)
     assert log.close()
     assert readings_in(folder / path.name) == 7
+
+
+@pytest.mark.parametrize("lose", [delete_all, replace_by_log])
+def test_a_log_behind_a_link_comes_back_where_the_link_points(
+    path: Path, told: Told, lose: Callable[[Path], None]
+) -> None:
+    (link := path.parent / "elsewhere" / "log.sqlite3").parent.mkdir()
+    link.symlink_to(path)
+    log, second = told.open(link), Told().open(path)
+    assert second.is_read_only
+    assert second.close()
+    log.resume_or_begin_night(NOW_UTC_S)
+    measure(log, 3)
+    assert log.flush()
+    lose(path)
+    measure(log, 4)
+    assert log.close()
+    assert link.is_symlink()
+    assert readings_in(path) == 7
+    if lose is replace_by_log:
+        assert readings_in(path.with_name("nights-other-1.sqlite3")) == 7
 
 
 def test_a_full_disk_is_waited_for(tiny_disk: Path, told: Told) -> None:
