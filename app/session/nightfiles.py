@@ -97,6 +97,7 @@ class NightFiles:
 
     def export(self, night_id: int, form: Form, path: Path) -> str:
         """Writes one night. Returns a sentence; raises UnusableFile, a sentence."""
+        self.archive.check_may_write(path)
         night = self.archive.record(night_id)
         if night is None:
             raise UnusableFile(say("The night cannot be read from the log; nothing was written."))

@@ -13,7 +13,8 @@ from pathlib import Path
 
 from app.storage import browsing, sentences
 from app.storage.loading import load_night
-from app.storage.opening import is_sound, journal_of
+from app.storage.opening import is_sound
+from app.storage.place import journal_of
 from app.storage.recording import writes_of
 from app.storage.records import Found, Night, NightSummary, UnusableFile
 from app.storage.salvage import Salvage
@@ -72,6 +73,7 @@ class Archive:
 
         Returns a sentence; raises UnusableFile, a sentence. Until it is whole it has another name.
         """
+        self.check_may_write(path)
         unfinished = path.with_name(path.name + ".unfinished")
         try:
             nights = self._copied(unfinished)
@@ -86,6 +88,15 @@ class Archive:
             unfinished.unlink(missing_ok=True)
             raise UnusableFile(sentences.cannot_back_up(path, error)) from error
         return sentences.backed_up(path, nights)
+
+    def check_may_write(self, path: Path) -> None:
+        """UnusableFile, a sentence, where a log in use stands: writing there would destroy it."""
+        try:
+            is_own = self._writer.is_own(path)
+        except OSError:  # where one may not even look, writing fails and is told of
+            return
+        if is_own:
+            raise UnusableFile(sentences.own_file(path))
 
     def _copied(self, unfinished: Path) -> int | None:
         """The number of nights in a copy that SQLite finds no fault with; None if it finds one."""

@@ -15,6 +15,10 @@ class NotOurTables(sqlite3.DatabaseError):
     """The tables of a file are not those the program once made."""
 
 
+class GoneFromPlace(Exception):
+    """The file was deleted, moved or replaced while it was open, and cannot be put back yet."""
+
+
 def is_damage(error: Exception) -> bool:
     """Whether the file itself is broken.
 

@@ -31,6 +31,20 @@ def hold(path: Path) -> sqlite3.Connection:
     return _locked(beside)
 
 
+def is_held(path: Path) -> bool:
+    """Whether some copy of the program holds it; leaves nothing beside what is no log."""
+    beside = path.with_name(path.name + ENDING)
+    if not beside.exists():
+        return False
+    try:
+        _locked(beside).close()
+    except HeldElsewhere:
+        return True
+    except sqlite3.Error:  # no file of ours, or none that can be asked
+        return False
+    return False
+
+
 def _locked(path: Path) -> sqlite3.Connection:
     connection = sqlite3.connect(
         path, timeout=LOCK_WAIT_S, isolation_level=None, check_same_thread=False

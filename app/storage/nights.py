@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
@@ -12,7 +13,6 @@ from app.storage.archive import Archive
 from app.storage.loading import Loaded, load_last_night, load_settings
 from app.storage.nightwritten import NightWritten
 from app.storage.opening import Connect, Opened, connect, open_log
-from app.storage.reading import open_to_read
 from app.storage.records import Night, StoredAxisState
 from app.storage.rows import (
     NightRow,
@@ -49,6 +49,7 @@ class NightLog(NightWritten):
         connect: Connect = connect,
         retry_s: float = RETRY_S,
     ) -> None:
+        path = Path(os.path.realpath(path))  # the journal and the hold lie beside the file itself
         self._path = path
         self._on_trouble = on_trouble
         self._on_notice = on_notice
@@ -57,8 +58,8 @@ class NightLog(NightWritten):
         self._at_opening: dict[str, Any] = {}
         self._others: frozenset[str] = frozenset()  # keys the other copy changed since
         outside = Outside(
+            path=path,
             reopen=self._reopen,
-            open_to_read=lambda: open_to_read(path),
             rebuild=self._rows_of_tonight,
             on_trouble=self._tell_trouble,
             on_notice=on_notice,

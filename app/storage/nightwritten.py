@@ -52,7 +52,7 @@ class NightWritten:
 
     @property
     def has_said(self) -> bool:
-        """Whether words or pictures of the person were put while another copy wrote the log."""
+        """Whether words or pictures of the person were put: they must not be lost unasked."""
         return self._has_said
 
     @property
@@ -151,14 +151,14 @@ class NightWritten:
             attachment,
         )
         keeps_time = utc_s is None and entry_id is not None
-        self._has_said |= self.is_read_only and kind not in MADE_BY_ITSELF
+        self._has_said |= kind not in MADE_BY_ITSELF
         self._rows.keep_entry(row, keeps_time)
         self._put(row.write(keeps_time))
         return row.entry_id
 
     def remove_entry(self, entry_id: int) -> None:
         """Takes an entry back, whichever night it belongs to."""
-        self._has_said |= self.is_read_only
+        self._has_said = True
         self._rows.entries.pop(entry_id, None)
         self._put(delete_entry(entry_id))
 

@@ -12,6 +12,7 @@ from pathlib import Path
 from app.storage import failures, sentences
 from app.storage.failures import NotOurTables
 from app.storage.holding import LOCK_WAIT_S, hold
+from app.storage.place import Place, journal_of, shared_of
 from app.storage.rows import COLUMNS
 from app.storage.salvage import Salvage
 from app.storage.schema import FORGET_EMPTY_NIGHTS, NewerVersionError, migrate
@@ -31,8 +32,13 @@ class Opened:
 
     connection: sqlite3.Connection
     held: sqlite3.Connection
-    path: Path
+    place: Place
     notices: tuple[str, ...]
+
+    @property
+    def path(self) -> Path:
+        """Where it was opened."""
+        return self.place.path
 
     def close(self) -> None:
         """The file first, so that the next copy finds it whole."""
@@ -67,7 +73,7 @@ def open_log(path: Path, connect: Connect = connect) -> Opened:
         except BaseException:
             held.close()
             raise
-        opened = Opened(connection, held, candidate, notices)
+        opened = Opened(connection, held, Place.of(candidate), notices)
         try:
             joined = _join_what_lies_beside(path, connection) if candidate == path else ()
             why = (sentences.from_newer_version(path, candidate),) if newer else ()
@@ -108,17 +114,22 @@ def is_sound(connection: sqlite3.Connection) -> bool:
     return bool(verdict == "ok")
 
 
-def set_aside(path: Path) -> Path:
-    """Renames a damaged file with its journal; the new name."""
+def set_aside(path: Path, why: str = "damaged") -> Path:
+    """Renames a file with its journal, `why` in its name; the new name."""
     number = 1
-    while (aside := path.with_name(f"{path.stem}-damaged-{number}{path.suffix}")).exists():
+    while (aside := path.with_name(f"{path.stem}-{why}-{number}{path.suffix}")).exists():
         number += 1
-    for ending in ("-wal", "-shm"):
-        journal = path.with_name(path.name + ending)
-        if journal.exists():
-            journal.rename(aside.with_name(aside.name + ending))
+    for beside in (journal_of, shared_of):
+        if beside(path).exists():
+            beside(path).rename(beside(aside))
     path.rename(aside)
     return aside
+
+
+def free_name_beside(path: Path) -> Path:
+    """A file of that name joins the log at the next start."""
+    names = (_numbered(path, number) for number in range(2, MOST_FILES + 1))
+    return next((name for name in names if not name.exists()), _numbered(path, MOST_FILES + 1))
 
 
 def _open_or_replace(path: Path, connect: Connect) -> tuple[sqlite3.Connection, tuple[str, ...]]:
@@ -182,11 +193,6 @@ def _prepare(connection: sqlite3.Connection) -> None:
     migrate(connection)
     for table, columns in COLUMNS.items():
         connection.execute(f"SELECT {', '.join(columns)} FROM {table} LIMIT 0")
-
-
-def journal_of(path: Path) -> Path:
-    """Where SQLite keeps what it has not yet put into the file itself."""
-    return path.with_name(path.name + "-wal")
 
 
 def _numbered(path: Path, number: int) -> Path:

@@ -6,7 +6,7 @@ import sqlite3
 from collections import Counter
 from pathlib import Path
 
-from app.storage.failures import is_damage, is_locked, primary_code
+from app.storage.failures import GoneFromPlace, is_damage, is_locked, primary_code
 from app.storage.holding import HeldElsewhere
 from core.language import say
 
@@ -15,11 +15,24 @@ def cannot_write(path: Path, error: Exception) -> str:
     """Why nothing goes to disk, and what to do."""
     if isinstance(error, HeldElsewhere):
         return held_by_another_copy(path)
+    if isinstance(error, GoneFromPlace) and isinstance(error.__cause__, Exception):
+        return _cannot_bring_back(path, error.__cause__)
     kept = say(
         "What you measure is kept in memory and writing is tried again every few seconds; "
         "export it as a drift log before you close the program."
     )
     return f"{_cause(path, error)} {kept}"
+
+
+def _cannot_bring_back(path: Path, error: Exception) -> str:
+    gone = say(
+        "The log of nights {path} was deleted, moved or replaced while the program ran.", path=path
+    )
+    still_here = say(
+        "This program still has all nights and tries every few seconds to write them there anew. "
+        "Do not close it before this message is gone."
+    )
+    return f"{gone} {_cause(path, error)} {still_here}"
 
 
 def _cause(path: Path, error: Exception) -> str:
@@ -142,6 +155,24 @@ def set_aside(path: Path, aside: Path, rows: Counter[str] | None) -> str:
     )
 
 
+def brought_back(path: Path, other: Path | None) -> str:
+    """The file was gone from its place; all of it stands there again."""
+    if other is None:
+        return say(
+            "The log of nights {path} was deleted or moved, in whole or in part, while the program "
+            "ran. The program still had all nights, tonight as well, and has written them there "
+            "anew. Leave the log where it is while the program runs.",
+            path=path,
+        )
+    return say(
+        "Another file was put in the place of the log of nights {path} while the program ran. The "
+        "program still had all nights, tonight as well, and has written them there anew. The other "
+        "file is kept as {other}: if nights are in it, add them on the Log page, part “Keep safe”.",
+        path=path,
+        other=other,
+    )
+
+
 def _counted(rows: Counter[str]) -> str:
     return say(
         "nights: {nights}, legs: {legs}, readings: {readings:,}",
@@ -206,6 +237,15 @@ def backed_up(path: Path, nights: int) -> str:
     return say(
         "{nights} nights are saved in {path} and were read back without a fault.",
         nights=nights,
+        path=path,
+    )
+
+
+def own_file(path: Path) -> str:
+    """Something was to be written over a log that is in use."""
+    return say(
+        "{path} belongs to the log of nights that is in use, and writing there would destroy it. "
+        "Nothing was written: choose another name or another folder.",
         path=path,
     )
 

@@ -12,13 +12,18 @@ from pathlib import Path
 from typing import TypeVar
 
 from app.storage import failures, sentences
+from app.storage.bringback import bring_back
+from app.storage.failures import GoneFromPlace
+from app.storage.glance import Glance
 from app.storage.holding import HeldElsewhere
 from app.storage.opening import Opened, is_sound, rescue, set_aside
+from app.storage.ownfiles import belongs_to_a_log_in_use
 from app.storage.writes import Write, write_all
 from core.language import say
 
 GATHER_S = 0.1  # rows are gathered this long, then committed together
 RETRY_S = 2.0
+LOOK_S = 1.0  # so often the file is looked for while nothing is written
 PAGES_AT_ONCE = 2000  # copied before others may write
 PAUSE_S = 0.001
 
@@ -29,14 +34,13 @@ T = TypeVar("T")
 class Outside:
     """What the writer asks and tells; all of it is called from the writing thread as well.
 
-    `reopen` opens the file and is asked again while it fails; `open_to_read` opens it while another
-    copy of the program writes it. `rebuild` gives the rows a fresh file
-    needs when a damaged one had to be set aside. `on_trouble` gets the error when writing fails and
-    None when it works again; `on_notice` a sentence.
+    `path`: where the log belongs. `reopen` opens the file and is asked again while it fails.
+    `rebuild` gives the rows a fresh file needs when a damaged one had to be set aside. `on_trouble`
+    gets the error when writing fails and None when it works again; `on_notice` a sentence.
     """
 
+    path: Path
     reopen: Callable[[], Opened]
-    open_to_read: Callable[[], sqlite3.Connection]
     rebuild: Callable[[], list[Write]]
     on_trouble: Callable[[Exception | None], None]
     on_notice: Callable[[str], None]
@@ -49,8 +53,9 @@ class Writer:
         self._outside = outside
         self._retry_s = retry_s
         self._opened: Opened | None = None
-        self._glance: sqlite3.Connection | None = None  # to read while another copy writes
+        self._glance = Glance(outside.path)
         self._is_held_elsewhere = False
+        self._is_astray = False  # the open file is not the one at its path
         self._aside: Path | None = None  # a damaged file not yet salvaged
         self._in_trouble = False
         self._database_lock = threading.Lock()
@@ -94,7 +99,7 @@ class Writer:
             with self._database_lock:
                 if self._opened is not None:
                     return self._ask(self._opened, question)
-                return question(self._glanced()) if self._is_held_elsewhere else None
+                return question(self._glance.connection()) if self._is_held_elsewhere else None
         except Exception as error:
             self._in_trouble = True
             self._outside.on_trouble(error)
@@ -108,11 +113,6 @@ class Writer:
                 raise
         return question(self._replace_damaged(opened).connection)
 
-    def _glanced(self) -> sqlite3.Connection:
-        if self._glance is None:
-            self._glance = self._outside.open_to_read()
-        return self._glance
-
     def copy_into(self, copy: sqlite3.Connection) -> None:
         """Copies the whole file, writing what comes in between the steps. Raises sqlite3.Error."""
 
@@ -122,12 +122,13 @@ class Writer:
             self._database_lock.acquire()
 
         with self._database_lock:
-            if self._is_held_elsewhere:  # at one go, or what the other copy writes begins it anew
-                self._glanced().backup(copy)
-                return
-            if self._opened is None:
+            if self._opened is not None:
+                opened = self._opened.connection
+                opened.backup(copy, pages=PAGES_AT_ONCE, progress=let_others_write)
+            elif self._is_held_elsewhere:  # at one go, or what the other copy writes begins it anew
+                self._glance.connection().backup(copy)
+            else:
                 raise sqlite3.OperationalError(say("the log of nights is not open"))
-            self._opened.connection.backup(copy, pages=PAGES_AT_ONCE, progress=let_others_write)
 
     def mend(self) -> bool:
         """Looks through the whole file; a damaged one is set aside and salvaged. Whether it was
@@ -146,13 +147,20 @@ class Writer:
         opened = self._opened
         return opened is not None and path.exists() and path.samefile(opened.path)
 
+    def is_own(self, path: Path) -> bool:
+        """Whether writing there would destroy this log or another one in use."""
+        opened = self._opened
+        logs = [self._outside.path, *([] if opened is None else [opened.path])]
+        return belongs_to_a_log_in_use(path, logs)
+
     def flush(self, timeout_s: float) -> bool:
         """Waits until all that was put is on disk; whether it is. Waits for no other copy."""
+        self._look_for_file()
         with self._state:
             self._hurry = True
             self._state.notify_all()
-            self._state.wait_for(lambda: self._unwritten == 0 or self._is_held_elsewhere, timeout_s)
-            return self._unwritten == 0
+            self._state.wait_for(lambda: self._is_kept or self._is_held_elsewhere, timeout_s)
+            return self._is_kept
 
     def close(self, timeout_s: float) -> bool:
         """Writes what is left, ends the thread and closes the file; whether all is on disk."""
@@ -160,7 +168,11 @@ class Writer:
             self._closing = True
             self._state.notify_all()
         self._thread.join(timeout_s)
-        return self.unwritten == 0 and not self._thread.is_alive()
+        return self._is_kept and not self._thread.is_alive()
+
+    @property
+    def _is_kept(self) -> bool:
+        return self._unwritten == 0 and not self._is_astray
 
     def _run(self) -> None:
         pending: list[Write] = []
@@ -177,13 +189,28 @@ class Writer:
             if self._opened is not None:
                 self._opened.close()
                 self._opened = None
-            self._stop_glancing()
+            self._glance.close()
 
     def _wait_for_work(self, has_pending: bool) -> bool:
         """False when there is nothing left to do, ever."""
-        with self._state:
-            self._state.wait_for(lambda: has_pending or self._waiting or self._closing)
-            return bool(has_pending or self._waiting)
+        while True:
+            with self._state:
+                self._state.wait_for(lambda: self._has_work(has_pending) or self._closing, LOOK_S)
+                is_closing = self._closing
+            self._look_for_file()  # unlocked: whoever puts something must not wait for a slow disk
+            if self._has_work(has_pending):
+                return True
+            if is_closing:
+                return False
+
+    def _has_work(self, has_pending: bool) -> bool:
+        return bool(has_pending or self._waiting or self._is_astray)
+
+    def _look_for_file(self) -> None:
+        opened = self._opened
+        is_astray = opened is not None and not opened.place.is_kept()
+        if opened is self._opened:  # meanwhile it may have been brought back
+            self._is_astray = is_astray
 
     def _gather(self, pending: list[Write]) -> None:
         with self._state:
@@ -207,7 +234,7 @@ class Writer:
         return True
 
     def _write(self, pending: list[Write]) -> None:
-        opened = self._reopened() if self._opened is None else self._opened
+        opened = self._reopened() if self._opened is None else self._in_place(self._opened)
         try:
             write_all(opened.connection, pending)
         except sqlite3.DatabaseError as error:
@@ -216,7 +243,23 @@ class Writer:
             fresh = self._replace_damaged(opened)
             write_all(fresh.connection, pending)
 
+    def _in_place(self, opened: Opened) -> Opened:
+        """The same, or all of it anew where it was opened."""
+        if opened.place.is_kept():
+            return opened
+        self._is_astray = True
+        try:
+            other = bring_back(opened)
+        except HeldElsewhere:
+            raise
+        except (sqlite3.Error, OSError) as error:
+            raise GoneFromPlace from error
+        self._opened, self._is_astray = None, False
+        self._outside.on_notice(sentences.brought_back(opened.path, other))
+        return self._reopened()
+
     def _replace_damaged(self, damaged: Opened) -> Opened:
+        damaged = self._in_place(damaged)
         self._opened = None
         damaged.close()
         self._aside = set_aside(damaged.path)
@@ -233,7 +276,7 @@ class Writer:
         self._opened = opened
         if self._is_held_elsewhere:
             self._is_held_elsewhere = False
-            self._stop_glancing()
+            self._glance.close()
             self._outside.on_notice(sentences.took_over(opened.path))
         return opened
 
@@ -242,11 +285,6 @@ class Writer:
             rows = rescue(self._aside, opened.connection, self._outside.rebuild())
             self._outside.on_notice(sentences.set_aside(opened.path, self._aside, rows))
             self._aside = None
-
-    def _stop_glancing(self) -> None:
-        if self._glance is not None:
-            self._glance.close()
-            self._glance = None
 
     def _done(self, pending: list[Write]) -> None:
         with self._state:

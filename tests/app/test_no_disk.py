@@ -83,6 +83,22 @@ def test_readings_wait_in_memory_until_the_folder_can_be_written(
     assert readings_in(folder / "nights.sqlite") == READINGS
 
 
+def test_a_note_that_is_not_on_disk_is_not_left_behind_unasked(
+    start: Start, tmp_path: Path, qtbot
+) -> None:
+    program = start(tmp_path / "nights.sqlite")
+    log = program._warm_up.made.log
+    assert log.flush()
+    assert program.window.may_close()
+    log._writer.read(lambda one: one.execute("PRAGMA query_only = 1"))
+    log_page(program).remembering._parts.book.note("Dew on everything.")
+    qtbot.waitUntil(lambda: "kept in memory" in program.standing(), timeout=5000)
+    assert not program.window.may_close()
+    log._writer.read(lambda one: one.execute("PRAGMA query_only = 0"))
+    qtbot.waitUntil(lambda: not program.standing(), timeout=10_000)
+    assert program.window.may_close()
+
+
 def test_a_log_of_a_newer_program_stays_as_it_is_and_the_night_goes_beside_it(
     start: Start, tmp_path: Path
 ) -> None:

@@ -157,6 +157,7 @@ class LogPage(QWidget):
         for errand in (self._searches, self._loads):
             errand.close()
         self._bar.stop()
+        self.remembering.stop()
         self._sheet.stop()
 
     def showEvent(self, event: QShowEvent) -> None:

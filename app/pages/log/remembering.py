@@ -5,18 +5,22 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.pages.log.filebar import FileBar
 from app.pages.log.parts import LogParts
+from app.session.errand import Errand
 from app.session.nightfiles import MEDIA_TYPES, PictureFile, picture_from
 from core.night.reportnight import Entry, Kind
+
+LOOK_AGAIN_MS = 1000
+KEPT_WITHIN_S = 1.0  # on a disk that works it takes a tenth
 
 
 class Remembering(QObject):
     """Every change is kept at once. `changed` follows those after which the night looks different.
 
-    `opened`: the key of the night that is open on the page, None for none.
+    `opened`: the key of the night that is open on the page, None for none. Call `stop` at the end.
     """
 
     changed = Signal()
@@ -30,6 +34,16 @@ class Remembering(QObject):
     ) -> None:
         super().__init__(parent)
         self._bar, self._parts, self._opened = bar, parts, opened
+        self._is_waiting = False
+        self._looks = Errand(self)
+        self._looks.done.connect(self._take_look)
+        self._again = QTimer(self, singleShot=True, interval=LOOK_AGAIN_MS)
+        self._again.timeout.connect(self._look)
+
+    def stop(self) -> None:
+        """Waits for what is under way; harmless twice."""
+        self._again.stop()
+        self._looks.close()
 
     def note(self, text: str) -> None:
         """A new note; tonight's are also on the Tonight page."""
@@ -90,12 +104,37 @@ class Remembering(QObject):
     def _say_if_waiting(self) -> None:
         """It cannot be seen on the page before it is in the log."""
         if self._parts.log.is_read_only:
-            self._bar.say(
-                self.tr(
-                    "This waits in memory: another copy of the program writes the log. It is "
-                    "written when that copy is closed."
-                )
+            self._say_waiting()
+        self._is_waiting = False  # of this nothing is known yet
+        self._look()
+
+    def _look(self) -> None:
+        """Whether it has come to disk, found out beside the window's thread."""
+        log = self._parts.log
+        self._looks.send(lambda: log.flush(KEPT_WITHIN_S))
+
+    def _take_look(self, is_kept: object) -> None:
+        was_waiting, self._is_waiting = self._is_waiting, not is_kept
+        if not is_kept:
+            if not was_waiting:
+                self._say_waiting()
+            self._again.start()
+        elif was_waiting:
+            self._bar.say(self.tr("What waited in memory is written into the log now."))
+            self.changed.emit()
+
+    def _say_waiting(self) -> None:
+        if self._parts.log.is_read_only:
+            why = self.tr(
+                "This waits in memory: another copy of the program writes the log. It is "
+                "written when that copy is closed."
             )
+        else:
+            why = self.tr(
+                "This waits in memory: the log of nights does not take it now. It is written as "
+                "soon as it does; do not close the program before."
+            )
+        self._bar.say(why)
 
     def _put(self, entry: Entry, **changed: str) -> None:
         content = {**entry.content, **changed}

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-import os
 import shutil
 import sqlite3
 import subprocess
-from collections.abc import Iterator
 from contextlib import closing
 from pathlib import Path
 
@@ -42,23 +40,6 @@ def test_a_full_file_is_said_and_made_up_for(tmp_path: Path, told: Told) -> None
     told.wait(lambda sentence: sentence is None)
     assert log.close()
     assert readings_in(tmp_path / "nights.sqlite3") == 10_003
-
-
-@pytest.fixture
-def tiny_disk(tmp_path: Path) -> Iterator[Path]:
-    """A disk of 400 kB, where the system lets us make one."""
-    folder = tmp_path / "tiny"
-    folder.mkdir()
-    mount = shutil.which("mount")
-    if mount is None or not hasattr(os, "geteuid") or os.geteuid() != 0:
-        pytest.skip("making a small disk needs the rights of the administrator")
-    made = subprocess.run(
-        [mount, "-t", "tmpfs", "-o", "size=400k", "tmpfs", str(folder)], capture_output=True
-    )
-    if made.returncode:
-        pytest.skip("this system makes no small disk")
-    yield folder
-    subprocess.run(["umount", str(folder)], check=True)
 
 
 def test_a_full_disk_is_said_and_made_up_for(tiny_disk: Path, told: Told) -> None:

@@ -23,7 +23,7 @@ LATER_S = BEGUN + 40 * 86400.0
 def log(tmp_path: Path) -> Iterator[NightLog]:
     """With one whole invented night in it, and tonight with nothing."""
     made = NightLog.open(
-        tmp_path / "nights.sqlite", lambda: LATER_S, lambda _: None, lambda _: None
+        tmp_path / "nights.sqlite", lambda: LATER_S, lambda _: None, lambda _: None, retry_s=0.05
     )
     made.night = made.resume_or_begin_night(LATER_S)
     made.archive.take_in_record(whole_night())

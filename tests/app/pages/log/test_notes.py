@@ -118,6 +118,47 @@ def test_what_is_removed_can_be_put_back_whole(
     assert not notes.undo_button().isVisible()
 
 
+def close_disk(log: NightLog, is_closed: bool) -> None:
+    log._writer.read(lambda one: one.execute(f"PRAGMA query_only = {int(is_closed)}"))
+
+
+def test_a_note_the_disk_does_not_take_is_said_to_wait_until_it_does(
+    opened: LogPage, log: NightLog, qtbot
+) -> None:
+    assert log.flush()
+    close_disk(log, True)
+    notes = opened.sheet().notes
+    for text in ("Cold and wet.", "Colder."):
+        opened.bar().say("")
+        notes.lines().setPlainText(text)
+        QTest.keyClick(notes.write_button(), Qt.Key.Key_Space)
+        qtbot.waitUntil(lambda: "waits in memory" in opened.bar().said(), timeout=3000)
+        assert "do not close the program" in opened.bar().said()
+    close_disk(log, False)
+    qtbot.waitUntil(lambda: "is written into the log now" in opened.bar().said(), timeout=5000)
+    qtbot.waitUntil(lambda: "Cold and wet." in notes.said() and "Colder." in notes.said())
+
+
+def test_a_caption_the_disk_does_not_take_is_said_to_wait(
+    opened: LogPage, log: NightLog, qtbot
+) -> None:
+    assert log.flush()
+    close_disk(log, True)
+    (picture, *_) = log.archive.record(NIGHT.key).of_kind(Kind.PICTURE)
+    opened.remembering.describe(picture, "The field")
+    qtbot.waitUntil(lambda: "waits in memory" in opened.bar().said(), timeout=3000)
+    close_disk(log, False)
+
+
+def test_nothing_is_said_of_waiting_while_the_disk_takes_it(opened: LogPage, qtbot) -> None:
+    said: list[str] = []
+    opened.bar().say = said.append
+    with qtbot.waitSignal(opened.remembering._looks.done, timeout=3000):
+        opened.remembering.note("Calm.")
+    qtbot.wait(50)
+    assert said == []
+
+
 def test_a_caption_goes_into_reports_and_into_another_log(
     opened: LogPage, log: NightLog, tmp_path: Path, qtbot
 ) -> None:

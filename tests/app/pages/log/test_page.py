@@ -130,6 +130,19 @@ def test_a_file_that_is_there_is_replaced_only_after_a_yes(
     assert json.loads(path.read_text())["night"]
 
 
+def test_nothing_goes_over_the_log_itself_even_after_a_yes(
+    opened: LogPage, log: NightLog, tmp_path: Path, qtbot
+) -> None:
+    path = tmp_path / "nights.sqlite"
+    before = path.stat().st_ino
+    for do in (opened.carrying.back_up, lambda where: opened.carrying.export(Form.JSON, where)):
+        do(path)
+        sentence = done(qtbot, opened, opened.bar().asking().yes().click)
+        assert "belongs to the log of nights that is in use" in sentence
+    assert path.stat().st_ino == before
+    assert log.archive.record(NIGHT.key) is not None
+
+
 def test_a_folder_that_is_not_there_is_said(opened: LogPage, tmp_path: Path, qtbot) -> None:
     sentence = done(
         qtbot, opened, lambda: opened.carrying.export(Form.HTML, tmp_path / "no" / "n.html")
