@@ -49,7 +49,8 @@ class Limit:
 
 @dataclass(frozen=True, eq=False)
 class ChanceCurve:
-    """Chance (n,) that an exposure begun at a random moment keeps the limit, with its 95 % band.
+    """Chance (n,) that an exposure begun at a random moment keeps the limit, with its 95 % band:
+    how much the worm's turns differ, and how well the run tells drive and air apart.
 
     NaN beyond half the run. `longest_s`: the longest exposure of which nine in ten keep it, 0 when
     none does.
@@ -65,6 +66,7 @@ class ChanceCurve:
 
 
 SURE = 0.9
+_HALF_WIDTH = 1.96  # of a 95 % interval, in standard deviations
 _UNEVEN = 1.5  # times the shortest interval, but for one in ten at either end
 _TITLES = {
     Drive.UNGUIDED: marked("Unguided"),
@@ -94,24 +96,25 @@ def chance_curves(
     wanted = [one for one in drives if guiding is not None or one is not Drive.GUIDED]
     curves = []
     for number, drive in enumerate(wanted):
-        ask(keep_going, number / len(wanted))
-        if drive is Drive.GUIDED and guiding is not None:
-            own = motion(
-                result, run, drive, declination_deg=declination_deg, step_s=step_for(guiding)
+        loop = guiding if drive is Drive.GUIDED else None
+        step_s = 1.0 if loop is None else step_for(loop)
+        sums = []
+        for part, doubt in enumerate((0.0, -_HALF_WIDTH, _HALF_WIDTH)):
+            ask(keep_going, (number + part / 3.0) / len(wanted))
+            path = motion(
+                *(result, run, drive), declination_deg=declination_deg, step_s=step_s, doubt=doubt
             )
-            path, drift = guided(with_drift(own, unguided_drift), guiding), guided_drift
-        else:
-            path, drift = (
-                motion(result, run, drive, declination_deg=declination_deg),
-                unguided_drift,
-            )
-        curve = _curve(path, drift, drive, lengths, limit)
-        if drive is Drive.GUIDED and guiding is not None and _reads_seldom(run, guiding):
-            doubt = say(
+            drift = unguided_drift
+            if loop is not None:
+                path, drift = guided(with_drift(path, unguided_drift), loop), guided_drift
+            sums.append(Sums.of(path, drift))
+        curve = _curve(sums, drive, lengths, limit)
+        if loop is not None and _reads_seldom(run, loop):
+            doubtful = say(
                 "The run was read too seldom or too unevenly for a guider this quick, so that this "
                 "may be too hopeful: record a run with a reading every second or two."
             )
-            curve = replace(curve, sentence=f"{curve.sentence} {doubt}")
+            curve = replace(curve, sentence=f"{curve.sentence} {doubtful}")
         curves.append(curve)
     ask(keep_going, 1.0)
     return tuple(curves)
@@ -136,12 +139,18 @@ def with_drift(path: Motion, drift: SteadyDrift) -> Motion:
     )
 
 
-def _curve(
-    path: Motion, drift: SteadyDrift, drive: Drive, lengths: Floats, limit: Limit
-) -> ChanceCurve:
-    sums = Sums.of(path, drift)
-    chances = [sums.chance_within(float(one), limit.arcsec) for one in lengths]
-    share, low, high = np.array([(one.share, one.low, one.high) for one in chances]).T
+def _curve(sums: Sequence[Sums], drive: Drive, lengths: Floats, limit: Limit) -> ChanceCurve:
+    """`sums`: of the motion as it is believed, then with as little and as much of the drive in it
+    as may be. Its band: how much the worm's turns differ, and what cannot be told from the air.
+    """
+    best, *others = (
+        [one.chance_within(float(length), limit.arcsec) for length in lengths] for one in sums
+    )
+    share, low, high = np.array([(one.share, one.low, one.high) for one in best]).T
+    calmer, livelier = ([one.share for one in other] for other in others)
+    low = share - np.hypot(share - low, np.maximum(share - livelier, 0.0))
+    high = share + np.hypot(high - share, np.maximum(calmer - share, 0.0))
+    low, high = np.maximum(low, 0.0), np.minimum(high, 1.0)
     longest_s = _longest(lengths, share)
     return ChanceCurve(
         drive,

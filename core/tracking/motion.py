@@ -56,18 +56,20 @@ def motion(
     *,
     declination_deg: float | None = None,
     step_s: float = 1.0,
+    doubt: float = 0.0,
 ) -> Motion:
     """The drive's own motion seen at a declination (None: the run's star); no axis drift in it.
 
     The changing part is the run's residual, less what the air does in it. TRAINED leaves it alone,
     widened by what a mean of so many turns cannot know. GUIDED starts from UNGUIDED: the guiding
     acts on it in `core.tracking.guideloop`. The drive's steady drift beyond the axis model is in
-    all of them; while the axis is unknown it holds the axis drift too.
+    all of them; while the axis is unknown it holds the axis drift too. `doubt`: by how many
+    standard deviations of what tells it from the air the changing part is taken stronger.
     """
     dec = result.declination_deg if declination_deg is None else declination_deg
     step_s = max(step_s, (result.utc_s[-1] - result.utc_s[0]) / _MOST_STEPS)
     times, breaks = _grid(result, step_s)
-    lead = _changing(result, run, times)
+    lead = _changing(result, run, times, doubt)
     if drive is Drive.TRAINED:
         lead = lead * _unseen_turns(result.turns)
     else:
@@ -101,7 +103,7 @@ def _grid(result: PeriodicError, step_s: float) -> tuple[Floats, tuple[int, ...]
     return np.concatenate(parts), tuple(breaks[1:])
 
 
-def _changing(result: PeriodicError, run: Run, times: Floats) -> Floats:
+def _changing(result: PeriodicError, run: Run, times: Floats, doubt: float) -> Floats:
     """The part that does not repeat (n,), without the air.
 
     Where the air cannot be told from the drive a running mean calms it.
@@ -109,7 +111,9 @@ def _changing(result: PeriodicError, run: Run, times: Floats) -> Floats:
     own = None
     if run.north_arcsec is not None:
         air = np.interp(result.utc_s, run.utc_s, _air_arcsec(run))
-        own = drives_own(result.utc_s, result.residual_arcsec, air, result.piece, run.interval_s)
+        own = drives_own(
+            result.utc_s, result.residual_arcsec, air, result.piece, run.interval_s, doubt
+        )
     if own is None:
         calm = _calmed(result.utc_s, result.residual_arcsec, _SMOOTH_SHARE * result.period_s)
         return np.interp(times, result.utc_s, calm)

@@ -23,12 +23,18 @@ _FEWEST_IN_PIECE = 2 * _FEWEST_IN_BAND
 
 
 def drives_own(
-    utc_s: Floats, residual: Floats, air: Floats, piece: NDArray[np.intp], interval_s: float
+    utc_s: Floats,
+    residual: Floats,
+    air: Floats,
+    piece: NDArray[np.intp],
+    interval_s: float,
+    doubt: float = 0.0,
 ) -> Floats | None:
     """The residual (n,), made as strong at each frequency as what the drive alone does.
 
     `air` (n,): what the air alone does, in the same unit; `piece` (n,): the stretch without a
-    break each reading belongs to, numbered from 0. None when no stretch is long enough to tell.
+    break each reading belongs to, numbered from 0. `doubt`: by how many standard deviations of
+    what is known of it the drive's power is taken larger. None when no stretch is long enough.
     """
     stretches = [piece == number for number in range(int(piece[-1]) + 1)]
     grids = [_even(utc_s[inside], interval_s) for inside in stretches]
@@ -43,7 +49,7 @@ def drives_own(
     ]
     if not powers:
         return None
-    frequency_hz, share = _shares_by_frequency(np.concatenate(powers, axis=1))
+    frequency_hz, share = _shares_by_frequency(np.concatenate(powers, axis=1), doubt)
     own = np.empty_like(residual)
     for grid, values, inside in zip(grids, both, stretches, strict=True):
         kept = _weakened(values, interval_s, frequency_hz, share)
@@ -93,7 +99,7 @@ def _weakened(values: Floats, interval_s: float, frequency_hz: Floats, share: Fl
     return np.fft.irfft(root * np.fft.rfft(longer), longer.size)[pad : pad + values.size]
 
 
-def _shares_by_frequency(powers: Floats) -> tuple[Floats, Floats]:
+def _shares_by_frequency(powers: Floats, doubt: float) -> tuple[Floats, Floats]:
     """Middles of bands in hertz and the drive's share of the power there, (m,) each.
 
     `powers` (3, k): frequency, power of the residual, power of the air alone.
@@ -103,7 +109,7 @@ def _shares_by_frequency(powers: Floats) -> tuple[Floats, Floats]:
     count = np.diff(np.append(edges, frequency.size))
     middle_hz = np.exp(np.add.reduceat(np.log(frequency), edges) / count)
     sums = np.stack([np.add.reduceat(both, edges), np.add.reduceat(air, edges), count])
-    return middle_hz, _shares(middle_hz, sums)
+    return middle_hz, _shares(middle_hz, sums, doubt)
 
 
 def _powers(residual: Floats, air: Floats, interval_s: float) -> Floats:
@@ -124,7 +130,7 @@ def _band_edges(frequency_hz: Floats) -> NDArray[np.intp]:
         edges.append(following)
 
 
-def _shares(frequency_hz: Floats, sums: Floats) -> Floats:
+def _shares(frequency_hz: Floats, sums: Floats, doubt: float) -> Floats:
     """The drive's share in each band (m,), from sums (3, m): of both powers, and how many.
 
     Where it does not stand out, the power is taken to fall with the square of the frequency, as
@@ -141,5 +147,9 @@ def _shares(frequency_hz: Floats, sums: Floats) -> Floats:
     for run in np.split(np.arange(count.size), bounds):
         if not stands_out[run[0]]:
             weight = falling[run] / variance[run]
-            drives[run] = falling[run] * (weight @ drives[run]) / (weight @ falling[run])
+            known = weight @ falling[run]
+            size = (weight @ drives[run] + doubt * np.sqrt(known)) / known
+            drives[run] = falling[run] * size
+        else:
+            drives[run] += doubt * np.sqrt(variance[run])
     return np.asarray(np.clip(drives / (whole + _NOTHING), 0.0, 1.0))

@@ -22,10 +22,10 @@ LIMITS_ARCSEC = (0.8, 1.0, 1.2, 1.5, 1.8, 2.2, 2.7, 3.5, 5.0)
 NIGHTS = 12  # analysed; one run has too few turns for its own wander to be the usual one
 
 
-def analysed(seed, wander):
+def analysed(seed, wander, minutes=100.0, air_arcsec=0.5):
     rng = np.random.default_rng(seed)
-    utc_s = times(100.0)
-    air = [wandering(rng, utc_s.size, 2.0, 2.0, 0.5) for _ in range(2)]
+    utc_s = times(minutes)
+    air = [wandering(rng, utc_s.size, 2.0, 2.0, air_arcsec) for _ in range(2)]
     own = worm(utc_s, PERIOD_S, WAVES) + wandering(rng, utc_s.size, 2.0, *wander)
     run = run_without_place(star(own + air[0], utc_s, north=air[1]))
     return analyse(run, PERIOD_S), run
@@ -126,3 +126,23 @@ def test_a_quick_guider_is_not_judged_by_seldom_or_uneven_readings(every_s, jitt
         drives=(Drive.GUIDED,),
     )
     assert ("too hopeful" in curve.sentence) is doubts
+
+
+def test_the_band_of_a_chance_knows_what_one_run_cannot_tell_from_the_air():
+    wander, exposure_s, limit_arcsec = (80.0, 0.5), 120.0, 0.95
+    own = np.concatenate(
+        [new_night(seed, with_worm=False, wander=wander) for seed in range(60, 66)]
+    )
+    truth = sharp(own, 0.0 * own, exposure_s, limit_arcsec)
+    assert 0.3 < truth < 0.7
+    held = []
+    for seed in range(24):
+        found, run = analysed(seed, wander, minutes=60.0, air_arcsec=0.7)
+        (curve,) = chance_curves(
+            *(found, run, Limit(1.0, limit_arcsec)),
+            declination_deg=0.0,
+            exposure_s=[exposure_s],
+            drives=(Drive.TRAINED,),
+        )
+        held.append(curve.low[0] <= truth <= curve.high[0])
+    assert np.mean(held) > 0.8  # without the doubt of the air in the band one in two
