@@ -7,8 +7,9 @@ import json
 from collections.abc import Iterator
 from dataclasses import asdict, dataclass
 
-from core.alignment.budget.alignment import Alignment
 from core.alignment.driftlog import Header, Leg
+from core.commands.axiserror import alignment
+from core.commands.pixelscale import check_scale
 from core.commands.whereabouts import OPTIONS, Unplaceable, site_and_air
 from core.tracking.periodic import PeriodicError, UnusableRun, analyse
 from core.tracking.run import Run, run_of, run_without_place
@@ -75,6 +76,7 @@ class TrackingResult:
 def tracking_result(arguments: argparse.Namespace) -> TrackingResult:
     """Reads and analyses what the options name. Raises the sentences of its parts."""
     log = read_run_file(arguments.log, scale_arcsec_per_px=arguments.scale)
+    check_scale(arguments.log, arguments.scale)
     leg = _chosen(log.legs, arguments.leg)
     prepared = _prepared(arguments, leg, log.header)
     found = analyse(prepared, arguments.worm_period)
@@ -97,13 +99,11 @@ def _chosen(legs: tuple[Leg, ...], label: str | None) -> Leg:
 
 def _prepared(arguments: argparse.Namespace, leg: Leg, header: Header) -> Run:
     """With a place the drift of the axis is computed; without one a curve is taken for it."""
-    errors = (arguments.azimuth_error, arguments.altitude_error)
+    stated = alignment(arguments)
     given = any(getattr(arguments, name) is not None for name, _, _ in OPTIONS.values())
     if not given and header.site() is None:
-        if errors != (None, None):
+        if stated is not None:
             raise Unplaceable("The axis error needs the place: give --latitude and --longitude.")
         return run_without_place(leg)
     site, air = site_and_air(arguments, header)
-    if None in errors:
-        return run_of(leg, site, air)
-    return run_of(leg, site, air, Alignment(*errors))
+    return run_of(leg, site, air, stated)

@@ -6,7 +6,7 @@ import argparse
 
 from core.alignment.driftlog import Header
 from core.alignment.driftlog.headlines import RANGES, looks_swapped
-from core.alignment.driftlog.numerals import number
+from core.commands.options import finite
 from core.sky.site import Air, Site
 
 OPTIONS = {
@@ -26,7 +26,7 @@ def add_options(parser: argparse.ArgumentParser) -> None:
     """Adds the options to a sub-command."""
     place = parser.add_argument_group("place and air, before what a log says of them")
     for option, (name, unit, meaning) in OPTIONS.items():
-        place.add_argument(option, dest=name, metavar=unit, type=_number, help=meaning)
+        place.add_argument(option, dest=name, metavar=unit, type=finite, help=meaning)
 
 
 def site_and_air(arguments: argparse.Namespace, header: Header) -> tuple[Site, Air]:
@@ -56,10 +56,3 @@ def _check(option: str, name: str, given: dict[str, float | None]) -> None:
             "so the two may be swapped: exchange --latitude and --longitude, or correct them."
         )
     raise Unplaceable(f"{option} {value:g} is outside {low:g} to {high:g} ({unit}); correct it.")
-
-
-def _number(text: str) -> float:
-    try:
-        return number(text, decimal_comma=True)
-    except ValueError as error:
-        raise argparse.ArgumentTypeError(str(error)) from None

@@ -66,6 +66,7 @@ def test_words(capsys: pytest.CaptureFixture[str]) -> None:
         (["--latitude=48", "--longitude=1", "--ra=400", "--dec=5"], "right ascension lies between"),
         (["--latitude=48", "--longitude=1", "--ra=4", "--dec=5", "--utc=noon"], "not a date"),
         (["--latitude=48", "--longitude=1", "--ra=4", "--dec=99"], "declination lies between"),
+        (["--latitude=48", "--azimuth=1", "--altitude=4", "--utc=noon"], "--utc belongs to --ra"),
     ],
 )
 def test_mistakes_are_answered_in_sentences(
@@ -94,8 +95,10 @@ def test_on_the_meridian_it_is_neither_east_nor_west(
 def test_an_azimuth_that_is_no_number_is_named(
     capsys: pytest.CaptureFixture[str], azimuth: str
 ) -> None:
-    assert main(["rotation", "--latitude", "48", "--azimuth", azimuth, "--altitude", "3"], 0.0) == 2
-    assert "correct --azimuth" in capsys.readouterr().err
+    with pytest.raises(SystemExit) as ended:
+        main(["rotation", "--latitude", "48", "--azimuth", azimuth, "--altitude", "3"], 0.0)
+    assert ended.value.code == 2
+    assert f"argument --azimuth: “{azimuth}” is not a finite number" in capsys.readouterr().err
 
 
 def test_no_turning_at_all_has_no_sign(capsys: pytest.CaptureFixture[str]) -> None:

@@ -45,6 +45,9 @@ def test_json_and_the_curve(capsys, log, tmp_path):
         (("--worm-period", "8"), "minutes meant"),
         (("--leg", "b"), "no leg “b”"),
         (("--azimuth-error", "3", "--altitude-error", "1"), "needs the place"),
+        (("--azimuth-error", "5"), "belong together"),
+        (("--azimuth-error", "1e308", "--altitude-error", "0"), "at most 1800′"),
+        (("--scale", "1,5"), "leave it out"),
         (("--curve", "/nowhere/at/all.csv"), "could not be written"),
     ],
 )
