@@ -184,6 +184,15 @@ def test_a_stated_error_must_be_positive() -> None:
     assert "not above zero" in reasons(log)[4]
 
 
+@pytest.mark.parametrize("stated", ["1e-162", "1e-100", "0.00009"])
+def test_a_stated_error_no_instrument_reaches_is_refused(stated: str) -> None:
+    rows = [row + ",0.0001" for row in GOOD] + [f"a,2026-11-24T20:02:00Z,83.8,-5.4,1,{stated}"]
+    log = read(log_of(*rows, names=NAMES + ",sigma_arcsec"))
+    assert list(reasons(log)) == [4]
+    assert "finer than any instrument" in reasons(log)[4]
+    assert log.legs[0].sigma_arcsec is not None
+
+
 def test_one_wild_time_costs_one_line() -> None:
     rows = [f"a,2026-11-24T20:{minute:02d}:00Z,83.8,-5.4,{minute}" for minute in range(10)]
     rows[3] = rows[3].replace("2026", "2027")
