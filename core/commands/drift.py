@@ -49,7 +49,7 @@ def run(arguments: argparse.Namespace, now_utc_s: float, out: TextIO, err: TextI
 
 def _result(arguments: argparse.Namespace, now_utc_s: float) -> DriftResult:
     log = read_file(arguments.log)
-    site, air = site_and_air(arguments, log.header)
+    site, air = site_and_air(arguments, log.header, log.rejected)
     found = doubts(log.legs, site, air, now_utc_s)
     refuse_impossible(found)
     solution = solve(log.legs, site, air)

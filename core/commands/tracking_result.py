@@ -7,10 +7,10 @@ import json
 from collections.abc import Iterator
 from dataclasses import asdict, dataclass
 
-from core.alignment.driftlog import Header, Leg
+from core.alignment.driftlog import DriftLog, Leg
 from core.commands.axiserror import alignment
 from core.commands.pixelscale import check_scale
-from core.commands.whereabouts import OPTIONS, Unplaceable, site_and_air
+from core.commands.whereabouts import OPTIONS, Unplaceable, about_place, site_and_air
 from core.tracking.periodic import PeriodicError, UnusableRun, analyse
 from core.tracking.run import Run, run_of, run_without_place
 from core.tracking.runlog import read_run_file
@@ -78,7 +78,7 @@ def tracking_result(arguments: argparse.Namespace) -> TrackingResult:
     log = read_run_file(arguments.log, scale_arcsec_per_px=arguments.scale)
     check_scale(arguments.log, arguments.scale)
     leg = _chosen(log.legs, arguments.leg)
-    prepared = _prepared(arguments, leg, log.header)
+    prepared = _prepared(arguments, leg, log)
     found = analyse(prepared, arguments.worm_period)
     try:
         brought = training(found, prepared)
@@ -97,13 +97,16 @@ def _chosen(legs: tuple[Leg, ...], label: str | None) -> Leg:
     raise NoSuchLeg(f"The log has no leg “{label}”; it has {names}.")
 
 
-def _prepared(arguments: argparse.Namespace, leg: Leg, header: Header) -> Run:
+def _prepared(arguments: argparse.Namespace, leg: Leg, log: DriftLog) -> Run:
     """With a place the drift of the axis is computed; without one a curve is taken for it."""
     stated = alignment(arguments)
     given = any(getattr(arguments, name) is not None for name, _, _ in OPTIONS.values())
-    if not given and header.site() is None:
+    if not given and log.header.site() is None:
         if stated is not None:
-            raise Unplaceable("The axis error needs the place: give --latitude and --longitude.")
+            raise Unplaceable(
+                "The axis error needs the place: give --latitude and --longitude."
+                + about_place(log.rejected)
+            )
         return run_without_place(leg)
-    site, air = site_and_air(arguments, header)
+    site, air = site_and_air(arguments, log.header, log.rejected)
     return run_of(leg, site, air, stated)

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Sequence
 
-from core.alignment.driftlog import Header
+from core.alignment.driftlog import Header, Rejected
 from core.alignment.driftlog.headlines import RANGES, looks_swapped
 from core.commands.options import finite
 from core.sky.site import Air, Site
@@ -29,8 +30,13 @@ def add_options(parser: argparse.ArgumentParser) -> None:
         place.add_argument(option, dest=name, metavar=unit, type=finite, help=meaning)
 
 
-def site_and_air(arguments: argparse.Namespace, header: Header) -> tuple[Site, Air]:
-    """Where, from the options and else from the header of a log. Raises Unplaceable."""
+def site_and_air(
+    arguments: argparse.Namespace, header: Header, rejected: Sequence[Rejected] = ()
+) -> tuple[Site, Air]:
+    """Where, from the options and else from the header of a log. Raises Unplaceable.
+
+    `rejected`: lines of the log that were not used; those on the place are named when it lacks.
+    """
     given = {name: getattr(arguments, name) for name, _, _ in OPTIONS.values()}
     for option, (name, _, _) in OPTIONS.items():
         _check(option, name, given)
@@ -41,8 +47,18 @@ def site_and_air(arguments: argparse.Namespace, header: Header) -> tuple[Site, A
         raise Unplaceable(
             "The place is not known: give --latitude and --longitude (degrees, north and east "
             "positive), or write “# latitude_deg: …” and “# longitude_deg: …” into the log."
+            + about_place(rejected)
         )
     return site, whole.air()
+
+
+def about_place(rejected: Sequence[Rejected]) -> str:
+    """What the log tried to say of its place, a line for each attempt; empty without any."""
+    return "".join(
+        f"\nLine {line.line_number} was not used: {line.reason}"
+        for line in rejected
+        if any(key in line.reason for key in ("latitude_deg", "longitude_deg"))
+    )
 
 
 def _check(option: str, name: str, given: dict[str, float | None]) -> None:

@@ -189,6 +189,18 @@ def test_a_place_that_cannot_be_is_refused_in_a_sentence(
     assert words in err
 
 
+def test_a_place_in_the_log_that_cannot_be_is_named_with_its_line(capsys, tmp_path, night) -> None:
+    path = tmp_path / "night.csv"
+    swapped = "# latitude_deg: 111.6\n# longitude_deg: 48.1\n# clear night\n"
+    path.write_text(swapped + write(Header(), night.legs))
+    code, out, err = run(capsys, "drift", path)
+    assert (code, out) == (2, "")
+    assert "The place is not known" in err
+    assert "Line 1 was not used: latitude_deg 111.6 is beyond ±90" in err
+    assert "may be swapped" in err
+    assert len(err.splitlines()) == 2
+
+
 def test_a_place_on_the_wrong_side_is_refused_because_the_stars_are_down(
     capsys, log_file, night
 ) -> None:

@@ -57,6 +57,17 @@ def test_what_cannot_be_done_is_said(capsys, log, arguments, words):
     assert words in err
 
 
+def test_a_place_in_the_log_that_cannot_be_is_named_with_its_line(capsys, tmp_path):
+    path = tmp_path / "swapped.csv"
+    text = write(Header(), [noisy_run(1, minutes=50.0)])
+    path.write_text(f"# latitude_deg: 111.6\n# longitude_deg: 48.1\n{text}", encoding="utf-8")
+    axis = ("--azimuth-error", "1", "--altitude-error", "1")
+    code, _, err = ran(capsys, str(path), *axis)
+    assert code == 2
+    assert "needs the place" in err
+    assert "Line 1 was not used: latitude_deg 111.6" in err
+
+
 def test_with_a_place_and_an_axis_the_drift_is_computed(capsys, log):
     place = ("--latitude", "48", "--longitude", "11")
     code, out, _ = ran(capsys, log, *place, "--azimuth-error", "0", "--altitude-error", "0")
