@@ -13,6 +13,7 @@ from core.alignment.usable import Note
 from core.language import say
 from core.sky.clock import format_utc
 from core.sky.place import horizontal_deg
+from core.sky.pressure import pressure_offer
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air, Site
 
@@ -38,7 +39,7 @@ def doubts(
     found += [_too_fast(leg) for leg in legs]
     if now_utc_s is not None:
         found += [_in_the_future(leg, now_utc_s) for leg in legs]
-    return tuple(note for note in [*found, _pressure(site, air)] if note is not None)
+    return tuple(note for note in [*found, pressure_doubt(site, air)] if note is not None)
 
 
 def _below_horizon(leg: Leg, site: Site, air: Air) -> Note | None:
@@ -115,10 +116,14 @@ def _in_the_future(leg: Leg, now_utc_s: float) -> Note | None:
     )
 
 
-def _pressure(site: Site, air: Air) -> Note | None:
+def pressure_doubt(site: Site, air: Air) -> Note | None:
+    """A pressure that is not the station's, or in another unit; None where it may be right."""
     standard_hpa = standard_pressure_hpa(site.elevation_m)
     if air.pressure_hpa <= 0.0 or abs(air.pressure_hpa - standard_hpa) < _WEATHER_HPA:
         return None
+    offer = pressure_offer(air.pressure_hpa, site.elevation_m)
+    if offer is not None:
+        return Note(SEA_LEVEL_PRESSURE, offer.question)
     return Note(
         SEA_LEVEL_PRESSURE,
         say(

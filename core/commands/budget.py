@@ -20,8 +20,7 @@ from core.alignment.driftlog import Header
 from core.commands.axiserror import UnusableAxisError, add_axis_options, alignment
 from core.commands.budget_result import BudgetResult
 from core.commands.options import finite
-from core.commands.whereabouts import Unplaceable, add_options, site_and_air
-from core.sky.site import Air
+from core.commands.whereabouts import Unplaceable, add_options, air_notes, site_and_air
 
 UNUSABLE_INPUT = 2
 _DEG_PER_HOUR = 15.0
@@ -95,14 +94,8 @@ def _result(arguments: argparse.Namespace) -> BudgetResult:
         aim=best_aim(task, vantage),
         smear=None if stated is None else judge(task, vantage, stated),
         longest=None if axis is None else longest_exposure(task, vantage, axis),
-        notes=_notes(air),
+        notes=air_notes(site, air),
     )
-
-
-def _notes(air: Air) -> tuple[str, ...]:
-    if not air.pressure_is_assumed:
-        return ()
-    return (f"The pressure is not known; {air.pressure_hpa:.0f} hPa was assumed.",)
 
 
 def _task(arguments: argparse.Namespace) -> Task:

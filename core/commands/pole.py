@@ -6,6 +6,7 @@ import argparse
 from typing import TextIO
 
 from core.alignment.driftlog import Header
+from core.alignment.plausibility import pressure_doubt
 from core.alignment.sighting import limits
 from core.commands.moment import UnusableTime, moment
 from core.commands.pole_result import PoleResult
@@ -52,7 +53,8 @@ def _result(arguments: argparse.Namespace, now_utc_s: float) -> PoleResult:
         )
     site, air = site_and_air(arguments, Header())
     utc_s = moment(arguments.utc, now_utc_s)
-    notes = [*limits(site), *losses(utc_s)]
+    doubt = pressure_doubt(site, air)  # a pressure that is assumed the text says beside the pole
+    notes = [*([doubt.text] if doubt else []), *limits(site), *losses(utc_s)]
     compass = None
     try:
         compass = declination(site, utc_s)

@@ -10,7 +10,7 @@ from typing import TextIO
 from core.alignment.driftlog import Header
 from core.commands.moment import UnusableTime, moment
 from core.commands.options import finite
-from core.commands.whereabouts import Unplaceable, add_options, site_and_air
+from core.commands.whereabouts import Unplaceable, add_options, air_notes, site_and_air
 from core.mount.rotation import NO_AIR, Turning, turning, turning_of_star
 from core.sky.clock import bundled
 from core.sky.coordinates import UnusableCoordinates, parse_declination, parse_right_ascension
@@ -106,10 +106,12 @@ def _of_place(arguments: argparse.Namespace) -> RotationResult:
     if arguments.longitude_deg is None:
         arguments.longitude_deg = 0.0  # azimuth and altitude alone do not depend on it
     site, air = site_and_air(arguments, Header())
-    notes = []
+    notes: list[str] = []
     if arguments.pressure_hpa is None:
         air = NO_AIR
         notes.append("The altitude was taken as the true one; with --pressure as the observed one.")
+    else:
+        notes += air_notes(site, air)
     if altitude_deg == 90.0:
         raise UnusablePlace(
             "At the zenith itself the field turns without limit: there is no rate to give. "
@@ -129,8 +131,7 @@ def _of_star(arguments: argparse.Namespace, now_utc_s: float) -> RotationResult:
     notes = [] if arguments.utc is not None else ["No --utc was given: this is for now."]
     if float(altitude) < 0.0:
         notes.append("The star is below the horizon at that time.")
-    if air.pressure_is_assumed:
-        notes.append(f"The pressure is not known; {air.pressure_hpa:.0f} hPa was assumed.")
+    notes += air_notes(site, air)
     loss = bundled().loss_sentence(utc_s)
     said = (*notes, *([loss] if loss else []))
     return _with_rates(rates, float(azimuth), float(altitude), said)

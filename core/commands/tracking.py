@@ -36,6 +36,7 @@ def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
 def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: TextIO) -> int:
     """Prints the result to `out`, or a sentence on what is wrong to `err`. Exit code."""
     # Loaded here: the periodograms take a quarter of a second that no other command needs.
+    from core.commands.implausible import Implausible
     from core.commands.pixelscale import NoPixels
     from core.commands.tracking_result import NoSuchLeg, tracking_result
     from core.tracking.run import UnusableRun
@@ -52,6 +53,7 @@ def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: Text
         UnusableAxisError,
         NoPixels,
         NoSuchLeg,
+        Implausible,
     ) as sentence:
         print(sentence, file=err)
         return UNUSABLE_INPUT

@@ -5,10 +5,12 @@ from __future__ import annotations
 import argparse
 import json
 from collections.abc import Iterator
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 
 from core.alignment.driftlog import DriftLog, Leg
+from core.alignment.plausibility import doubts
 from core.commands.axiserror import alignment
+from core.commands.implausible import refuse_impossible
 from core.commands.pixelscale import check_scale
 from core.commands.whereabouts import OPTIONS, Unplaceable, about_place, site_and_air
 from core.tracking.periodic import PeriodicError, UnusableRun, analyse
@@ -109,4 +111,7 @@ def _prepared(arguments: argparse.Namespace, leg: Leg, log: DriftLog) -> Run:
             )
         return run_without_place(leg)
     site, air = site_and_air(arguments, log.header, log.rejected)
-    return run_of(leg, site, air, stated)
+    found = doubts([leg], site, air)
+    refuse_impossible(found)
+    run = run_of(leg, site, air, stated)
+    return replace(run, notes=(*found, *run.notes))

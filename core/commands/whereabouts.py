@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from core.alignment.driftlog import Header, Rejected
 from core.alignment.driftlog.headlines import RANGES, looks_swapped
+from core.alignment.plausibility import pressure_doubt
 from core.commands.options import finite
 from core.sky.site import Air, Site
 
@@ -50,6 +51,14 @@ def site_and_air(
             + about_place(rejected)
         )
     return site, whole.air()
+
+
+def air_notes(site: Site, air: Air) -> tuple[str, ...]:
+    """Sentences on a pressure that is assumed, or that cannot be the station's."""
+    if air.pressure_is_assumed:
+        return (f"The pressure is not known; {air.pressure_hpa:.0f} hPa was assumed.",)
+    doubt = pressure_doubt(site, air)
+    return () if doubt is None else (doubt.text,)
 
 
 def about_place(rejected: Sequence[Rejected]) -> str:

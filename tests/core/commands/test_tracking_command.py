@@ -68,8 +68,15 @@ def test_a_place_in_the_log_that_cannot_be_is_named_with_its_line(capsys, tmp_pa
     assert "Line 1 was not used: latitude_deg 111.6" in err
 
 
+def test_a_star_below_the_horizon_of_the_place_is_refused(capsys, log):
+    code, out, err = ran(capsys, log, "--latitude=48", "--longitude=11")
+    assert (code, out) == (2, "")
+    assert "below the horizon" in err
+    assert "Nothing was computed" in err
+
+
 def test_with_a_place_and_an_axis_the_drift_is_computed(capsys, log):
-    place = ("--latitude", "48", "--longitude", "11")
+    place = ("--latitude", "48", "--longitude", "-169")
     code, out, _ = ran(capsys, log, *place, "--azimuth-error", "0", "--altitude-error", "0")
     assert code == 0
     assert "axis error is not known" not in out
