@@ -154,7 +154,7 @@ def test_at_a_pole_of_the_earth_no_azimuth_error_is_given(make_leg, air, latitud
     assert not solution.azimuth_determined
     assert solution.altitude_determined
     assert any("azimuth means nothing" in note.text for note in solution.notes)
-    assert "°" not in advise(solution, Aim.TRUE_POLE).azimuth
+    assert advise(solution, Aim.TRUE_POLE).azimuth.startswith("Azimuth means nothing")
 
 
 def test_no_azimuth_error_beyond_half_a_turn_is_given(make_leg, air):
