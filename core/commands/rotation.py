@@ -8,6 +8,7 @@ from dataclasses import asdict, dataclass
 from typing import TextIO
 
 from core.alignment.driftlog import Header
+from core.alignment.driftlog.numerals import number
 from core.commands.moment import UnusableTime, moment
 from core.commands.options import finite
 from core.commands.whereabouts import Unplaceable, add_options, air_notes, site_and_air
@@ -101,6 +102,10 @@ def _of_place(arguments: argparse.Namespace) -> RotationResult:
     azimuth_deg, altitude_deg = arguments.azimuth, arguments.altitude
     if azimuth_deg is None or altitude_deg is None:
         raise UnusablePlace("--azimuth and --altitude belong together: give both.")
+    if not -360.0 <= azimuth_deg <= 360.0:
+        raise UnusablePlace(
+            "An azimuth lies between 0° and 360°, from north through east; correct --azimuth."
+        )
     if not -90.0 <= altitude_deg <= 90.0:
         raise UnusablePlace("An altitude lies between −90° and 90°; correct --altitude.")
     if arguments.longitude_deg is None:
@@ -165,7 +170,7 @@ def _told_angle_deg(angle_deg: float) -> float:
 def _right_ascension_deg(text: str) -> float:
     """A bare number is in degrees here, as the units of the other options are."""
     try:
-        degrees = float(text)
+        degrees = number(text, decimal_comma=True)
     except ValueError:
         return parse_right_ascension(text)
-    return parse_right_ascension(f"{degrees}°") if degrees >= 0.0 else parse_right_ascension(text)
+    return parse_right_ascension(f"{degrees:f}°")
