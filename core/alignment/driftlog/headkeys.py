@@ -42,7 +42,8 @@ def unknown_key_reason(key: str, value: str, known: Collection[str]) -> str | No
     if not _states_quantity(key, value):
         return None
     return say(
-        "“{key}” is not known above the readings, so what it says is not used; known are {names}.",
+        "The key “{key}” is not known, so its value is not used. Known are {names}: rename it and "
+        "convert its value, or leave out the sign behind it if this is a remark.",
         key=key[:40],
         names=", ".join(known),
     )

@@ -153,7 +153,7 @@ def test_an_equals_sign_stands_for_a_colon(line: str) -> None:
 def test_a_key_that_seems_to_state_a_quantity_is_not_ignored(line: str) -> None:
     log = read(f"# {line}\n" + log_of(*GOOD))
     assert list(reasons(log)) == [1]
-    assert "known are latitude_deg, longitude_deg, elevation_m, pressure_hpa" in reasons(log)[1]
+    assert "Known are latitude_deg, longitude_deg, elevation_m, pressure_hpa" in reasons(log)[1]
     assert log.header == Header()
 
 
