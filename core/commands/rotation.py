@@ -115,6 +115,8 @@ def _of_place(arguments: argparse.Namespace) -> RotationResult:
     if arguments.pressure_hpa is None:
         air = NO_AIR
         notes.append("The altitude was taken as the true one; with --pressure as the observed one.")
+        if (arguments.temperature_c, arguments.elevation_m) != (None, None):
+            notes.append("Without --pressure the temperature and the elevation change nothing.")
     else:
         notes += air_notes(site, air)
     if altitude_deg == 90.0:

@@ -106,6 +106,13 @@ def test_an_azimuth_that_is_no_number_is_named(
     assert f"argument --azimuth: “{azimuth}” is not a finite number" in capsys.readouterr().err
 
 
+def test_air_that_changes_nothing_is_said(capsys: pytest.CaptureFixture[str]) -> None:
+    words = ["rotation", "--latitude=48", "--azimuth=90", "--altitude=30", "--temperature=-5"]
+    for more, is_said in (([], True), (["--pressure=950", "--elevation=500"], False)):
+        assert main([*words, *more], NOW_UTC_S) == 0
+        assert ("change nothing" in capsys.readouterr().out) is is_said
+
+
 def test_no_turning_at_all_has_no_sign(capsys: pytest.CaptureFixture[str]) -> None:
     """At the equator a star due east rises straight up: neither field nor azimuth turns."""
     assert main(["rotation", "--latitude=0", "--azimuth=90", "--altitude=30"], NOW_UTC_S) == 0
