@@ -4,18 +4,24 @@ from __future__ import annotations
 
 import argparse
 import io
-import os
 import sys
 import time
 from collections.abc import Sequence
+from contextlib import suppress
 
 from core.commands import budget, drift, pole, rotation, tracking
+from core.commands.delivery import Undelivered, deliver
+from core.commands.options import joined
 
+UNDELIVERED = 1
 INTERRUPTED = 130  # what a shell reports of a program stopped by Ctrl-C
 
 
 def main(arguments: Sequence[str], now_utc_s: float) -> int:
-    """Runs one sub-command; the exit code is 0, or 2 when the input cannot be used."""
+    """Runs one sub-command.
+
+    The exit code is 0, 1 when the answer cannot be written, 2 when the input cannot be used.
+    """
     parser = argparse.ArgumentParser(
         prog="python -m core", description="What Poleward computes, without its screen."
     )
@@ -25,8 +31,21 @@ def main(arguments: Sequence[str], now_utc_s: float) -> int:
     pole.add_to(commands)
     rotation.add_to(commands)
     tracking.add_to(commands)
-    chosen = parser.parse_args(arguments)
-    code: int = chosen.run(chosen, now_utc_s, sys.stdout, sys.stderr)
+    chosen = parser.parse_args(joined(arguments))
+    out, err = io.StringIO(), io.StringIO()
+    code: int = chosen.run(chosen, now_utc_s, out, err)
+    return _delivered(code, out.getvalue(), err.getvalue())
+
+
+def _delivered(code: int, said: str, complaint: str) -> int:
+    """The exit code once both texts are on their way."""
+    try:
+        if said or sys.stdout is not None:
+            deliver(said, sys.stdout)
+    except Undelivered as sentence:
+        code, complaint = UNDELIVERED, f"{complaint}{sentence}\n"
+    with suppress(Undelivered):  # there is nowhere left to say so; the exit code does
+        deliver(complaint, sys.stderr)
     return code
 
 
@@ -40,14 +59,11 @@ def _write_any_character() -> None:
 def _run() -> int:
     _write_any_character()
     try:
-        code = main(sys.argv[1:], time.time())
-        sys.stdout.flush()
-    except BrokenPipeError:  # whoever read the output has seen enough
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return 0
+        return main(sys.argv[1:], time.time())
+    except SystemExit as ended:  # what argparse has printed is still to be brought out
+        return _delivered(int(ended.code or 0), "", "")
     except KeyboardInterrupt:
         return INTERRUPTED
-    return code
 
 
 if __name__ == "__main__":

@@ -73,7 +73,7 @@ def work_out(question: Question) -> Answer:
         )
     except UnusableLegs as reason:
         return Answer(question.revision, problem=str(reason))
-    advice = advise(solution, question.aim)
+    advice = advise(solution, question.aim, question.target_arcmin)
     watching = question.watching
     forecast = minutes_left(solution, watching, question.target_arcmin) if watching else None
     return Answer(

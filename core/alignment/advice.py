@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from core.alignment.aim import Aim
+from core.alignment.axisfit import azimuth_has_meaning, to_sky
 from core.alignment.claim import Claim, claim
 from core.alignment.geometry import ARCMIN_PER_RAD
+from core.alignment.goal import USUAL_ARCMIN
 from core.alignment.solution import Solution, pole_refraction_arcmin
 from core.alignment.words import Side, altitude_side, azimuth_side, figure
 from core.language import marked, say
@@ -17,20 +19,27 @@ _RAD_PER_DEG = 60.0 / ARCMIN_PER_RAD
 
 @dataclass(frozen=True)
 class _Sentences:
-    """What is said of one axis: nothing known, right within the ±, or wrong."""
+    """What is said of one axis: nothing known, too little, right within the ±, or wrong."""
 
     unknown: str
+    open: str
     right: str
     wrong: str
 
 
 _AZIMUTH = _Sentences(
     marked("Azimuth error: not known yet; these readings cannot tell it."),
+    marked("Azimuth: {size}; whether it is off, and to which side, is not clear yet: watch on."),
     marked("Azimuth: {size}, at the pole within the ±: leave it."),
     marked("The axis points {size} {where}: {turn}."),
 )
+_AZIMUTH_AT_A_POLE = replace(
+    _AZIMUTH,
+    unknown=marked("Azimuth means nothing at a pole of the Earth, so no error of it is given."),
+)
 _ALTITUDE = _Sentences(
     marked("Altitude error: not known yet; these readings cannot tell it."),
+    marked("Altitude: {size}; whether it is off, and which way, is not clear yet: watch on."),
     marked("Altitude: {size}, at the pole within the ±: leave it."),
     marked("The axis is {size} {where}: {turn}."),
 )
@@ -70,8 +79,11 @@ def aim_sentence(aim: Aim, site: Site, air: Air) -> str:
     )
 
 
-def advise(solution: Solution, aim: Aim) -> Advice:
-    """Advice towards the chosen pole; says east and west, high and low, never plus and minus."""
+def advise(solution: Solution, aim: Aim, goal_arcmin: float = USUAL_ARCMIN) -> Advice:
+    """Advice towards the chosen pole; says east and west, high and low, never plus and minus.
+
+    `goal_arcmin`: on the sky. A bolt is only left alone where the ± is no wider than that.
+    """
     latitude_rad = solution.latitude_deg * _RAD_PER_DEG
     azimuth_error = solution.azimuth_error_arcmin
     azimuth_half = solution.azimuth_interval_factor * solution.azimuth_sigma_arcmin
@@ -82,13 +94,15 @@ def advise(solution: Solution, aim: Aim) -> Advice:
         azimuth_half,
         azimuth_side(azimuth_error, latitude_rad),
         solution.azimuth_determined,
-        _AZIMUTH,
+        goal_arcmin / float(to_sky(latitude_rad)[0]),
+        _AZIMUTH if azimuth_has_meaning(latitude_rad) else _AZIMUTH_AT_A_POLE,
     )
     altitude = _piece(
         altitude_error,
         altitude_half,
         altitude_side(altitude_error),
         solution.altitude_determined,
+        goal_arcmin,
         _ALTITUDE,
     )
     limits = tuple(note.text for note in solution.notes)
@@ -98,14 +112,22 @@ def advise(solution: Solution, aim: Aim) -> Advice:
 
 
 def _piece(
-    error_arcmin: float, half_width_arcmin: float, side: Side, determined: bool, said: _Sentences
+    error_arcmin: float,
+    half_width_arcmin: float,
+    side: Side,
+    determined: bool,
+    goal_arcmin: float,
+    said: _Sentences,
 ) -> tuple[str, str, str, str]:
-    """Sentence, figure, side and turn for one axis."""
+    """Sentence, figure, side and turn for one axis; `goal_arcmin` as the bolt turns it."""
     if not determined:
         where = say("not known yet")
         return say(said.unknown), "", where, ""
     size = figure(error_arcmin, half_width_arcmin)
     claimed = claim(error_arcmin, half_width_arcmin)
+    if claimed is Claim.OPEN and half_width_arcmin > goal_arcmin:
+        where, turn = say("side not clear yet"), say("watch on")
+        return say(said.open, size=size), size, where, turn
     if claimed is Claim.OPEN:
         where, turn = say("at the pole within the ±"), say("leave it")
         return say(said.right, size=size), size, where, turn

@@ -31,6 +31,11 @@ def to_sky(latitude_rad: float) -> Floats:
     return np.array([max(float(np.cos(latitude_rad)), _SMALLEST_COSINE), 1.0])
 
 
+def azimuth_has_meaning(latitude_rad: float) -> bool:
+    """Whether turning the mount about the plumb line moves its axis at all, to speak of."""
+    return float(np.cos(latitude_rad)) >= _SMALLEST_COSINE
+
+
 def rough_axis(
     legs: Sequence[PreparedLeg],
     scale: Floats,

@@ -1,4 +1,4 @@
-"""What in a log cannot be true at the place it names, in sentences: stars set, times to come."""
+"""What in a log cannot be true, in sentences: stars set or too fast, times to come, the air."""
 
 from __future__ import annotations
 
@@ -8,16 +8,20 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.driftlog import Leg
+from core.alignment.speed import too_fast
 from core.alignment.usable import Note
 from core.language import say
 from core.sky.clock import format_utc
 from core.sky.place import horizontal_deg
+from core.sky.pressure import pressure_offer
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]
 
 BELOW_HORIZON = "below horizon"
+TOO_FAST = "too fast"
+IMPOSSIBLE = (BELOW_HORIZON, TOO_FAST)  # nothing computed from such a log would mean anything
 IN_THE_FUTURE = "in the future"
 SEA_LEVEL_PRESSURE = "pressure at sea level"
 
@@ -32,9 +36,10 @@ def doubts(
 ) -> tuple[Note, ...]:
     """Sentences on legs that cannot be right. `now_utc_s`: legs that end later are doubted too."""
     found = [_below_horizon(leg, site, air) for leg in legs]
+    found += [_too_fast(leg) for leg in legs]
     if now_utc_s is not None:
         found += [_in_the_future(leg, now_utc_s) for leg in legs]
-    return tuple(note for note in [*found, _pressure(site, air)] if note is not None)
+    return tuple(note for note in [*found, pressure_doubt(site, air)] if note is not None)
 
 
 def _below_horizon(leg: Leg, site: Site, air: Air) -> Note | None:
@@ -79,6 +84,17 @@ def _altitude_deg(leg: Leg, site: Site, air: Air, utc_s: Floats) -> Floats:
     return horizontal_deg(leg.ra_deg, leg.dec_deg, site, air, utc_s)[1]
 
 
+def _too_fast(leg: Leg) -> Note | None:
+    reason = too_fast(leg)
+    if reason is None:
+        return None
+    return Note(
+        TOO_FAST,
+        say("Leg “{label}” cannot be right: {reason}", label=leg.label, reason=reason),
+        leg=leg.label,
+    )
+
+
 def _in_the_future(leg: Leg, now_utc_s: float) -> Note | None:
     ahead_s = float(leg.utc_s[-1]) - now_utc_s
     if ahead_s <= _CLOCK_TOLERANCE_S:
@@ -100,10 +116,14 @@ def _in_the_future(leg: Leg, now_utc_s: float) -> Note | None:
     )
 
 
-def _pressure(site: Site, air: Air) -> Note | None:
+def pressure_doubt(site: Site, air: Air) -> Note | None:
+    """A pressure that is not the station's, or in another unit; None where it may be right."""
     standard_hpa = standard_pressure_hpa(site.elevation_m)
     if air.pressure_hpa <= 0.0 or abs(air.pressure_hpa - standard_hpa) < _WEATHER_HPA:
         return None
+    offer = pressure_offer(air.pressure_hpa, site.elevation_m)
+    if offer is not None:
+        return Note(SEA_LEVEL_PRESSURE, offer.question)
     return Note(
         SEA_LEVEL_PRESSURE,
         say(

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.aim import Aim
-from core.alignment.axisfit import AxisFit, joint_fit, rough_axis, to_sky
+from core.alignment.axisfit import AxisFit, azimuth_has_meaning, joint_fit, rough_axis, to_sky
 from core.alignment.combination import Combination, combination
 from core.alignment.driftlog import Leg
 from core.alignment.geometry import ARCMIN_PER_RAD, sky_error_rad
@@ -31,6 +31,7 @@ Floats = NDArray[np.float64]
 _Part = TypeVar("_Part")
 
 _TOLD_ARCMIN = 15.0  # an axis error whose 95 % half-width on the sky is larger is not told
+_FARTHEST_AZIMUTH_ARCMIN = 180.0 * 60.0  # beyond, the ± goes round the whole horizon
 _START = AxisKnowledge.about_the_pole(3.0)  # where to begin, not what to believe
 _NOTHING_GRANTED = AxisKnowledge.about_the_pole(
     30.0
@@ -175,6 +176,8 @@ def _solution(
     sigma = np.sqrt(np.diag(fit.covariance))
     azimuth_sigma, altitude_sigma = sigma / to_sky(latitude) * ARCMIN_PER_RAD
     told = np.full(2, True) if known else _half_widths_arcmin(fit) < _TOLD_ARCMIN
+    reach = abs(azimuth) + fit.interval_factor[0] * azimuth_sigma
+    told[0] &= azimuth_has_meaning(latitude) and bool(reach < _FARTHEST_AZIMUTH_ARCMIN)
     refracted = float(altitude) - pole_refraction_arcmin(site, air)
     correlation = float(fit.covariance[0, 1] / np.prod(sigma))
     both = bool(told.all())

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from core.alignment.driftlog import Leg
+from core.alignment.speed import too_fast
 from core.language import say
 
 _FEWEST_UNSTATED = 4  # readings needed before their own scatter can earn a ±
@@ -72,4 +73,4 @@ def _reason_against(leg: Leg) -> str | None:
             number=number,
             fewest=_FEWEST_UNSTATED,
         )
-    return None
+    return too_fast(leg)

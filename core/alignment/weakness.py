@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 
 import numpy as np
 
+from core.alignment.axisfit import azimuth_has_meaning
+from core.alignment.speed import FASTEST_ARCSEC_PER_MIN
 from core.alignment.trend import LegTrend
 from core.alignment.usable import Note
 from core.language import say
@@ -15,6 +18,7 @@ _ALIKE_CORRELATION = 0.9
 _LOW_ALTITUDE_DEG = 20.0
 _POLAR_DECLINATION_DEG = 75.0
 _POLAR_SITE_DEG = 85.0
+_UNLIKELY_AXIS_DEG = 8.0  # the eye sees that a mount points so far beside the pole
 _BENT_SIGMAS = 5.0
 _EQUATORIAL_SITE_DEG = 5.0
 
@@ -46,7 +50,17 @@ def _of_pair(legs: Sequence[LegTrend], correlation: float | None) -> Iterator[No
 
 def _of_site(site: Site, air: Air) -> Iterator[Note]:
     latitude = abs(site.latitude_deg)
-    if latitude > _POLAR_SITE_DEG:
+    if not azimuth_has_meaning(math.radians(latitude)):
+        yield Note(
+            "polar site",
+            say(
+                "At latitude {latitude:.1f}° the axis stands upright, where azimuth means "
+                "nothing, so no azimuth error is given; level the mount and trust the altitude "
+                "error.",
+                latitude=site.latitude_deg,
+            ),
+        )
+    elif latitude > _POLAR_SITE_DEG:
         yield Note(
             "polar site",
             say(
@@ -108,6 +122,20 @@ def _of_star(leg: LegTrend) -> Iterator[Note]:
 
 
 def _of_readings(leg: LegTrend) -> Iterator[Note]:
+    least_deg = math.degrees(math.asin(min(_turning_share(leg), 1.0)))
+    if least_deg > _UNLIKELY_AXIS_DEG:
+        yield Note(
+            "fast star",
+            say(
+                "The star of leg “{label}” drifts {rate:.0f}″ a minute, as if the axis pointed "
+                "{least:.0f}° or more beside the pole. If it does not, the offsets are not "
+                "seconds of arc (milliarcseconds, pixels?) and nothing said here is right.",
+                label=leg.label,
+                rate=abs(leg.drift_arcsec_per_min),
+                least=least_deg,
+            ),
+            leg=leg.label,
+        )
     if leg.bend_sigmas > _BENT_SIGMAS:
         yield Note(
             "bends",
@@ -147,6 +175,11 @@ def _of_readings(leg: LegTrend) -> Iterator[Note]:
             ),
             leg=leg.label,
         )
+
+
+def _turning_share(leg: LegTrend) -> float:
+    """The sine of the least angle between axis and pole that makes a star drift so fast."""
+    return abs(leg.drift_arcsec_per_min) / FASTEST_ARCSEC_PER_MIN
 
 
 def hour_angle_words(hour_angle_deg: float) -> str:

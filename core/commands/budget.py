@@ -6,7 +6,6 @@ import argparse
 from typing import TextIO
 
 from core.alignment.budget import (
-    Alignment,
     Optics,
     Target,
     Task,
@@ -18,10 +17,10 @@ from core.alignment.budget import (
     tolerance,
 )
 from core.alignment.driftlog import Header
-from core.alignment.driftlog.numerals import number
+from core.commands.axiserror import UnusableAxisError, add_axis_options, alignment
 from core.commands.budget_result import BudgetResult
-from core.commands.whereabouts import Unplaceable, add_options, site_and_air
-from core.sky.site import Air
+from core.commands.options import finite
+from core.commands.whereabouts import Unplaceable, add_options, air_notes, site_and_air
 
 UNUSABLE_INPUT = 2
 _DEG_PER_HOUR = 15.0
@@ -39,10 +38,6 @@ _TASK = {
     "--smear": ("limit_px", "PIXELS", "smear allowed (default 0.5)", 0.5),
     "--tracking-rate": ("tracking_rate", "RATE", "in sidereal rates (default 1)", 1.0),
 }
-_ALIGNMENT = {
-    "--azimuth-error": ("azimuth_error_arcmin", "ARCMIN", "towards greater azimuth positive"),
-    "--altitude-error": ("altitude_error_arcmin", "ARCMIN", "from the true pole, up positive"),
-}
 
 
 def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -59,7 +54,7 @@ def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
             option,
             dest=name,
             metavar=unit,
-            type=_number,
+            type=finite,
             help=meaning,
             default=usual,
             required=usual is None,
@@ -68,12 +63,10 @@ def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
         "--guide-star",
         dest="guide_star_arcmin",
         metavar="ARCMIN",
-        type=_number,
+        type=finite,
         help="from the guide star to the farthest corner of the field; unguided without",
     )
-    found = parser.add_argument_group("the alignment, when it is known")
-    for option, (name, unit, meaning) in _ALIGNMENT.items():
-        found.add_argument(option, dest=name, metavar=unit, type=_number, help=meaning)
+    add_axis_options(parser)
     add_options(parser)
     parser.add_argument("--json", action="store_true", help="print JSON instead of text")
     parser.set_defaults(run=run)
@@ -83,7 +76,7 @@ def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: Text
     """Prints the result to `out`, or a sentence on what is wrong to `err`. Exit code."""
     try:
         result = _result(arguments)
-    except (Unplaceable, UnusableTask) as sentence:
+    except (Unplaceable, UnusableTask, UnusableAxisError) as sentence:
         print(sentence, file=err)
         return UNUSABLE_INPUT
     print(result.as_json() if arguments.json else result.as_text(), file=out)
@@ -94,21 +87,15 @@ def _result(arguments: argparse.Namespace) -> BudgetResult:
     if arguments.longitude_deg is None and abs(arguments.latitude_deg or 0.0) <= 90.0:
         arguments.longitude_deg = 0.0  # hour angles do not depend on it
     site, air = site_and_air(arguments, Header())
-    vantage, task, alignment = Vantage.of(site, air), _task(arguments), _alignment(arguments)
-    axis = None if alignment is None else alignment.axis_rad
+    vantage, task, stated = Vantage.of(site, air), _task(arguments), alignment(arguments)
+    axis = None if stated is None else stated.axis_rad
     return BudgetResult(
         tolerance=tolerance(task, vantage),
         aim=best_aim(task, vantage),
-        smear=None if alignment is None else judge(task, vantage, alignment),
+        smear=None if stated is None else judge(task, vantage, stated),
         longest=None if axis is None else longest_exposure(task, vantage, axis),
-        notes=_notes(air),
+        notes=air_notes(site, air),
     )
-
-
-def _notes(air: Air) -> tuple[str, ...]:
-    if not air.pressure_is_assumed:
-        return ()
-    return (f"The pressure is not known; {air.pressure_hpa:.0f} hPa was assumed.",)
 
 
 def _task(arguments: argparse.Namespace) -> Task:
@@ -129,21 +116,3 @@ def _task(arguments: argparse.Namespace) -> Task:
         limit_px=arguments.limit_px,
         tracking_rate=arguments.tracking_rate,
     )
-
-
-def _alignment(arguments: argparse.Namespace) -> Alignment | None:
-    azimuth, altitude = arguments.azimuth_error_arcmin, arguments.altitude_error_arcmin
-    if azimuth is None and altitude is None:
-        return None
-    if azimuth is None or altitude is None:
-        raise UnusableTask("--azimuth-error and --altitude-error belong together: give both.")
-    if max(abs(azimuth), abs(altitude)) > 1800.0:
-        raise UnusableTask("An axis error is at most 1800′ here; align roughly first.")
-    return Alignment(azimuth, altitude)
-
-
-def _number(text: str) -> float:
-    try:
-        return number(text, decimal_comma=True)
-    except ValueError as error:
-        raise argparse.ArgumentTypeError(str(error)) from None

@@ -8,19 +8,16 @@ from typing import TextIO
 from core.alignment.advice import advise
 from core.alignment.aim import Aim
 from core.alignment.driftlog import UnusableLog, read_file
-from core.alignment.plausibility import BELOW_HORIZON, doubts
+from core.alignment.plausibility import doubts
 from core.alignment.solution import UnusableLegs, solve
 from core.commands.drift_result import DriftResult
 from core.commands.drift_text import as_text
+from core.commands.implausible import Implausible, refuse_impossible
 from core.commands.whereabouts import Unplaceable, add_options, site_and_air
 from core.sky.clock import bundled
 
 AIMS = {"true": Aim.TRUE_POLE, "refracted": Aim.REFRACTED_POLE}
 UNUSABLE_INPUT = 2
-
-
-class Implausible(ValueError):
-    """The log cannot be true at this place; the text says why in sentences."""
 
 
 def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -52,13 +49,9 @@ def run(arguments: argparse.Namespace, now_utc_s: float, out: TextIO, err: TextI
 
 def _result(arguments: argparse.Namespace, now_utc_s: float) -> DriftResult:
     log = read_file(arguments.log)
-    site, air = site_and_air(arguments, log.header)
+    site, air = site_and_air(arguments, log.header, log.rejected)
     found = doubts(log.legs, site, air, now_utc_s)
-    impossible = [doubt.text for doubt in found if doubt.code == BELOW_HORIZON]
-    if impossible:
-        raise Implausible(
-            "\n".join([*impossible, "Nothing was computed: the log cannot be right."])
-        )
+    refuse_impossible(found)
     solution = solve(log.legs, site, air)
     advice = advise(solution, AIMS[arguments.aim])
     loss = bundled().loss_sentence(max(float(leg.utc_s[-1]) for leg in log.legs))

@@ -6,7 +6,9 @@ import argparse
 from typing import TextIO
 
 from core.alignment.driftlog import Header
+from core.alignment.plausibility import pressure_doubt
 from core.alignment.sighting import limits
+from core.commands.moment import UnusableTime, moment
 from core.commands.pole_result import PoleResult
 from core.commands.pole_text import as_text
 from core.commands.whereabouts import Unplaceable, add_options, site_and_air
@@ -17,10 +19,6 @@ from core.sky.pole import elevated_pole, pole_star, pole_star_turns
 from core.sky.sunlight import sun_check
 
 UNUSABLE_INPUT = 2
-
-
-class UnusableTime(ValueError):
-    """The text is a sentence for the person."""
 
 
 def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -54,8 +52,9 @@ def _result(arguments: argparse.Namespace, now_utc_s: float) -> PoleResult:
             "positive)."
         )
     site, air = site_and_air(arguments, Header())
-    utc_s = now_utc_s if arguments.utc is None else _time(arguments.utc)
-    notes = [*limits(site), *losses(utc_s)]
+    utc_s = moment(arguments.utc, now_utc_s)
+    doubt = pressure_doubt(site, air)  # a pressure that is assumed the text says beside the pole
+    notes = [*([doubt.text] if doubt else []), *limits(site), *losses(utc_s)]
     compass = None
     try:
         compass = declination(site, utc_s)
@@ -74,10 +73,3 @@ def _result(arguments: argparse.Namespace, now_utc_s: float) -> PoleResult:
         sun_sentence=sun_check(site, air, utc_s),
         notes=tuple(notes),
     )
-
-
-def _time(text: str) -> float:
-    try:
-        return clock.parse_utc(text)
-    except ValueError as sentence:
-        raise UnusableTime(str(sentence)) from None

@@ -7,12 +7,13 @@ import json
 from dataclasses import asdict, dataclass
 from typing import TextIO
 
-import numpy as np
-
 from core.alignment.driftlog import Header
-from core.commands.whereabouts import Unplaceable, add_options, site_and_air
+from core.alignment.driftlog.numerals import number
+from core.commands.moment import UnusableTime, moment
+from core.commands.options import finite
+from core.commands.whereabouts import Unplaceable, add_options, air_notes, site_and_air
 from core.mount.rotation import NO_AIR, Turning, turning, turning_of_star
-from core.sky.clock import bundled, parse_utc
+from core.sky.clock import bundled
 from core.sky.coordinates import UnusableCoordinates, parse_declination, parse_right_ascension
 
 UNUSABLE_INPUT = 2
@@ -61,9 +62,9 @@ def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
         "given by azimuth and altitude, or by a star's coordinates and a time.",
     )
     place = parser.add_argument_group("place of the sky, the one pair or the other")
-    place.add_argument("--azimuth", metavar="DEGREES", type=float, help="from north through east")
+    place.add_argument("--azimuth", metavar="DEGREES", type=finite, help="from north through east")
     place.add_argument(
-        "--altitude", metavar="DEGREES", type=float, help="true; with --pressure, as observed"
+        "--altitude", metavar="DEGREES", type=finite, help="true; with --pressure, as observed"
     )
     place.add_argument("--ra", metavar="ANGLE", help="ICRS: degrees, or hours like 5h14m32s")
     place.add_argument("--dec", metavar="ANGLE", help="ICRS, degrees north")
@@ -77,7 +78,7 @@ def run(arguments: argparse.Namespace, now_utc_s: float, out: TextIO, err: TextI
     """Prints the result to `out`, or a sentence on what is wrong to `err`. Exit code."""
     try:
         result = _result(arguments, now_utc_s)
-    except (Unplaceable, UnusablePlace, UnusableCoordinates) as sentence:
+    except (Unplaceable, UnusablePlace, UnusableCoordinates, UnusableTime) as sentence:
         print(sentence, file=err)
         return UNUSABLE_INPUT
     print(result.as_json() if arguments.json else result.as_text(), file=out)
@@ -89,6 +90,11 @@ def _result(arguments: argparse.Namespace, now_utc_s: float) -> RotationResult:
     equatorial = arguments.ra is not None or arguments.dec is not None
     if horizontal == equatorial:
         raise UnusablePlace("Give --azimuth and --altitude, or --ra, --dec and --utc.")
+    if horizontal and arguments.utc is not None:
+        raise UnusablePlace(
+            "--utc belongs to --ra and --dec: a place given by --azimuth and --altitude turns "
+            "alike at every time. Leave --utc out."
+        )
     return _of_place(arguments) if horizontal else _of_star(arguments, now_utc_s)
 
 
@@ -96,17 +102,23 @@ def _of_place(arguments: argparse.Namespace) -> RotationResult:
     azimuth_deg, altitude_deg = arguments.azimuth, arguments.altitude
     if azimuth_deg is None or altitude_deg is None:
         raise UnusablePlace("--azimuth and --altitude belong together: give both.")
-    if not np.isfinite(azimuth_deg):
-        raise UnusablePlace("An azimuth is a number of degrees; correct --azimuth.")
+    if not -360.0 <= azimuth_deg <= 360.0:
+        raise UnusablePlace(
+            "An azimuth lies between 0° and 360°, from north through east; correct --azimuth."
+        )
     if not -90.0 <= altitude_deg <= 90.0:
         raise UnusablePlace("An altitude lies between −90° and 90°; correct --altitude.")
     if arguments.longitude_deg is None:
         arguments.longitude_deg = 0.0  # azimuth and altitude alone do not depend on it
     site, air = site_and_air(arguments, Header())
-    notes = []
+    notes: list[str] = []
     if arguments.pressure_hpa is None:
         air = NO_AIR
         notes.append("The altitude was taken as the true one; with --pressure as the observed one.")
+        if (arguments.temperature_c, arguments.elevation_m) != (None, None):
+            notes.append("Without --pressure the temperature and the elevation change nothing.")
+    else:
+        notes += air_notes(site, air)
     if altitude_deg == 90.0:
         raise UnusablePlace(
             "At the zenith itself the field turns without limit: there is no rate to give. "
@@ -120,14 +132,13 @@ def _of_star(arguments: argparse.Namespace, now_utc_s: float) -> RotationResult:
     if arguments.ra is None or arguments.dec is None:
         raise UnusablePlace("--ra and --dec belong together: give both.")
     site, air = site_and_air(arguments, Header())
-    utc_s = _moment(arguments.utc, now_utc_s)
+    utc_s = moment(arguments.utc, now_utc_s)
     ra_deg, dec_deg = _right_ascension_deg(arguments.ra), parse_declination(arguments.dec)
     azimuth, altitude, rates = turning_of_star(ra_deg, dec_deg, site, air, utc_s)
     notes = [] if arguments.utc is not None else ["No --utc was given: this is for now."]
     if float(altitude) < 0.0:
         notes.append("The star is below the horizon at that time.")
-    if air.pressure_is_assumed:
-        notes.append(f"The pressure is not known; {air.pressure_hpa:.0f} hPa was assumed.")
+    notes += air_notes(site, air)
     loss = bundled().loss_sentence(utc_s)
     said = (*notes, *([loss] if loss else []))
     return _with_rates(rates, float(azimuth), float(altitude), said)
@@ -161,16 +172,7 @@ def _told_angle_deg(angle_deg: float) -> float:
 def _right_ascension_deg(text: str) -> float:
     """A bare number is in degrees here, as the units of the other options are."""
     try:
-        degrees = float(text)
+        degrees = number(text, decimal_comma=True)
     except ValueError:
         return parse_right_ascension(text)
-    return parse_right_ascension(f"{degrees}°") if degrees >= 0.0 else parse_right_ascension(text)
-
-
-def _moment(text: str | None, now_utc_s: float) -> float:
-    if text is None:
-        return now_utc_s
-    try:
-        return parse_utc(text)
-    except ValueError as error:
-        raise UnusablePlace(str(error)) from None
+    return parse_right_ascension(f"{degrees:f}°")

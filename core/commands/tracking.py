@@ -7,6 +7,8 @@ from pathlib import Path
 from typing import TextIO
 
 from core.alignment.driftlog import UnusableLog
+from core.commands.axiserror import UnusableAxisError, add_axis_options
+from core.commands.options import finite
 from core.commands.whereabouts import Unplaceable, add_options
 
 UNUSABLE_INPUT = 2
@@ -22,11 +24,10 @@ def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
     )
     parser.add_argument("log", metavar="RUN.csv", help="the run")
     parser.add_argument("--leg", metavar="LABEL", help="which leg (default: the longest)")
-    parser.add_argument("--worm-period", metavar="SECONDS", type=float, help="of one turn")
-    parser.add_argument("--scale", metavar="ARCSEC", type=float, help="of a pixel")
-    parser.add_argument("--azimuth-error", metavar="ARCMIN", type=float, help="of the polar axis")
-    parser.add_argument("--altitude-error", metavar="ARCMIN", type=float, help="of the polar axis")
+    parser.add_argument("--worm-period", metavar="SECONDS", type=finite, help="of one turn")
+    parser.add_argument("--scale", metavar="ARCSEC", type=finite, help="of a pixel")
     parser.add_argument("--curve", metavar="OUT.csv", help="write the mean curve to this file")
+    add_axis_options(parser)
     add_options(parser)
     parser.add_argument("--json", action="store_true", help="print JSON instead of text")
     parser.set_defaults(run=run)
@@ -35,6 +36,8 @@ def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
 def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: TextIO) -> int:
     """Prints the result to `out`, or a sentence on what is wrong to `err`. Exit code."""
     # Loaded here: the periodograms take a quarter of a second that no other command needs.
+    from core.commands.implausible import Implausible
+    from core.commands.pixelscale import NoPixels
     from core.commands.tracking_result import NoSuchLeg, tracking_result
     from core.tracking.run import UnusableRun
     from core.tracking.training import training_csv
@@ -43,7 +46,15 @@ def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: Text
         result = tracking_result(arguments)
         if arguments.curve is not None:
             Path(arguments.curve).write_text(training_csv(result.found), encoding="utf-8")
-    except (UnusableLog, UnusableRun, Unplaceable, NoSuchLeg) as sentence:
+    except (
+        UnusableLog,
+        UnusableRun,
+        Unplaceable,
+        UnusableAxisError,
+        NoPixels,
+        NoSuchLeg,
+        Implausible,
+    ) as sentence:
         print(sentence, file=err)
         return UNUSABLE_INPUT
     except OSError as error:

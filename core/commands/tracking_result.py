@@ -5,11 +5,14 @@ from __future__ import annotations
 import argparse
 import json
 from collections.abc import Iterator
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 
-from core.alignment.budget.alignment import Alignment
-from core.alignment.driftlog import Header, Leg
-from core.commands.whereabouts import OPTIONS, Unplaceable, site_and_air
+from core.alignment.driftlog import DriftLog, Leg
+from core.alignment.plausibility import doubts
+from core.commands.axiserror import alignment
+from core.commands.implausible import refuse_impossible
+from core.commands.pixelscale import check_scale
+from core.commands.whereabouts import OPTIONS, Unplaceable, about_place, site_and_air
 from core.tracking.periodic import PeriodicError, UnusableRun, analyse
 from core.tracking.run import Run, run_of, run_without_place
 from core.tracking.runlog import read_run_file
@@ -75,8 +78,9 @@ class TrackingResult:
 def tracking_result(arguments: argparse.Namespace) -> TrackingResult:
     """Reads and analyses what the options name. Raises the sentences of its parts."""
     log = read_run_file(arguments.log, scale_arcsec_per_px=arguments.scale)
+    check_scale(arguments.log, arguments.scale)
     leg = _chosen(log.legs, arguments.leg)
-    prepared = _prepared(arguments, leg, log.header)
+    prepared = _prepared(arguments, leg, log)
     found = analyse(prepared, arguments.worm_period)
     try:
         brought = training(found, prepared)
@@ -95,15 +99,19 @@ def _chosen(legs: tuple[Leg, ...], label: str | None) -> Leg:
     raise NoSuchLeg(f"The log has no leg “{label}”; it has {names}.")
 
 
-def _prepared(arguments: argparse.Namespace, leg: Leg, header: Header) -> Run:
+def _prepared(arguments: argparse.Namespace, leg: Leg, log: DriftLog) -> Run:
     """With a place the drift of the axis is computed; without one a curve is taken for it."""
-    errors = (arguments.azimuth_error, arguments.altitude_error)
+    stated = alignment(arguments)
     given = any(getattr(arguments, name) is not None for name, _, _ in OPTIONS.values())
-    if not given and header.site() is None:
-        if errors != (None, None):
-            raise Unplaceable("The axis error needs the place: give --latitude and --longitude.")
+    if not given and log.header.site() is None:
+        if stated is not None:
+            raise Unplaceable(
+                "The axis error needs the place: give --latitude and --longitude."
+                + about_place(log.rejected)
+            )
         return run_without_place(leg)
-    site, air = site_and_air(arguments, header)
-    if None in errors:
-        return run_of(leg, site, air)
-    return run_of(leg, site, air, Alignment(*errors))
+    site, air = site_and_air(arguments, log.header, log.rejected)
+    found = doubts([leg], site, air)
+    refuse_impossible(found)
+    run = run_of(leg, site, air, stated)
+    return replace(run, notes=(*found, *run.notes))

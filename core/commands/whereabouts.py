@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Sequence
 
-from core.alignment.driftlog import Header
+from core.alignment.driftlog import Header, Rejected
 from core.alignment.driftlog.headlines import RANGES, looks_swapped
-from core.alignment.driftlog.numerals import number
+from core.alignment.plausibility import pressure_doubt
+from core.commands.options import finite
 from core.sky.site import Air, Site
 
 OPTIONS = {
@@ -26,11 +28,16 @@ def add_options(parser: argparse.ArgumentParser) -> None:
     """Adds the options to a sub-command."""
     place = parser.add_argument_group("place and air, before what a log says of them")
     for option, (name, unit, meaning) in OPTIONS.items():
-        place.add_argument(option, dest=name, metavar=unit, type=_number, help=meaning)
+        place.add_argument(option, dest=name, metavar=unit, type=finite, help=meaning)
 
 
-def site_and_air(arguments: argparse.Namespace, header: Header) -> tuple[Site, Air]:
-    """Where, from the options and else from the header of a log. Raises Unplaceable."""
+def site_and_air(
+    arguments: argparse.Namespace, header: Header, rejected: Sequence[Rejected] = ()
+) -> tuple[Site, Air]:
+    """Where, from the options and else from the header of a log. Raises Unplaceable.
+
+    `rejected`: lines of the log that were not used; those on the place are named when it lacks.
+    """
     given = {name: getattr(arguments, name) for name, _, _ in OPTIONS.values()}
     for option, (name, _, _) in OPTIONS.items():
         _check(option, name, given)
@@ -41,8 +48,26 @@ def site_and_air(arguments: argparse.Namespace, header: Header) -> tuple[Site, A
         raise Unplaceable(
             "The place is not known: give --latitude and --longitude (degrees, north and east "
             "positive), or write “# latitude_deg: …” and “# longitude_deg: …” into the log."
+            + about_place(rejected)
         )
     return site, whole.air()
+
+
+def air_notes(site: Site, air: Air) -> tuple[str, ...]:
+    """Sentences on a pressure that is assumed, or that cannot be the station's."""
+    if air.pressure_is_assumed:
+        return (f"The pressure is not known; {air.pressure_hpa:.0f} hPa was assumed.",)
+    doubt = pressure_doubt(site, air)
+    return () if doubt is None else (doubt.text,)
+
+
+def about_place(rejected: Sequence[Rejected]) -> str:
+    """What the log tried to say of its place, a line for each attempt; empty without any."""
+    return "".join(
+        f"\nLine {line.line_number} was not used: {line.reason}"
+        for line in rejected
+        if any(key in line.reason for key in ("latitude_deg", "longitude_deg"))
+    )
 
 
 def _check(option: str, name: str, given: dict[str, float | None]) -> None:
@@ -56,10 +81,3 @@ def _check(option: str, name: str, given: dict[str, float | None]) -> None:
             "so the two may be swapped: exchange --latitude and --longitude, or correct them."
         )
     raise Unplaceable(f"{option} {value:g} is outside {low:g} to {high:g} ({unit}); correct it.")
-
-
-def _number(text: str) -> float:
-    try:
-        return number(text, decimal_comma=True)
-    except ValueError as error:
-        raise argparse.ArgumentTypeError(str(error)) from None

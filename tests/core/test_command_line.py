@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import subprocess
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -188,6 +189,18 @@ def test_a_place_that_cannot_be_is_refused_in_a_sentence(
     assert words in err
 
 
+def test_a_place_in_the_log_that_cannot_be_is_named_with_its_line(capsys, tmp_path, night) -> None:
+    path = tmp_path / "night.csv"
+    swapped = "# latitude_deg: 111.6\n# longitude_deg: 48.1\n# clear night\n"
+    path.write_text(swapped + write(Header(), night.legs))
+    code, out, err = run(capsys, "drift", path)
+    assert (code, out) == (2, "")
+    assert "The place is not known" in err
+    assert "Line 1 was not used: latitude_deg 111.6 is beyond ±90" in err
+    assert "may be swapped" in err
+    assert len(err.splitlines()) == 2
+
+
 def test_a_place_on_the_wrong_side_is_refused_because_the_stars_are_down(
     capsys, log_file, night
 ) -> None:
@@ -196,6 +209,34 @@ def test_a_place_on_the_wrong_side_is_refused_because_the_stars_are_down(
     assert (code, out) == (2, "")
     assert "below the horizon" in err
     assert "Nothing was computed" in err
+
+
+def test_offsets_a_thousand_times_too_large_are_refused(capsys, tmp_path, night) -> None:
+    legs = [replace(leg, north_arcsec=leg.north_arcsec * 5000.0) for leg in night.legs]
+    path = tmp_path / "night.csv"
+    path.write_text(write(header(night), legs))
+    code, out, err = run(capsys, "drift", path, "--json")
+    assert (code, out) == (2, "")
+    assert "cannot be seconds of arc" in err
+    assert "Nothing was computed" in err
+
+
+def test_a_stated_error_that_vanishes_gives_no_figures_that_are_none(
+    capsys, tmp_path, night
+) -> None:
+    legs = [
+        replace(leg, sigma_arcsec=np.full(leg.utc_s.size, 1e-4), north_arcsec=0.0 * leg.utc_s)
+        for leg in night.legs
+    ]
+    path = tmp_path / "night.csv"
+    path.write_text(write(header(night), legs))
+    code, out, _ = run(capsys, "drift", path, "--json")
+    assert code == 0
+    assert json.loads(out)["azimuth_sigma_arcmin"] >= 0.0
+    path.write_text(path.read_text().replace("0.0001", "1e-162"))
+    code, out, err = run(capsys, "drift", path, "--json")
+    assert (code, out) == (2, "")
+    assert "finer than any instrument" in err
 
 
 @pytest.mark.parametrize(

@@ -1,7 +1,8 @@
 """The drift log: a text form for readings of watched stars.
 
-Optional lines `# key: value` (latitude_deg, longitude_deg, elevation_m, pressure_hpa,
-temperature_c, any others), then a line of column names and the readings:
+Optional lines `# key: value` or `# key = value` (latitude_deg, longitude_deg, elevation_m,
+pressure_hpa, temperature_c) and free text behind `#`; a key that is not known though it seems to
+state a quantity is reported. Then a line of column names and the readings:
 
     leg,utc,ra_deg,dec_deg,north_arcsec[,east_arcsec][,sigma_arcsec]
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from core.alignment.driftlog.headkeys import name_of, pair, unknown_key_reason
 from core.alignment.driftlog.numerals import number, sexagesimal, shown
 from core.alignment.driftlog.records import Header, Rejected
 from core.language import marked, say
@@ -34,23 +35,18 @@ class HeadLines:
     def add(self, text: str, line_number: int) -> None:
         """`text`: the line without its mark; spreadsheets append separators and add quotes."""
         bare = text.strip().rstrip(",;\t").strip().strip('"').lstrip("#").strip()
-        key, colon, value = bare.partition(":")
-        name = "_".join(key.lower().replace("-", " ").split())
         if not bare:
             return
-        if name in RANGES and colon:
-            self._take(name, value, line_number)
-        elif name in _QUANTITIES and colon:
-            reason = say(
-                "{name} has no unit; write “# {key}: …” if that is meant.",
-                name=name,
-                key=_QUANTITIES[name],
-            )
+        stated = pair(bare)
+        name = name_of(stated[0]) if stated else ""
+        if stated and name in RANGES:
+            self._take(name, stated[1], line_number)
+        elif stated and (reason := _key_reason(name, *stated)):
             self.rejected.append(Rejected(line_number, reason))
         elif len(self._other) + len(self._notes) >= MAX_REMARKS:
             self.rejected.append(Rejected(line_number, say("There are too many remarks to keep.")))
-        elif colon:
-            self._other.append((key.strip(), value.strip()))
+        elif stated:
+            self._other.append(stated)
         else:
             self._notes.append(bare)
 
@@ -107,6 +103,17 @@ def looks_swapped(latitude_deg: float, longitude_deg: float | None) -> bool:
     if longitude_deg is None:
         return False
     return 90.0 < abs(latitude_deg) <= 360.0 and abs(longitude_deg) <= 90.0
+
+
+def _key_reason(name: str, key: str, value: str) -> str | None:
+    """Why a pair whose key is not known is not used; None when it is a comment."""
+    if name in _QUANTITIES:
+        return say(
+            "{name} has no unit; write “# {key}: …” if that is meant.",
+            name=name,
+            key=_QUANTITIES[name],
+        )
+    return unknown_key_reason(key, value, RANGES)
 
 
 def _number_reason(name: str, text: str, error: ValueError) -> str:

@@ -12,6 +12,7 @@ from core.sky.clock import parse_utc
 
 ABSENT = float("nan")
 LARGEST_OFFSET_ARCSEC = 648_000.0  # half a turn
+LEAST_STATED_ARCSEC = 1e-4  # no instrument that watches a star drift reads as finely
 # UTC began in 1960 (IERS); the far end only keeps typing errors out.
 EARLIEST_UTC_S = -315_619_200.0  # 1960-01-01
 LATEST_UTC_S = 7_258_118_400.0  # 2200-01-01
@@ -139,6 +140,15 @@ class RowReader:
                 say(
                     "sigma_arcsec {sigma:g} is not above zero; leave it empty if unknown.",
                     sigma=sigma,
+                )
+            )
+        if sigma < LEAST_STATED_ARCSEC:
+            raise BadRow(
+                say(
+                    "sigma_arcsec {sigma:g} is finer than any instrument reads ({least:g}″ at "
+                    "best); correct it, or leave it empty if unknown.",
+                    sigma=sigma,
+                    least=LEAST_STATED_ARCSEC,
                 )
             )
         return sigma

@@ -53,3 +53,18 @@ def test_the_advice_says_probably_where_it_is_not_sure() -> None:
     assert perhaps.altitude_side == "probably too low"
     open_ = advise(_solution(0.5, -0.5), Aim.TRUE_POLE)
     assert open_.azimuth_turn == "leave it"
+
+
+@pytest.mark.parametrize(
+    ("goal_arcmin", "azimuth_turn", "altitude_turn"),
+    [(1.01, "leave it", "leave it"), (0.9, "leave it", "watch on"), (0.6, "watch on", "watch on")],
+)
+def test_a_bolt_is_left_alone_only_when_the_half_width_is_within_the_goal(
+    goal_arcmin, azimuth_turn, altitude_turn
+) -> None:
+    """The half-width is 1′ for both; at 48° an azimuth error shows two thirds on the sky."""
+    advice = advise(_solution(0.5, -0.5), Aim.TRUE_POLE, goal_arcmin)
+    assert (advice.azimuth_turn, advice.altitude_turn) == (azimuth_turn, altitude_turn)
+    assert ("leave it" in advice.altitude) is (altitude_turn == "leave it")
+    assert ("not clear yet: watch on" in advice.azimuth) is (azimuth_turn == "watch on")
+    assert "0.5′ ± 1.0′" in advice.azimuth

@@ -129,6 +129,54 @@ def test_header_pairs_and_notes_are_kept() -> None:
     assert log.header.site() is None
 
 
+@pytest.mark.parametrize("line", ["elevation_m = 3000", "Elevation_M=3000", "elevation m : 3000"])
+def test_an_equals_sign_stands_for_a_colon(line: str) -> None:
+    log = read(f"# {line}\n" + log_of(*GOOD))
+    assert log.header.elevation_m == 3000.0
+    assert log.rejected == ()
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "altitude_m: 3000",
+        "altitude_m = 3000",
+        "pressure_inhg: 29.9",
+        "pressure-mmHg=760",
+        "temperature_f: 50",
+        "height: 520",
+        "lat: 48.1",
+        "Lattitude: 48.1",
+        "temp C: 5",
+    ],
+)
+def test_a_key_that_seems_to_state_a_quantity_is_not_ignored(line: str) -> None:
+    log = read(f"# {line}\n" + log_of(*GOOD))
+    assert list(reasons(log)) == [1]
+    assert "Known are latitude_deg, longitude_deg, elevation_m, pressure_hpa" in reasons(log)[1]
+    assert log.header == Header()
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "clear night, then cloud",
+        "camera: guide",
+        "scale_arcsec_per_px: 1.5",
+        "scale_arcsec_per_px = 1.5",
+        "focal_length_mm: 600",
+        "height of the tripod leg: 1.2 m",
+        "temperature fell quickly: see notebook",
+        "drift = slow, seeing = 2",
+        "a = 5",
+        "=",
+        ":",
+    ],
+)
+def test_plain_comments_stay_silent(line: str) -> None:
+    assert read(f"# {line}\n" + log_of(*GOOD)).rejected == ()
+
+
 def test_air_without_pressure_is_that_of_the_elevation() -> None:
     # ISO 2533:1975, standard atmosphere: 795.0 hPa at 2000 m.
     air = Header(48.0, 11.0, elevation_m=2000.0).air()
@@ -182,6 +230,15 @@ def test_a_stated_error_must_be_positive() -> None:
     rows = [row + ",0.5" for row in GOOD] + ["a,2026-11-24T20:02:00Z,83.8,-5.4,1,0"]
     log = read(log_of(*rows, names=NAMES + ",sigma_arcsec"))
     assert "not above zero" in reasons(log)[4]
+
+
+@pytest.mark.parametrize("stated", ["1e-162", "1e-100", "0.00009"])
+def test_a_stated_error_no_instrument_reaches_is_refused(stated: str) -> None:
+    rows = [row + ",0.0001" for row in GOOD] + [f"a,2026-11-24T20:02:00Z,83.8,-5.4,1,{stated}"]
+    log = read(log_of(*rows, names=NAMES + ",sigma_arcsec"))
+    assert list(reasons(log)) == [4]
+    assert "finer than any instrument" in reasons(log)[4]
+    assert log.legs[0].sigma_arcsec is not None
 
 
 def test_one_wild_time_costs_one_line() -> None:

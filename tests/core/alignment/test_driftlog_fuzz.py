@@ -107,7 +107,7 @@ def legs(draw: st.DrawFn, label: str) -> tuple[Leg, dict[str, tuple[str, ...]]]:
         (start_us + np.cumsum(steps_us)) / 1e6,
         column(offsets),
         None if np.isnan(east).all() else east,
-        draw(st.sampled_from([None, column(st.floats(1e-6, 60.0))])),
+        draw(st.sampled_from([None, column(st.floats(1e-4, 60.0))])),
     )
     notes = draw(st.lists(plain_text, min_size=count, max_size=count))
     return leg, {"a note": tuple(notes)}

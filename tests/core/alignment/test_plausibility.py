@@ -10,6 +10,7 @@ from core.alignment.plausibility import (
     BELOW_HORIZON,
     IN_THE_FUTURE,
     SEA_LEVEL_PRESSURE,
+    TOO_FAST,
     doubts,
 )
 from core.sky.site import Air, Site
@@ -66,6 +67,30 @@ def test_times_to_come_are_doubted(ahead_s: float, words: str | None) -> None:
     notes = doubts([leg(midnight)], DENVER, AIR, midnight + 600.0 - ahead_s)
     assert [note.code for note in notes] == ([IN_THE_FUTURE] if words else [])
     assert all(str(words) in note.text for note in notes)
+
+
+def drifting(arcsec_per_min: float, **bumps: float) -> Leg:
+    """Half an hour at the meridian, all readings from the one named in `bumps` on moved by it."""
+    midnight = NEW_YEAR_UTC_S + 7 * 3600.0
+    minutes = np.arange(0.0, 30.0, 0.25)
+    north = arcsec_per_min * minutes
+    for reading, size in bumps.items():
+        north[int(reading.removeprefix("after_")) :] += size
+    return Leg("south", *SIRIUS_DEG, midnight + 60.0 * minutes, north)
+
+
+@pytest.mark.parametrize("rate", [904.0, -904.0, 2191.0])
+def test_a_drift_no_axis_can_cause_is_no_drift_in_arcseconds(rate: float) -> None:
+    (note,) = doubts([drifting(rate)], DENVER, AIR)
+    assert note.code == TOO_FAST
+    assert f"{abs(rate):,.0f}″ a minute" in note.text
+    assert "902″" in note.text
+    assert "milliarcseconds or pixels" in note.text
+
+
+def test_the_fastest_drift_and_a_great_bump_are_let_pass() -> None:
+    assert codes([drifting(901.0)], DENVER, AIR) == []
+    assert codes([drifting(1.0, after_60=50_000.0)], DENVER, AIR) == []
 
 
 def test_pressure_reduced_to_sea_level_is_noticed() -> None:

@@ -144,6 +144,45 @@ def test_extreme_sites_are_explained(make_leg, air, latitude_deg, code):
     assert code in codes(solve(legs, site, air))
 
 
+@pytest.mark.parametrize("latitude_deg", [90.0, -90.0, 89.5])
+def test_at_a_pole_of_the_earth_no_azimuth_error_is_given(make_leg, air, latitude_deg):
+    site = Site(latitude_deg, 0.0)
+    dec_deg = 30.0 if latitude_deg > 0 else -30.0
+    legs = [make_leg(site, hour, 5.0, 5.0, dec_deg=dec_deg) for hour in (1.0, 70.0)]
+    solution = solve(legs, site, air)
+    assert np.isnan(solution.azimuth_error_arcmin)
+    assert not solution.azimuth_determined
+    assert solution.altitude_determined
+    assert any("azimuth means nothing" in note.text for note in solution.notes)
+    assert advise(solution, Aim.TRUE_POLE).azimuth.startswith("Azimuth means nothing")
+
+
+def test_no_azimuth_error_beyond_half_a_turn_is_given(make_leg, air):
+    site = Site(88.0, 0.0)
+    legs = [make_leg(site, hour, 200.0, 5.0, dec_deg=30.0) for hour in (1.0, 70.0)]
+    assert solve(legs, site, air).azimuth_determined
+    far = [replace(leg, north_arcsec=leg.north_arcsec * 80.0) for leg in legs]
+    assert np.isnan(solve(far, site, air).azimuth_error_arcmin)
+
+
+def test_offsets_no_axis_can_cause_are_left_out_and_the_others_used(make_leg, air):
+    good = [make_leg(NORTH, 1.0, 20.0, 5.0), make_leg(NORTH, 70.0, 20.0, 5.0)]
+    wrong = make_leg(NORTH, 2.0, 20.0, 5.0, label="wrong")
+    wrong = replace(wrong, north_arcsec=wrong.north_arcsec * 1000.0)
+    solution = solve([*good, wrong], NORTH, air)
+    assert abs(solution.azimuth_error_arcmin - 20.0) < 1.0
+    assert any("“wrong” is left out: its star drifts" in note.text for note in solution.notes)
+    with pytest.raises(UnusableLegs, match="cannot be seconds of arc"):
+        solve([wrong], NORTH, air)
+
+
+@pytest.mark.parametrize(("times", "is_said"), [(10.0, False), (100.0, True)])
+def test_a_drift_as_of_an_axis_far_off_asks_for_the_unit(make_leg, air, times, is_said):
+    leg = make_leg(NORTH, 1.0, 20.0, 5.0)
+    fast = replace(leg, north_arcsec=leg.north_arcsec * times)
+    assert ("fast star" in codes(solve([fast], NORTH, air))) is is_said
+
+
 def reading(leg, keep, **changes):
     return replace(leg, utc_s=leg.utc_s[keep], north_arcsec=leg.north_arcsec[keep], **changes)
 

@@ -32,7 +32,10 @@ def test_place_by_azimuth_and_altitude(capsys: pytest.CaptureFixture[str]) -> No
     assert answer["rate_deg_per_hour"] == pytest.approx(0.745, abs=0.002)
 
 
-@pytest.mark.parametrize(("ra", "dec"), [("279.2347", "38.7837"), ("18h36m56.33s", "38 47 01.3")])
+@pytest.mark.parametrize(
+    ("ra", "dec"),
+    [("279.2347", "38.7837"), ("279,2347", "38,7837"), ("18h36m56.33s", "38 47 01.3")],
+)
 def test_place_by_star_and_time_agrees_with_the_place_it_names(
     capsys: pytest.CaptureFixture[str], ra: str, dec: str
 ) -> None:
@@ -60,12 +63,15 @@ def test_words(capsys: pytest.CaptureFixture[str]) -> None:
         (["--latitude", "48", "--azimuth", "10", "--altitude", "91"], "between −90° and 90°"),
         (["--latitude", "48", "--azimuth", "10", "--altitude", "90"], "zenith"),
         (["--latitude", "95", "--azimuth", "10", "--altitude", "50"], "beyond ±90"),
+        (["--latitude", "48", "--azimuth", "1e308", "--altitude", "5"], "between 0° and 360°"),
         (["--azimuth", "10", "--altitude", "50"], "place is not known"),
         (["--latitude", "48", "--longitude", "1", "--ra", "10"], "belong together"),
         (["--latitude", "48", "--ra", "10", "--dec", "5"], "place is not known"),
         (["--latitude=48", "--longitude=1", "--ra=400", "--dec=5"], "right ascension lies between"),
+        (["--latitude=48", "--longitude=1", "--ra", "-5", "--dec=5"], "ascension lies between"),
         (["--latitude=48", "--longitude=1", "--ra=4", "--dec=5", "--utc=noon"], "not a date"),
         (["--latitude=48", "--longitude=1", "--ra=4", "--dec=99"], "declination lies between"),
+        (["--latitude=48", "--azimuth=1", "--altitude=4", "--utc=noon"], "--utc belongs to --ra"),
     ],
 )
 def test_mistakes_are_answered_in_sentences(
@@ -94,8 +100,17 @@ def test_on_the_meridian_it_is_neither_east_nor_west(
 def test_an_azimuth_that_is_no_number_is_named(
     capsys: pytest.CaptureFixture[str], azimuth: str
 ) -> None:
-    assert main(["rotation", "--latitude", "48", "--azimuth", azimuth, "--altitude", "3"], 0.0) == 2
-    assert "correct --azimuth" in capsys.readouterr().err
+    with pytest.raises(SystemExit) as ended:
+        main(["rotation", "--latitude", "48", "--azimuth", azimuth, "--altitude", "3"], 0.0)
+    assert ended.value.code == 2
+    assert f"argument --azimuth: “{azimuth}” is not a finite number" in capsys.readouterr().err
+
+
+def test_air_that_changes_nothing_is_said(capsys: pytest.CaptureFixture[str]) -> None:
+    words = ["rotation", "--latitude=48", "--azimuth=90", "--altitude=30", "--temperature=-5"]
+    for more, is_said in (([], True), (["--pressure=950", "--elevation=500"], False)):
+        assert main([*words, *more], NOW_UTC_S) == 0
+        assert ("change nothing" in capsys.readouterr().out) is is_said
 
 
 def test_no_turning_at_all_has_no_sign(capsys: pytest.CaptureFixture[str]) -> None:
