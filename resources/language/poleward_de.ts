@@ -2031,7 +2031,7 @@
   <message>
    <location filename="app/pages/log/nightlist.py" />
    <source>No night is in the log yet: the first leg on the Drift page, or a note, makes one of tonight. What is done on the practice sky is not kept.</source>
-   <translation>Noch steht keine Nacht im Nachtbuch: Die erste Etappe auf der Seite Drift oder eine Notiz macht heute zu einer. Was am Übungshimmel geschieht, wird nicht behalten.</translation>
+   <translation>Noch steht keine Nacht im Nachtbuch: Die erste Etappe auf der Seite „Drift“ oder eine Notiz macht heute zu einer. Was am Übungshimmel geschieht, wird nicht behalten.</translation>
   </message>
   <message>
    <location filename="app/pages/log/nightlist.py" />
@@ -2272,6 +2272,16 @@
    <location filename="app/pages/log/remembering.py" />
    <source>This waits in memory: another copy of the program writes the log. It is written when that copy is closed.</source>
    <translation>Das wartet im Speicher: Eine andere Kopie des Programms schreibt das Nachtbuch. Es wird geschrieben, sobald jene geschlossen ist.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/log/remembering.py" />
+   <source>This waits in memory: the log of nights does not take it now. It is written as soon as it does; do not close the program before.</source>
+   <translation>Das wartet im Speicher: Das Nachtbuch nimmt es gerade nicht auf. Es wird geschrieben, sobald das wieder geht; schließen Sie das Programm nicht vorher.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/log/remembering.py" />
+   <source>What waited in memory is written into the log now.</source>
+   <translation>Was im Speicher wartete, ist jetzt ins Nachtbuch geschrieben.</translation>
   </message>
   <message>
    <location filename="app/pages/log/remembering.py" />
@@ -5012,11 +5022,6 @@
   </message>
   <message>
    <location filename="app/pages/site/form.py" />
-   <source>In use.</source>
-   <translation>In Gebrauch.</translation>
-  </message>
-  <message>
-   <location filename="app/pages/site/form.py" />
    <source>Latitude</source>
    <translation>Breite</translation>
   </message>
@@ -5166,6 +5171,26 @@
    <translation>Ja, vergessen</translation>
   </message>
   <message>
+   <location filename="app/pages/site/moving.py" />
+   <source>Neither: keep the place in use</source>
+   <translation>Keines von beiden: beim benutzten Ort bleiben</translation>
+  </message>
+  <message>
+   <location filename="app/pages/site/moving.py" />
+   <source>The mount was moved</source>
+   <translation>Die Montierung wurde versetzt</translation>
+  </message>
+  <message>
+   <location filename="app/pages/site/moving.py" />
+   <source>The new place lies {apart:.1f}° from the one in use, where stars were measured tonight. Was the place wrong, or was the mount moved? A mount that was moved has to be measured anew.</source>
+   <translation>Der neue Ort liegt {apart:.1f}° von dem benutzten entfernt, an dem heute Nacht Sterne gemessen wurden. War der Ort falsch, oder wurde die Montierung versetzt? Eine versetzte Montierung muss neu vermessen werden.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/site/moving.py" />
+   <source>The place was wrong</source>
+   <translation>Der Ort war falsch</translation>
+  </message>
+  <message>
    <location filename="app/pages/site/numbers.py" />
    <source>Is that {fahrenheit:g} °F? It makes {celsius:.1f} °C.</source>
    <translation>Sind das {fahrenheit:g} °F? Das ergibt {celsius:.1f} °C.</translation>
@@ -5174,6 +5199,26 @@
    <location filename="app/pages/site/numbers.py" />
    <source>{feet:g} feet are {metres:.0f} m. Use {metres:.0f} m?</source>
    <translation>{feet:g} Fuß sind {metres:.0f} m. {metres:.0f} m verwenden?</translation>
+  </message>
+  <message>
+   <location filename="app/pages/site/numbers.py" />
+   <source>“{text}” can be read as {thousands:g} m or as {decimals:g} m. Use {thousands:g} m?</source>
+   <translation>„{text}“ lässt sich als {thousands:g} m oder als {decimals:g} m lesen. {thousands:g} m verwenden?</translation>
+  </message>
+  <message>
+   <location filename="app/pages/site/page.py" />
+   <source>In use.</source>
+   <translation>In Gebrauch.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/site/page.py" />
+   <source>In use. The mount counts as moved: what was measured before says nothing about it any more.</source>
+   <translation>In Gebrauch. Die Montierung gilt als versetzt: Was vorher gemessen wurde, sagt nichts mehr über sie.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/site/page.py" />
+   <source>In use. What was measured is computed anew for this place.</source>
+   <translation>In Gebrauch. Was gemessen wurde, wird für diesen Ort neu berechnet.</translation>
   </message>
   <message>
    <location filename="app/pages/site/page.py" />
@@ -7001,6 +7046,21 @@
    <translation>Der Mond steht {apart:.0f}° daneben.</translation>
   </message>
   <message>
+   <location filename="app/session/joining.py" />
+   <source>All legs of this log are here already: nothing was taken again.</source>
+   <translation>Alle Etappen dieses Protokolls sind schon da: Nichts wurde noch einmal übernommen.</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>This log was measured at latitude {log_latitude:.2f}°, longitude {log_longitude:.2f}°, but tonight's place is {latitude:.2f}°, {longitude:.2f}°. Nothing was taken: solved at the wrong place it may turn the bolts the wrong way. Enter its place on the Site page and read it again, or correct the lines at its top.</source>
+   <translation>Dieses Protokoll wurde bei Breite {log_latitude:.2f}°, Länge {log_longitude:.2f}° gemessen, der Ort heute Nacht ist aber {latitude:.2f}°, {longitude:.2f}°. Nichts wurde übernommen: Am falschen Ort gerechnet, kann es die Schrauben in die falsche Richtung drehen lassen. Geben Sie seinen Ort auf der Seite „Standort“ ein und lesen Sie es noch einmal, oder berichtigen Sie die Zeilen an seinem Anfang.</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>{count} of its legs are here already and were not taken again.</source>
+   <translation>{count} seiner Etappen sind schon da und wurden nicht noch einmal übernommen.</translation>
+  </message>
+  <message>
    <location filename="app/session/keeper.py" />
    <source>The log of nights could not be written ({reason}). What you measure stays in memory only: export it as a drift log before you close the program.</source>
    <translation>Das Nachtbuch ließ sich nicht schreiben ({reason}). Ihre Messungen bleiben nur im Speicher: Exportieren Sie sie als Driftprotokoll, bevor Sie das Programm schließen.</translation>
@@ -7137,13 +7197,23 @@
   </message>
   <message>
    <location filename="app/session/sleepcheck.py" />
+   <source>The computer slept for {slept} before “{label}” was read for the first time. See that the star is in view, then read it.</source>
+   <translation>Der Computer schlief {slept}, bevor „{label}“ zum ersten Mal abgelesen wurde. Sehen Sie nach, ob der Stern im Feld steht, und lesen Sie ihn dann ab.</translation>
+  </message>
+  <message>
+   <location filename="app/session/sleepcheck.py" />
    <source>The computer slept for {slept} while “{label}” was watched. At its drift the star has left the field: bring it back. A new leg on it is begun; both count.</source>
    <translation>Der Computer schlief {slept}, während „{label}“ beobachtet wurde. Bei seiner Drift hat der Stern das Feld verlassen: Holen Sie ihn zurück. Eine neue Etappe mit ihm ist begonnen; beide zählen.</translation>
   </message>
   <message>
    <location filename="app/session/sleepcheck.py" />
-   <source>The computer slept for {slept} while “{label}” was watched. The leg goes on and the gap stays empty; see that the star is still where it was read.</source>
-   <translation>Der Computer schlief {slept}, während „{label}“ beobachtet wurde. Die Etappe geht weiter, und die Lücke bleibt leer; sehen Sie nach, ob der Stern noch da ist, wo er abgelesen wurde.</translation>
+   <source>The computer slept for {slept} while “{label}” was watched. See that the star is still where it was read: when it is read again within {left}, the leg goes on and the gap stays empty.</source>
+   <translation>Der Computer schlief {slept}, während „{label}“ beobachtet wurde. Sehen Sie nach, ob der Stern noch da ist, wo er abgelesen wurde: Wird er innerhalb von {left} wieder abgelesen, so geht die Etappe weiter, und die Lücke bleibt leer.</translation>
+  </message>
+  <message>
+   <location filename="app/session/sleepcheck.py" />
+   <source>The computer slept for {slept}, and “{label}” was last read {gap} ago: too long for one leg. A new leg on the same star is begun; both count. See that the star is still in view.</source>
+   <translation>Der Computer schlief {slept}, und „{label}“ wurde vor {gap} zuletzt abgelesen: zu lang für eine Etappe. Eine neue Etappe mit demselben Stern ist begonnen; beide zählen. Sehen Sie nach, ob der Stern noch im Feld steht.</translation>
   </message>
   <message>
    <location filename="app/session/solvedagain.py" />
@@ -7302,6 +7372,11 @@
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
+   <source>Another file was put in the place of the log of nights {path} while the program ran. The program still had all nights, tonight as well, and has written them there anew. The other file is kept as {other}: if nights are in it, add them on the Log page, part “Keep safe”.</source>
+   <translation>An die Stelle des Nachtbuchs {path} wurde eine andere Datei gelegt, während das Programm lief. Das Programm hatte noch alle Nächte, auch die heutige, und hat sie dort neu geschrieben. Die andere Datei bleibt als {other} erhalten: Sind Nächte darin, fügen Sie diese auf der Seite „Nachtbuch“, Teil „Sicher aufheben“, hinzu.</translation>
+  </message>
+  <message>
+   <location filename="app/storage/sentences.py" />
    <source>Saved into the log: {counted}.</source>
    <translation>Ins Nachtbuch gerettet: {counted}.</translation>
   </message>
@@ -7372,6 +7447,16 @@
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
+   <source>The log of nights {path} was deleted or moved, in whole or in part, while the program ran. The program still had all nights, tonight as well, and has written them there anew. Leave the log where it is while the program runs.</source>
+   <translation>Das Nachtbuch {path} wurde ganz oder teilweise gelöscht oder verschoben, während das Programm lief. Das Programm hatte noch alle Nächte, auch die heutige, und hat sie dort neu geschrieben. Lassen Sie das Nachtbuch an seinem Platz, solange das Programm läuft.</translation>
+  </message>
+  <message>
+   <location filename="app/storage/sentences.py" />
+   <source>The log of nights {path} was deleted, moved or replaced while the program ran.</source>
+   <translation>Das Nachtbuch {path} wurde gelöscht, verschoben oder ersetzt, während das Programm lief.</translation>
+  </message>
+  <message>
+   <location filename="app/storage/sentences.py" />
    <source>The log of nights {path} was empty (0 bytes) and was begun anew. If nights should be in it, restore a backup on the Log page.</source>
    <translation>Das Nachtbuch {path} war leer (0 Bytes) und wurde neu begonnen. Sollten Nächte darin sein, holen Sie auf der Seite „Nachtbuch“ eine Sicherung zurück.</translation>
   </message>
@@ -7384,6 +7469,11 @@
    <location filename="app/storage/sentences.py" />
    <source>The other copy is closed: this one writes the log of nights {file} now.</source>
    <translation>Die andere Kopie ist geschlossen: Diese schreibt jetzt das Nachtbuch {file}.</translation>
+  </message>
+  <message>
+   <location filename="app/storage/sentences.py" />
+   <source>This program still has all nights and tries every few seconds to write them there anew. Do not close it before this message is gone.</source>
+   <translation>Dieses Programm hat noch alle Nächte und versucht alle paar Sekunden, sie dort neu zu schreiben. Schließen Sie es nicht, bevor diese Meldung verschwunden ist.</translation>
   </message>
   <message>
    <location filename="app/storage/sentences.py" />
@@ -7434,6 +7524,11 @@
    <location filename="app/storage/sentences.py" />
    <source>{nights} nights are saved in {path} and were read back without a fault.</source>
    <translation>{nights} Nächte sind in {path} gesichert und wurden fehlerfrei zurückgelesen.</translation>
+  </message>
+  <message>
+   <location filename="app/storage/sentences.py" />
+   <source>{path} belongs to the log of nights that is in use, and writing there would destroy it. Nothing was written: choose another name or another folder.</source>
+   <translation>{path} gehört zum Nachtbuch, das gerade benutzt wird; es würde zerstört, wenn dorthin geschrieben würde. Nichts wurde geschrieben: Wählen Sie einen anderen Namen oder einen anderen Ordner.</translation>
   </message>
   <message>
    <location filename="app/storage/writer.py" />
@@ -8052,13 +8147,28 @@
   </message>
   <message>
    <location filename="core/alignment/advice.py" />
+   <source>Altitude: {size}; whether it is off, and which way, is not clear yet: watch on.</source>
+   <translation>Höhe: {size}; ob sie falsch ist und in welche Richtung, ist noch nicht klar: weiter beobachten.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/advice.py" />
    <source>Azimuth error: not known yet; these readings cannot tell it.</source>
    <translation>Azimutfehler: noch nicht bekannt; aus diesen Ablesungen geht er nicht hervor.</translation>
   </message>
   <message>
    <location filename="core/alignment/advice.py" />
+   <source>Azimuth means nothing at a pole of the Earth, so no error of it is given.</source>
+   <translation>An einem Pol der Erde bedeutet das Azimut nichts, daher wird kein Fehler dafür angegeben.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/advice.py" />
    <source>Azimuth: {size}, at the pole within the ±: leave it.</source>
    <translation>Azimut: {size}, innerhalb des ± am Pol: so lassen.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/advice.py" />
+   <source>Azimuth: {size}; whether it is off, and to which side, is not clear yet: watch on.</source>
+   <translation>Azimut: {size}; ob es falsch ist und nach welcher Seite, ist noch nicht klar: weiter beobachten.</translation>
   </message>
   <message>
    <location filename="core/alignment/advice.py" />
@@ -8109,6 +8219,16 @@
    <location filename="core/alignment/advice.py" />
    <source>probably {where}</source>
    <translation>wahrscheinlich {where}</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/advice.py" />
+   <source>side not clear yet</source>
+   <translation>Seite noch nicht klar</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/advice.py" />
+   <source>watch on</source>
+   <translation>weiter beobachten</translation>
   </message>
   <message>
    <location filename="core/alignment/aim.py" />
@@ -8432,13 +8552,13 @@
   </message>
   <message>
    <location filename="core/alignment/combination.py" />
-   <source>a second star about {hours:.0f} hours east of the meridian (or {other_hours:.0f} hours west of it)</source>
-   <translation>einen zweiten Stern etwa {hours:.0f} Stunden östlich vom Meridian (oder {other_hours:.0f} Stunden westlich davon)</translation>
+   <source>a second star about {hours:.0f} hours east of the meridian</source>
+   <translation>einen zweiten Stern etwa {hours:.0f} Stunden östlich des Meridians</translation>
   </message>
   <message>
    <location filename="core/alignment/combination.py" />
-   <source>a second star about {hours:.0f} hours west of the meridian (or {other_hours:.0f} hours east of it)</source>
-   <translation>einen zweiten Stern etwa {hours:.0f} Stunden westlich vom Meridian (oder {other_hours:.0f} Stunden östlich davon)</translation>
+   <source>a second star about {hours:.0f} hours west of the meridian</source>
+   <translation>einen zweiten Stern etwa {hours:.0f} Stunden westlich des Meridians</translation>
   </message>
   <message>
    <location filename="core/alignment/combination.py" />
@@ -8574,6 +8694,11 @@
    <location filename="core/alignment/driftlog/gather.py" />
    <source>sigma_arcsec is empty here though other readings of leg “{label}” state it; the stated errors of this leg are not used. State all of them or none.</source>
    <translation>sigma_arcsec ist hier leer, obwohl andere Ablesungen der Etappe „{label}“ es angeben; die angegebenen Fehler dieser Etappe werden nicht benutzt. Geben Sie alle an oder keinen.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/driftlog/headkeys.py" />
+   <source>The key “{key}” is not known, so its value is not used. Known are {names}: rename it and convert its value, or leave out the sign behind it if this is a remark.</source>
+   <translation>Der Schlüssel „{key}“ ist nicht bekannt, daher wird sein Wert nicht verwendet. Bekannt sind {names}: Benennen Sie ihn um und rechnen Sie seinen Wert um, oder lassen Sie das Zeichen dahinter weg, wenn es eine Bemerkung ist.</translation>
   </message>
   <message>
    <location filename="core/alignment/driftlog/headlines.py" />
@@ -8747,6 +8872,11 @@
   </message>
   <message>
    <location filename="core/alignment/driftlog/rows.py" />
+   <source>sigma_arcsec {sigma:g} is finer than any instrument reads ({least:g}″ at best); correct it, or leave it empty if unknown.</source>
+   <translation>sigma_arcsec {sigma:g} ist feiner, als irgendein Instrument misst (bestenfalls {least:g}″); berichtigen Sie den Wert, oder lassen Sie ihn leer, wenn er unbekannt ist.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/driftlog/rows.py" />
    <source>sigma_arcsec {sigma:g} is not above zero; leave it empty if unknown.</source>
    <translation>sigma_arcsec {sigma:g} ist nicht größer als null; leer lassen, wenn unbekannt.</translation>
   </message>
@@ -8849,6 +8979,11 @@
    <location filename="core/alignment/plausibility.py" />
    <source>Check that the times are UTC and not local time, the place (longitude counts east), and the star.</source>
    <translation>Prüfen Sie, ob die Zeiten UTC sind und nicht Ortszeit, dazu den Ort (Länge nach Osten gezählt) und den Stern.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/plausibility.py" />
+   <source>Leg “{label}” cannot be right: {reason}</source>
+   <translation>Etappe „{label}“ kann nicht stimmen: {reason}</translation>
   </message>
   <message>
    <location filename="core/alignment/plausibility.py" />
@@ -9006,6 +9141,11 @@
    <translation>Die Achse ist nicht dort, wohin die letzte Drehung der Stellschrauben sie hätte bringen sollen (andersherum gedreht, oder wurde das Stativ bewegt?); was vor der Drehung gemessen wurde, wird nicht mehr benutzt.</translation>
   </message>
   <message>
+   <location filename="core/alignment/speed.py" />
+   <source>its star drifts {rate:,.0f}″ a minute, though no polar axis can cause more than {fastest:.0f}″. The offsets cannot be seconds of arc: are they milliarcseconds or pixels? Convert them first.</source>
+   <translation>ihr Stern driftet {rate:,.0f}″ in der Minute, doch keine Polachse kann mehr als {fastest:.0f}″ bewirken. Die Abweichungen können keine Bogensekunden sein: Sind es Millibogensekunden oder Pixel? Rechnen Sie sie zuerst um.</translation>
+  </message>
+  <message>
    <location filename="core/alignment/starchoice.py" />
    <source>shows a mixture of both</source>
    <translation>zeigt eine Mischung aus beiden</translation>
@@ -9082,6 +9222,11 @@
   </message>
   <message>
    <location filename="core/alignment/weakness.py" />
+   <source>At latitude {latitude:.1f}° the axis stands upright, where azimuth means nothing, so no azimuth error is given; level the mount and trust the altitude error.</source>
+   <translation>Bei {latitude:.1f}° Breite steht die Achse senkrecht; dort bedeutet das Azimut nichts, daher wird kein Azimutfehler angegeben. Stellen Sie die Montierung waagrecht und verlassen Sie sich auf den Höhenfehler.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/weakness.py" />
    <source>At latitude {latitude:.1f}° the pole lies near the horizon, where refraction is large and uncertain; the altitude error, measured from stars high up, holds, but the refracted pole is only known to some minutes of arc.</source>
    <translation>Bei {latitude:.1f}° Breite liegt der Pol nahe am Horizont, wo die Refraktion groß und unsicher ist; der Höhenfehler, an hoch stehenden Sternen gemessen, stimmt, aber der gehobene Pol ist nur auf einige Bogenminuten bekannt.</translation>
   </message>
@@ -9099,6 +9244,11 @@
    <location filename="core/alignment/weakness.py" />
    <source>Refraction is switched off (no air pressure).</source>
    <translation>Die Refraktion ist abgeschaltet (kein Luftdruck).</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/weakness.py" />
+   <source>The star of leg “{label}” drifts {rate:.0f}″ a minute, as if the axis pointed {least:.0f}° or more beside the pole. If it does not, the offsets are not seconds of arc (milliarcseconds, pixels?) and nothing said here is right.</source>
+   <translation>Der Stern der Etappe „{label}“ driftet {rate:.0f}″ in der Minute, als zeigte die Achse {least:.0f}° oder mehr am Pol vorbei. Tut sie das nicht, sind die Abweichungen keine Bogensekunden (Millibogensekunden, Pixel?), und nichts von dem hier Gesagten stimmt.</translation>
   </message>
   <message>
    <location filename="core/alignment/weakness.py" />
@@ -11707,6 +11857,11 @@
   </message>
   <message>
    <location filename="core/sky/coordinates.py" />
+   <source>“{text}” is in hours; a latitude is in degrees. Latitude and longitude may be swapped.</source>
+   <translation>„{text}“ ist in Stunden angegeben, eine Breite aber in Grad. Vielleicht sind Breite und Länge vertauscht.</translation>
+  </message>
+  <message>
+   <location filename="core/sky/coordinates.py" />
    <source>“{text}” is not a latitude and a longitude. Write them like 48.1, 11.6.</source>
    <translation>„{text}“ ist nicht Breite und Länge. Schreiben Sie sie wie 48.1, 11.6.</translation>
   </message>
@@ -11714,6 +11869,11 @@
    <location filename="core/sky/coordinates.py" />
    <source>“{text}” may be hours or degrees. Write 5.24h or 78.6°, or 5 14 32 for hours, minutes, seconds.</source>
    <translation>„{text}“ kann Stunden oder Grad meinen. Schreiben Sie 5.24h oder 78.6°, oder 5 14 32 für Stunden, Minuten, Sekunden.</translation>
+  </message>
+  <message>
+   <location filename="core/sky/coordinates.py" />
+   <source>“{text}” mixes hours with degrees. Write a longitude in one of them, like 11.6° or 0h46m24s.</source>
+   <translation>„{text}“ mischt Stunden und Grad. Schreiben Sie eine Länge in einem von beiden, etwa 11.6° oder 0h46m24s.</translation>
   </message>
   <message>
    <location filename="core/sky/deepsky.py" />
@@ -12244,6 +12404,11 @@
    <location filename="core/tracking/exposure.py" />
    <source>The image scale is not known; enter arcseconds per pixel (206.265 times the pixel size in µm over the focal length in mm).</source>
    <translation>Der Abbildungsmaßstab ist nicht bekannt; geben Sie Bogensekunden je Pixel ein (206.265 mal die Pixelgröße in µm durch die Brennweite in mm).</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/exposure.py" />
+   <source>The run was read too seldom or too unevenly for a guider this quick, so that this may be too hopeful: record a run with a reading every second or two.</source>
+   <translation>Der Lauf wurde für einen so schnellen Autoguider zu selten oder zu ungleichmäßig gelesen, sodass dies zu hoffnungsvoll sein kann: Nehmen Sie einen Lauf mit einer Messung alle ein bis zwei Sekunden auf.</translation>
   </message>
   <message>
    <location filename="core/tracking/exposure.py" />
