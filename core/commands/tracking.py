@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import argparse
-from pathlib import Path
 from typing import TextIO
 
-from core.alignment.driftlog import UnusableLog
+from core.alignment.driftlog import Rejected, UnusableLog
+from core.commands.curvefile import UnwritableCurve, refuse_if_there, write_curve
+from core.commands.linewords import rejected_words
 from core.commands.whereabouts import Unplaceable, add_options
 
 UNUSABLE_INPUT = 2
@@ -26,7 +27,7 @@ def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
     parser.add_argument("--scale", metavar="ARCSEC", type=float, help="of a pixel")
     parser.add_argument("--azimuth-error", metavar="ARCMIN", type=float, help="of the polar axis")
     parser.add_argument("--altitude-error", metavar="ARCMIN", type=float, help="of the polar axis")
-    parser.add_argument("--curve", metavar="OUT.csv", help="write the mean curve to this file")
+    parser.add_argument("--curve", metavar="OUT.csv", help="write the mean curve to this new file")
     add_options(parser)
     parser.add_argument("--json", action="store_true", help="print JSON instead of text")
     parser.set_defaults(run=run)
@@ -37,17 +38,21 @@ def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: Text
     # Loaded here: the periodograms take a quarter of a second that no other command needs.
     from core.commands.tracking_result import NoSuchLeg, tracking_result
     from core.tracking.run import UnusableRun
+    from core.tracking.runlog import read_run_file
     from core.tracking.training import training_csv
 
+    rejected: tuple[Rejected, ...] = ()
     try:
-        result = tracking_result(arguments)
         if arguments.curve is not None:
-            Path(arguments.curve).write_text(training_csv(result.found), encoding="utf-8")
-    except (UnusableLog, UnusableRun, Unplaceable, NoSuchLeg) as sentence:
-        print(sentence, file=err)
-        return UNUSABLE_INPUT
-    except OSError as error:
-        print(f"The curve could not be written ({error.strerror or error}).", file=err)
+            refuse_if_there(arguments.curve, arguments.log)
+        log = read_run_file(arguments.log, scale_arcsec_per_px=arguments.scale)
+        rejected = log.rejected
+        result = tracking_result(arguments, log)
+        if arguments.curve is not None:
+            write_curve(arguments.curve, training_csv(result.found))
+    except (UnusableLog, UnusableRun, Unplaceable, NoSuchLeg, UnwritableCurve) as sentence:
+        # Lines that were not used may be why nothing can be said of the others.
+        print(sentence, *rejected_words(rejected), sep="\n", file=err)
         return UNUSABLE_INPUT
     print(result.as_json() if arguments.json else result.as_text(), file=out)
     return 0
