@@ -20,8 +20,6 @@ SAME_STAR_DEG = 0.01  # wider than rounding or a night's proper motion, closer t
 
 def check_same_star(first: Row, row: Row) -> None:
     """BadRow when a row names another star than the first row of its leg."""
-    if (row.ra_deg, row.dec_deg) == (first.ra_deg, first.dec_deg):
-        return
     east_deg = (row.ra_deg - first.ra_deg + 180.0) % 360.0 - 180.0
     cos_dec = math.cos(math.radians(first.dec_deg))
     if math.hypot(east_deg * cos_dec, row.dec_deg - first.dec_deg) > SAME_STAR_DEG:
@@ -52,7 +50,8 @@ class LegRows:
 
     def add(self, row: Row, line_number: int, extra: Sequence[str]) -> None:
         """Takes a reading of this leg's star; BadRow when it names another star."""
-        check_same_star(self._first, row)
+        if row.ra_deg != self.ra_deg or row.dec_deg != self.dec_deg:
+            check_same_star(self._first, row)
         self._utc_s.append(row.utc_s)
         self._north.append(row.north_arcsec)
         self._east.append(row.east_arcsec)
