@@ -59,7 +59,7 @@ class RowReader:
             ra_deg,
             dec_deg,
             0.0 if self._north is None else self._offset("north_arcsec", fields[self._north]),
-            self._optional("east_arcsec", fields, self._east),
+            self._east_of(fields),
             self._stated_error(fields),
         )
 
@@ -111,6 +111,12 @@ class RowReader:
                 )
             )
         return value
+
+    def _east_of(self, fields: Sequence[str]) -> float:
+        """Absent where it is not read; but a row must hold one offset, north or east."""
+        if self._north is None and self._east is not None:
+            return self._offset("east_arcsec", fields[self._east])
+        return self._optional("east_arcsec", fields, self._east)
 
     def _optional(self, name: str, fields: Sequence[str], place: int | None) -> float:
         if place is None or not fields[place].strip():

@@ -73,6 +73,16 @@ def test_every_line_not_used_is_told_in_json(capsys, log):
     assert found["remarks"] == []
 
 
+def test_readings_without_an_east_offset_are_counted(capsys, log):
+    lines = Path(log).read_text(encoding="utf-8").splitlines()
+    place = lines[0].split(",").index("east_arcsec")
+    for number in (20, 40):
+        fields = lines[number].split(",")
+        lines[number] = ",".join([*fields[:place], "", *fields[place + 1 :]])
+    Path(log).write_text("\n".join(lines), encoding="utf-8")
+    assert "no east offset: 2." in ran(capsys, log)[1]
+
+
 def test_when_nothing_can_be_said_the_lines_not_used_are_told_beside_why(capsys, tmp_path):
     path = tmp_path / "short.csv"
     path.write_text(

@@ -27,6 +27,12 @@ def test_a_short_row_is_a_row() -> None:
     assert log.extras[0]["note"] == ("good", "", "")
 
 
+def test_a_row_without_any_offset_is_told() -> None:
+    log = read_run(HEAD + "east_arcsec\n" + rows("1", "", "3"))
+    assert log.legs[0].east_arcsec.tolist() == [1.0, 3.0]
+    assert [(one.line_number, one.reason) for one in log.rejected] == [(3, "east_arcsec is empty.")]
+
+
 def test_a_long_row_is_told_by_its_line() -> None:
     log = read_run("# seen through thin cloud\n" + HEAD + "east_arcsec\n" + rows("1", "0,5", "2"))
     assert log.legs[0].east_arcsec.tolist() == [1.0, 2.0]
