@@ -10,7 +10,13 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from core.alignment.driftlog.columns import SEPARATORS, fitted, names_in, split
+from core.alignment.driftlog.columns import (
+    SEPARATORS,
+    doubled_sentence,
+    fitted,
+    names_in,
+    split,
+)
 from core.alignment.driftlog.lines import is_remark
 from core.alignment.driftlog.numerals import number, shown
 from core.alignment.driftlog.records import Rejected
@@ -47,7 +53,7 @@ def read_sightings(lines: Iterable[str], site: Site) -> PointingLog:
             told = is_of_date(text, line_number)
             of_date = of_date if told is None else told
         elif not names:
-            separator, names = _names(text)
+            separator, names = _names(text, line_number)
         else:
             try:
                 found.append(_sighting(text, separator, names, site, of_date))
@@ -66,10 +72,13 @@ def read_sightings(lines: Iterable[str], site: Site) -> PointingLog:
     return PointingLog(tuple(found), tuple(rejected))
 
 
-def _names(text: str) -> tuple[str, list[str]]:
+def _names(text: str, line_number: int) -> tuple[str, list[str]]:
     for separator in SEPARATORS:
         names = names_in(text, separator)
         if set(REQUIRED) <= set(names):
+            doubled = doubled_sentence(names, (*REQUIRED, "side", "star"), line_number)
+            if doubled:
+                raise UnusablePointing(doubled)
             return separator, names
     raise UnusablePointing(
         say(

@@ -11,7 +11,13 @@ from collections.abc import Iterable
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.driftlog.columns import SEPARATORS, fitted, names_in, split
+from core.alignment.driftlog.columns import (
+    SEPARATORS,
+    doubled_sentence,
+    fitted,
+    names_in,
+    split,
+)
 from core.alignment.driftlog.lines import is_remark
 from core.alignment.driftlog.numerals import number, shown
 from core.alignment.driftlog.records import BadRow
@@ -44,7 +50,7 @@ def read_tap(
         if is_remark(text):
             scale = scale_in_remark(text) if scale is None else scale
         elif not names:
-            separator, names = _names(text)
+            separator, names = _names(text, line_number)
         else:
             rows.append(_row(text, separator, names, line_number))
     if not rows:
@@ -58,10 +64,13 @@ def read_tap(
     return _scaled(np.array(rows), names, scale)
 
 
-def _names(text: str) -> tuple[str, list[str]]:
+def _names(text: str, line_number: int) -> tuple[str, list[str]]:
     for separator in SEPARATORS:
         names = names_in(text, separator)
         if TIME in names and (ARCSEC in names or PIXELS in names):
+            doubled = doubled_sentence(names, (TIME, ARCSEC, PIXELS), line_number)
+            if doubled:
+                raise UnusableRun(doubled)
             return separator, names
     raise UnusableRun(
         say(

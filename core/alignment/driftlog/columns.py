@@ -103,17 +103,23 @@ def find(line: str, line_number: int, form: Form = DRIFT) -> Columns:
     missing = form.missing(place)
     if missing:
         raise UnusableLog(_missing_sentence(line, line_number, names, missing, form))
-    for index in place.values():
-        if names.count(names[index]) > 1:
-            raise UnusableLog(
-                say(
-                    "Line {line} names the column {name} twice; rename or remove one of them.",
-                    line=line_number,
-                    name=names[index],
-                )
-            )
+    doubled = doubled_sentence(names, [names[index] for index in place.values()], line_number)
+    if doubled:
+        raise UnusableLog(doubled)
     in_pixels = frozenset(name for name, index in place.items() if names[index] != name)
     return Columns(separator, tuple(names), place, _extra(names, place), in_pixels)
+
+
+def doubled_sentence(names: Sequence[str], wanted: Sequence[str], line_number: int) -> str | None:
+    """What to say when a wanted column stands twice, so that nobody knows which is meant."""
+    for name in wanted:
+        if names.count(name) > 1:
+            return say(
+                "Line {line} names the column {name} twice; rename or remove one of them.",
+                line=line_number,
+                name=name,
+            )
+    return None
 
 
 def _normal(field: str) -> str:

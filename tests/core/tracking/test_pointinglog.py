@@ -56,6 +56,12 @@ def test_a_row_that_does_not_fit_its_columns_is_told_and_not_read(row: str, word
     assert re.search(words, log.rejected[0].reason)
 
 
+def test_a_column_named_twice_is_refused():
+    names, *rows = LIST.splitlines()[1:]
+    with pytest.raises(UnusablePointing, match="names the column star twice"):
+        read_sightings([f"{names},star", *rows], SITE)
+
+
 @pytest.mark.parametrize(
     ("remark", "is_of_date"),
     [

@@ -43,6 +43,7 @@ def test_the_scale_of_the_person_goes_before() -> None:
         ("time_s,offset_arcsec\nnan,1", "not a finite number"),
         ("time_s,offset_arcsec\n0,1,2,5", "Line 2: It has 4 fields for 2 .*decimal comma"),
         ("time_s;offset_arcsec\n0;1;2", "Line 2: It has 3 fields for 2 column names.$"),
+        ("time_s,offset_arcsec,time_s\n0,1,2", "Line 1 names the column time_s twice"),
         ('time_s,offset_arcsec\n"0.1,2', "Line 2: Its quotation marks do not match"),
     ],
 )
