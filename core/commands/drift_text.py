@@ -10,8 +10,8 @@ from core.alignment.trend import LegTrend
 from core.alignment.weakness import hour_angle_words
 from core.alignment.words import altitude_side, azimuth_side
 from core.commands.drift_result import DriftResult
+from core.commands.linewords import rejected_words, remark_words
 
-_LINES_SHOWN = 20
 _NOT_TOLD = "these legs cannot tell"
 
 
@@ -22,8 +22,8 @@ def as_text(result: DriftResult) -> str:
         [*_figures(result.solution)],
         [*_table(_leg_rows(result.solution.legs))],
         [*_place(result), *result.notes],
-        [f"Line {remark.line_number}: {remark.text}" for remark in result.log.remarks],
-        [*_rejected(result)],
+        [*remark_words(result.log.remarks)],
+        [*rejected_words(result.log.rejected)],
     ]
     return "\n\n".join("\n".join(lines) for lines in paragraphs if lines)
 
@@ -98,14 +98,3 @@ def _place(result: DriftResult) -> Iterator[str]:
     )
     if air.pressure_is_assumed:
         yield "The pressure is not known; that of the standard atmosphere was assumed."
-
-
-def _rejected(result: DriftResult) -> Iterator[str]:
-    rejected = result.log.rejected
-    if rejected:
-        lines = "line" if len(rejected) == 1 else "lines"
-        yield f"Not used: {len(rejected)} {lines} of the log."
-    for line in rejected[:_LINES_SHOWN]:
-        yield f"Line {line.line_number}: {line.reason}"
-    if len(rejected) > _LINES_SHOWN:
-        yield f"… and {len(rejected) - _LINES_SHOWN} more; --json lists them all."

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from core.tracking.runlog import RunForm
-
-_HEAD_CHARACTERS = 20_000  # within which the columns are named
+from core.alignment.driftlog import read_file
+from core.alignment.driftlog.forms import RUN
 
 
 class NoPixels(ValueError):
@@ -15,14 +14,9 @@ class NoPixels(ValueError):
 
 def check_scale(log: str, scale_arcsec_per_px: float | None) -> None:
     """Raises NoPixels when the run in the file `log`, known to be readable, needs no scale."""
-    if scale_arcsec_per_px is None:
+    if scale_arcsec_per_px is None or read_file(log, None, RUN).in_pixels:
         return
-    form = RunForm()
-    with Path(log).open(encoding="utf-8-sig", errors="replace") as text:
-        for _line in form.renamed(text.read(_HEAD_CHARACTERS).splitlines()):
-            pass  # only what the form remembers is wanted
-    if not form.in_pixels:
-        raise NoPixels(
-            f"{Path(log).name} gives its offsets in arcseconds, so that --scale would change "
-            "nothing: leave it out, or call the columns east_px and north_px if they hold pixels."
-        )
+    raise NoPixels(
+        f"{Path(log).name} gives its offsets in arcseconds, so that --scale would change "
+        "nothing: leave it out, or call the columns east_px and north_px if they hold pixels."
+    )

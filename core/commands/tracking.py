@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import argparse
-from pathlib import Path
 from typing import TextIO
 
-from core.alignment.driftlog import UnusableLog
+from core.alignment.driftlog import Rejected, UnusableLog
 from core.commands.axiserror import UnusableAxisError, add_axis_options
+from core.commands.curvefile import UnwritableCurve, refuse_if_there, write_curve
+from core.commands.linewords import rejected_words
 from core.commands.options import finite
 from core.commands.whereabouts import Unplaceable, add_options
 
@@ -26,7 +27,7 @@ def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
     parser.add_argument("--leg", metavar="LABEL", help="which leg (default: the longest)")
     parser.add_argument("--worm-period", metavar="SECONDS", type=finite, help="of one turn")
     parser.add_argument("--scale", metavar="ARCSEC", type=finite, help="of a pixel")
-    parser.add_argument("--curve", metavar="OUT.csv", help="write the mean curve to this file")
+    parser.add_argument("--curve", metavar="OUT.csv", help="write the mean curve to this new file")
     add_axis_options(parser)
     add_options(parser)
     parser.add_argument("--json", action="store_true", help="print JSON instead of text")
@@ -40,12 +41,18 @@ def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: Text
     from core.commands.pixelscale import NoPixels
     from core.commands.tracking_result import NoSuchLeg, tracking_result
     from core.tracking.run import UnusableRun
+    from core.tracking.runlog import read_run_file
     from core.tracking.training import training_csv
 
+    rejected: tuple[Rejected, ...] = ()
     try:
-        result = tracking_result(arguments)
         if arguments.curve is not None:
-            Path(arguments.curve).write_text(training_csv(result.found), encoding="utf-8")
+            refuse_if_there(arguments.curve, arguments.log)
+        log = read_run_file(arguments.log, scale_arcsec_per_px=arguments.scale)
+        rejected = log.rejected
+        result = tracking_result(arguments, log)
+        if arguments.curve is not None:
+            write_curve(arguments.curve, training_csv(result.found))
     except (
         UnusableLog,
         UnusableRun,
@@ -54,11 +61,10 @@ def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: Text
         NoPixels,
         NoSuchLeg,
         Implausible,
+        UnwritableCurve,
     ) as sentence:
-        print(sentence, file=err)
-        return UNUSABLE_INPUT
-    except OSError as error:
-        print(f"The curve could not be written ({error.strerror or error}).", file=err)
+        # Lines that were not used may be why nothing can be said of the others.
+        print(sentence, *rejected_words(rejected), sep="\n", file=err)
         return UNUSABLE_INPUT
     print(result.as_json() if arguments.json else result.as_text(), file=out)
     return 0

@@ -11,11 +11,11 @@ from core.alignment.driftlog import DriftLog, Leg
 from core.alignment.plausibility import doubts
 from core.commands.axiserror import alignment
 from core.commands.implausible import refuse_impossible
+from core.commands.linewords import rejected_words, remark_words
 from core.commands.pixelscale import check_scale
 from core.commands.whereabouts import OPTIONS, Unplaceable, about_place, site_and_air
 from core.tracking.periodic import PeriodicError, UnusableRun, analyse
 from core.tracking.run import Run, run_of, run_without_place
-from core.tracking.runlog import read_run_file
 from core.tracking.training import Training, training
 
 
@@ -27,6 +27,7 @@ class NoSuchLeg(ValueError):
 class TrackingResult:
     """One leg's periodic error. `training` is None below three whole turns."""
 
+    log: DriftLog
     leg: str
     found: PeriodicError
     training: Training | None
@@ -48,11 +49,13 @@ class TrackingResult:
             "noise_arcsec": found.noise_arcsec,
             "training": None if self.training is None else asdict(self.training),
             "notes": [note.text for note in found.notes],
+            "rejected_lines": [asdict(line) for line in self.log.rejected],
+            "remarks": [asdict(remark) for remark in self.log.remarks],
         }
         return json.dumps(whole, indent=2, ensure_ascii=False, allow_nan=False)
 
     def as_text(self) -> str:
-        """Sentences first, then the harmonics, then remarks."""
+        """Sentences first, then the harmonics, then remarks and the lines that were not used."""
         return "\n".join(self._lines())
 
     def _lines(self) -> Iterator[str]:
@@ -70,14 +73,17 @@ class TrackingResult:
                 )
         for other in self.found.other_periods:
             yield f"Beside the worm: {other.amplitude_arcsec:.2f}″ every {other.period_s:.1f} s."
-        if self.found.notes:
-            yield ""
-        yield from (note.text for note in self.found.notes)
+        for paragraph in (
+            [note.text for note in self.found.notes],
+            [*remark_words(self.log.remarks)],
+            [*rejected_words(self.log.rejected)],
+        ):
+            if paragraph:
+                yield from ("", *paragraph)
 
 
-def tracking_result(arguments: argparse.Namespace) -> TrackingResult:
-    """Reads and analyses what the options name. Raises the sentences of its parts."""
-    log = read_run_file(arguments.log, scale_arcsec_per_px=arguments.scale)
+def tracking_result(arguments: argparse.Namespace, log: DriftLog) -> TrackingResult:
+    """Analyses what the options name of a log. Raises the sentences of its parts."""
     check_scale(arguments.log, arguments.scale)
     leg = _chosen(log.legs, arguments.leg)
     prepared = _prepared(arguments, leg, log)
@@ -86,7 +92,7 @@ def tracking_result(arguments: argparse.Namespace) -> TrackingResult:
         brought = training(found, prepared)
     except UnusableRun:
         brought = None
-    return TrackingResult(leg.label, found, brought)
+    return TrackingResult(log, leg.label, found, brought)
 
 
 def _chosen(legs: tuple[Leg, ...], label: str | None) -> Leg:

@@ -2,21 +2,29 @@
 
 Columns `utc,mount_ra_deg,mount_dec_deg,star_ra_deg,star_dec_deg[,side][,star]` in any order; a line
 `# mount_coordinates: of date` (else ICRS) says what the hand control shows; `side` is east or west.
+Where `;` or a tab separates the fields, a comma may be the decimal sign.
 """
 
 from __future__ import annotations
 
-import csv
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from core.alignment.driftlog.columns import SEPARATORS, split
+from core.alignment.driftlog.columns import (
+    SEPARATORS,
+    doubled_sentence,
+    fitted,
+    names_in,
+    split,
+)
+from core.alignment.driftlog.lines import is_remark
 from core.alignment.driftlog.numerals import number, shown
 from core.alignment.driftlog.records import Rejected
 from core.language import say
 from core.sky.clock import parse_utc
 from core.sky.site import Site
 from core.tracking.pointing import UnusablePointing
+from core.tracking.pointingcoordinates import is_of_date
 from core.tracking.sighting import EAST_OF_PIER, WEST_OF_PIER, Sighting, sighting_of
 
 REQUIRED = ("utc", "mount_ra_deg", "mount_dec_deg", "star_ra_deg", "star_dec_deg")
@@ -36,19 +44,20 @@ def read_sightings(lines: Iterable[str], site: Site) -> PointingLog:
     of_date, names, separator = False, list[str](), ","
     found, rejected = [], []
     for line_number, line in enumerate(lines, start=1):
-        text = line.strip().removeprefix("\ufeff")
+        text = line.strip("\r\n").removeprefix("\ufeff")
         if line_number > MOST_LINES:
             raise UnusablePointing(say("The file is too long for a list of stars; choose another."))
-        if text.startswith("#"):
-            key, _, value = text.lstrip("# ").partition(":")
-            if key.strip().lower() == "mount_coordinates":
-                of_date = value.strip().lower() == "of date"
-        elif text and not names:
-            separator, names = _names(text)
-        elif text:
+        if not text or text.isspace():
+            continue
+        if is_remark(text):
+            told = is_of_date(text, line_number)
+            of_date = of_date if told is None else told
+        elif not names:
+            separator, names = _names(text, line_number)
+        else:
             try:
                 found.append(_sighting(text, separator, names, site, of_date))
-            except (ValueError, csv.Error) as reason:
+            except ValueError as reason:
                 rejected.append(Rejected(line_number, str(reason)))
     if not found:
         words = say("No line of the list can be used.")
@@ -63,10 +72,13 @@ def read_sightings(lines: Iterable[str], site: Site) -> PointingLog:
     return PointingLog(tuple(found), tuple(rejected))
 
 
-def _names(text: str) -> tuple[str, list[str]]:
+def _names(text: str, line_number: int) -> tuple[str, list[str]]:
     for separator in SEPARATORS:
-        names = ["_".join(name.lower().split()) for name in text.split(separator)]
+        names = names_in(text, separator)
         if set(REQUIRED) <= set(names):
+            doubled = doubled_sentence(names, (*REQUIRED, "side", "star"), line_number)
+            if doubled:
+                raise UnusablePointing(doubled)
             return separator, names
     raise UnusablePointing(
         say(
@@ -78,13 +90,14 @@ def _names(text: str) -> tuple[str, list[str]]:
 
 
 def _sighting(text: str, separator: str, names: list[str], site: Site, of_date: bool) -> Sighting:
-    fields = dict(zip(names, [field.strip() for field in split(text, separator)], strict=False))
+    texts = fitted(split(text, separator), len(names), separator != ",")
+    fields = dict(zip(names, [field.strip() for field in texts], strict=True))
     values = []
     for name in REQUIRED[1:]:
         try:
             value = number(fields.get(name, ""), separator != ",")
         except ValueError as reason:
-            raise ValueError(f"{name} {reason}") from None
+            raise ValueError(say("{name} {problem}", name=name, problem=reason)) from None
         limit = 90.0 if "dec" in name else 360.0
         if abs(value) > limit:
             raise ValueError(

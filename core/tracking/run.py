@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -68,7 +68,7 @@ def run_of(leg: Leg, site: Site, air: Air, alignment: Alignment | None = None) -
 
     Raises UnusableRun when the leg has no east offsets, or too few.
     """
-    leg = _with_east(leg)
+    whole, leg = leg, _with_east(leg)
     track = Track.of(leg, site, air)
     hour_angle = track.hour_angle_at(leg.utc_s)
     axis = np.zeros(2) if alignment is None else alignment.axis_rad
@@ -81,14 +81,16 @@ def run_of(leg: Leg, site: Site, air: Air, alignment: Alignment | None = None) -
         track.refraction,
     )
     wrapped = hour_angle - 2.0 * np.pi * np.round(np.mean(hour_angle) / (2.0 * np.pi))
-    return _run(leg, np.rad2deg(wrapped), (north, east), alignment is not None)
+    run = _run(leg, np.rad2deg(wrapped), (north, east), alignment is not None)
+    return replace(run, notes=(*run.notes, *_not_used(whole, leg)))
 
 
 def run_without_place(leg: Leg) -> Run:
     """The run of a leg watched nobody knows where: nothing is removed. Raises UnusableRun."""
-    leg = _with_east(leg)
+    whole, leg = leg, _with_east(leg)
     nothing = np.zeros_like(leg.utc_s)
-    return _run(leg, None, (nothing, nothing), axis_is_known=False)
+    run = _run(leg, None, (nothing, nothing), axis_is_known=False)
+    return replace(run, notes=(*run.notes, *_not_used(whole, leg)))
 
 
 def _run(
@@ -153,6 +155,23 @@ def _with_east(leg: Leg) -> Leg:
     east, north = leg.east_arcsec[good], leg.north_arcsec[good]
     _check_sense(leg.label, utc_s, east)
     return Leg(leg.label, leg.ra_deg, leg.dec_deg, utc_s, north, east)
+
+
+def _not_used(whole: Leg, used: Leg) -> tuple[Note, ...]:
+    count = whole.utc_s.size - used.utc_s.size
+    if not count:
+        return ()
+    return (
+        Note(
+            "without east",
+            say(
+                "Readings of leg “{leg}” that were not used, since they have no east offset: "
+                "{count}.",
+                leg=whole.label,
+                count=count,
+            ),
+        ),
+    )
 
 
 def _check_sense(label: str, utc_s: Floats, east: Floats) -> None:

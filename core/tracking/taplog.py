@@ -1,6 +1,7 @@
 """Reads the record of a tap from CSV: columns `time_s` and `offset_arcsec`, or `offset_px`.
 
-The scale of pixels comes from a line `# scale_arcsec_per_px: …` or from the person.
+The scale of pixels comes from a line `# scale_arcsec_per_px: …` or from the person. Where `;` or a
+tab separates the fields, a comma may be the decimal sign.
 """
 
 from __future__ import annotations
@@ -10,11 +11,19 @@ from collections.abc import Iterable
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.driftlog.columns import SEPARATORS, split
+from core.alignment.driftlog.columns import (
+    SEPARATORS,
+    doubled_sentence,
+    fitted,
+    names_in,
+    split,
+)
+from core.alignment.driftlog.lines import is_remark
 from core.alignment.driftlog.numerals import number, shown
+from core.alignment.driftlog.records import BadRow
 from core.language import say
 from core.tracking.run import UnusableRun
-from core.tracking.runlog import SCALE_KEY, ScaleNeeded
+from core.tracking.runlog import SCALE_KEY, ScaleNeeded, scale_in_remark
 
 Floats = NDArray[np.float64]
 
@@ -33,16 +42,16 @@ def read_tap(
     names: list[str] = []
     separator, scale = ",", scale_arcsec_per_px
     for line_number, line in enumerate(lines, start=1):
-        text = line.strip().removeprefix("\ufeff")
+        text = line.strip("\r\n").removeprefix("\ufeff")
         if line_number > MOST_LINES:
             raise UnusableRun(say("The record is too long for a tap; take the minute around it."))
-        if text.startswith("#"):
-            key, _, value = text.lstrip("# ").partition(":")
-            if key.strip().lower() == SCALE_KEY and scale is None:
-                scale = _value(value, line_number, separator)
-        elif text and not names:
-            separator, names = _names(text)
-        elif text:
+        if not text or text.isspace():
+            continue
+        if is_remark(text):
+            scale = scale_in_remark(text) if scale is None else scale
+        elif not names:
+            separator, names = _names(text, line_number)
+        else:
             rows.append(_row(text, separator, names, line_number))
     if not rows:
         raise UnusableRun(
@@ -55,10 +64,13 @@ def read_tap(
     return _scaled(np.array(rows), names, scale)
 
 
-def _names(text: str) -> tuple[str, list[str]]:
+def _names(text: str, line_number: int) -> tuple[str, list[str]]:
     for separator in SEPARATORS:
-        names = [name.strip().lower() for name in text.split(separator)]
+        names = names_in(text, separator)
         if TIME in names and (ARCSEC in names or PIXELS in names):
+            doubled = doubled_sentence(names, (TIME, ARCSEC, PIXELS), line_number)
+            if doubled:
+                raise UnusableRun(doubled)
             return separator, names
     raise UnusableRun(
         say(
@@ -73,9 +85,13 @@ def _names(text: str) -> tuple[str, list[str]]:
 
 
 def _row(text: str, separator: str, names: list[str], line_number: int) -> tuple[float, float]:
-    cells = split(text, separator)
     offset = ARCSEC if ARCSEC in names else PIXELS
-    if len(cells) <= max(names.index(TIME), names.index(offset)):
+    try:
+        written = split(text, separator)
+        cells = fitted(written, len(names), separator != ",")
+    except BadRow as reason:
+        raise UnusableRun(say("Line {number}: {text}", number=line_number, text=reason)) from None
+    if len(written) <= max(names.index(TIME), names.index(offset)):
         raise UnusableRun(
             say("Line {line} is shorter than the line of names; correct it.", line=line_number)
         )

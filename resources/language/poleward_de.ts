@@ -850,11 +850,6 @@
   </message>
   <message>
    <location filename="app/pages/drift/importing.py" />
-   <source>Line {number}: {text}</source>
-   <translation>Zeile {number}: {text}</translation>
-  </message>
-  <message>
-   <location filename="app/pages/drift/importing.py" />
    <source>Lines that were not used, with the reasons</source>
    <translation>Zeilen, die nicht verwendet wurden, mit den Gründen</translation>
   </message>
@@ -2517,6 +2512,11 @@
    <location filename="app/pages/mount/exchange.py" />
    <source>“{file}” cannot be read ({why}): choose another file.</source>
    <translation>„{file}“ lässt sich nicht lesen ({why}): Wählen Sie eine andere Datei.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/exchange.py" />
+   <source>“{file}” is a folder, a pipe or a device, not a file that can be read whole: choose another file.</source>
+   <translation>„{file}“ ist ein Ordner, eine Pipe oder ein Gerät und keine Datei, die sich ganz lesen lässt: Wählen Sie eine andere Datei.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/exchange.py" />
@@ -6041,6 +6041,16 @@
    <translation>Ob das ein Bild verdirbt, hängt davon ab, wie viel Himmel ein Pixel sieht: Geben Sie den Abbildungsmaßstab ein.</translation>
   </message>
   <message>
+   <location filename="app/pages/tracking/leftout.py" />
+   <source>Line {number} of the file was left out: {reason}</source>
+   <translation>Zeile {number} der Datei wurde weggelassen: {reason}</translation>
+  </message>
+  <message>
+   <location filename="app/pages/tracking/leftout.py" />
+   <source>{count} lines of the file were left out, the last of them line {number}: {reason}</source>
+   <translation>{count} Zeilen der Datei wurden weggelassen, die letzte davon Zeile {number}: {reason}</translation>
+  </message>
+  <message>
    <location filename="app/pages/tracking/livebox.py" />
    <source>Choose the file that is being written</source>
    <translation>Die Datei wählen, in die geschrieben wird</translation>
@@ -6074,11 +6084,6 @@
    <location filename="app/pages/tracking/livebox.py" />
    <source>Track one star near the celestial equator, guiding corrections off, and record it here while another program measures it into a file (same columns as below). Every reading is in the log of nights at once; what was recorded survives a power cut.</source>
    <translation>Einem Stern nahe dem Himmelsäquator ohne Guidingkorrekturen folgen und hier aufzeichnen, während ein anderes Programm ihn misst und in eine Datei schreibt (Spalten wie unten). Jede Ablesung steht sofort im Nachtbuch; was aufgezeichnet ist, übersteht einen Stromausfall.</translation>
-  </message>
-  <message>
-   <location filename="app/pages/tracking/liverun.py" />
-   <source>A line was left out: {reason}</source>
-   <translation>Eine Zeile wurde weggelassen: {reason}</translation>
   </message>
   <message>
    <location filename="app/pages/tracking/liverun.py" />
@@ -8572,11 +8577,6 @@
   </message>
   <message>
    <location filename="core/alignment/driftlog/body.py" />
-   <source>Its quotation marks do not match.</source>
-   <translation>Ihre Anführungszeichen passen nicht zusammen.</translation>
-  </message>
-  <message>
-   <location filename="core/alignment/driftlog/body.py" />
    <source>Leg “{label}” goes on here after leg “{other}”. If the bolts were turned in between, give the later readings a label of their own.</source>
    <translation>Etappe „{label}“ geht hier nach Etappe „{other}“ weiter. Falls dazwischen die Stellschrauben gedreht wurden, geben Sie den späteren Ablesungen einen eigenen Namen.</translation>
   </message>
@@ -8594,6 +8594,26 @@
    <location filename="core/alignment/driftlog/body.py" />
    <source>{name} names more than {most} legs; does its leg column count lines? All readings of one star, without touching the bolts, share one label.</source>
    <translation>{name} nennt mehr als {most} Etappen; zählt die Spalte der Etappe die Zeilen? Alle Ablesungen eines Sterns, zwischen denen die Stellschrauben nicht berührt wurden, tragen einen gemeinsamen Namen.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/driftlog/columns.py" />
+   <source>It begins with # like a remark though it looks like a reading; put the label of the leg in quotation marks if it is meant.</source>
+   <translation>Sie beginnt mit # wie eine Bemerkung, sieht aber wie eine Ablesung aus; setzen Sie den Namen der Etappe in Anführungszeichen, wenn er gemeint ist.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/driftlog/columns.py" />
+   <source>It has {count} fields for {columns} column names (with a decimal comma separate the columns by “;”).</source>
+   <translation>Sie hat {count} Felder für {columns} Spaltennamen (bei Dezimalkomma die Spalten mit „;“ trennen).</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/driftlog/columns.py" />
+   <source>It has {count} fields for {columns} column names.</source>
+   <translation>Sie hat {count} Felder für {columns} Spaltennamen.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/driftlog/columns.py" />
+   <source>Its quotation marks do not match.</source>
+   <translation>Ihre Anführungszeichen passen nicht zusammen.</translation>
   </message>
   <message>
    <location filename="core/alignment/driftlog/columns.py" />
@@ -8761,6 +8781,21 @@
    <translation>{name} {value:g} liegt nicht zwischen {low:g} und {high:g} ({unit}); bitte berichtigen.</translation>
   </message>
   <message>
+   <location filename="core/alignment/driftlog/lines.py" />
+   <source>It holds NUL bytes, as a power cut leaves them.</source>
+   <translation>Sie enthält NUL-Bytes, wie ein Stromausfall sie hinterlässt.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/driftlog/lines.py" />
+   <source>It is longer than {most} characters.</source>
+   <translation>Sie ist länger als {most} Zeichen.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/driftlog/lines.py" />
+   <source>It is not UTF-8 text; save the file as UTF-8.</source>
+   <translation>Sie ist kein Text in UTF-8; speichern Sie die Datei in UTF-8.</translation>
+  </message>
+  <message>
    <location filename="core/alignment/driftlog/numerals.py" />
    <source>is empty.</source>
    <translation>ist leer.</translation>
@@ -8789,26 +8824,6 @@
    <location filename="core/alignment/driftlog/numerals.py" />
    <source>“{text}”</source>
    <translation>„{text}“</translation>
-  </message>
-  <message>
-   <location filename="core/alignment/driftlog/reader.py" />
-   <source>It begins with # like a remark though it looks like a reading; put the label of the leg in quotation marks if it is meant.</source>
-   <translation>Sie beginnt mit # wie eine Bemerkung, sieht aber wie eine Ablesung aus; setzen Sie den Namen der Etappe in Anführungszeichen, wenn er gemeint ist.</translation>
-  </message>
-  <message>
-   <location filename="core/alignment/driftlog/reader.py" />
-   <source>It holds NUL bytes, as a power cut leaves them.</source>
-   <translation>Sie enthält NUL-Bytes, wie ein Stromausfall sie hinterlässt.</translation>
-  </message>
-  <message>
-   <location filename="core/alignment/driftlog/reader.py" />
-   <source>It is longer than {most} characters.</source>
-   <translation>Sie ist länger als {most} Zeichen.</translation>
-  </message>
-  <message>
-   <location filename="core/alignment/driftlog/reader.py" />
-   <source>It is not UTF-8 text; save the file as UTF-8.</source>
-   <translation>Sie ist kein Text in UTF-8; speichern Sie die Datei in UTF-8.</translation>
   </message>
   <message>
    <location filename="core/alignment/driftlog/reader.py" />
@@ -8849,16 +8864,6 @@
    <location filename="core/alignment/driftlog/reader.py" />
    <source>{name} names its columns but holds no readings below them.</source>
    <translation>{name} nennt seine Spalten, enthält darunter aber keine Ablesungen.</translation>
-  </message>
-  <message>
-   <location filename="core/alignment/driftlog/rows.py" />
-   <source>It has {count} fields for {columns} column names (with a decimal comma separate the columns by “;”).</source>
-   <translation>Sie hat {count} Felder für {columns} Spaltennamen (bei Dezimalkomma die Spalten mit „;“ trennen).</translation>
-  </message>
-  <message>
-   <location filename="core/alignment/driftlog/rows.py" />
-   <source>It has {count} fields for {columns} column names.</source>
-   <translation>Sie hat {count} Felder für {columns} Spaltennamen.</translation>
   </message>
   <message>
    <location filename="core/alignment/driftlog/rows.py" />
@@ -12521,6 +12526,11 @@
    <translation>{start}; geben Sie das Seeing ein, um zu erfahren, was das kostet.</translation>
   </message>
   <message>
+   <location filename="core/tracking/livelog.py" />
+   <source>{name} cannot be followed. {problem}</source>
+   <translation>{name} kann nicht mitgelesen werden. {problem}</translation>
+  </message>
+  <message>
    <location filename="core/tracking/motion.py" />
    <source>What training would leave cannot be told from fewer than two turns.</source>
    <translation>Was ein Training übrig ließe, ist aus weniger als zwei Umdrehungen nicht zu sagen.</translation>
@@ -12649,6 +12659,11 @@
    <location filename="core/tracking/pointing.py" />
    <source>{number} stars tell little about the smaller parts; take {comfortable} or more, high and low, east and west, near the pole and the equator.</source>
    <translation>{number} Sterne sagen wenig über die kleineren Anteile; nehmen Sie {comfortable} oder mehr, hoch und tief, im Osten und Westen, nahe dem Pol und am Äquator.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/pointingcoordinates.py" />
+   <source>Line {line}: the mount's coordinates {text} are not known here. Write “# mount_coordinates: of date” (also JNow) or “# mount_coordinates: ICRS” (also J2000), whichever the hand control shows.</source>
+   <translation>Zeile {line}: Die Koordinaten der Montierung {text} sind hier nicht bekannt. Schreiben Sie „# mount_coordinates: of date“ (auch JNow) oder „# mount_coordinates: ICRS“ (auch J2000), je nachdem, was die Handsteuerung anzeigt.</translation>
   </message>
   <message>
    <location filename="core/tracking/pointinglog.py" />
@@ -12817,6 +12832,11 @@
   </message>
   <message>
    <location filename="core/tracking/run.py" />
+   <source>Readings of leg “{leg}” that were not used, since they have no east offset: {count}.</source>
+   <translation>Ablesungen der Etappe „{leg}“, die nicht verwendet wurden, weil ihnen die Abweichung nach Osten fehlt: {count}.</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/run.py" />
    <source>The axis error is not known yet, so a smooth curve was taken for its drift; with a finished alignment the drift is computed instead.</source>
    <translation>Der Achsenfehler ist noch nicht bekannt, deshalb wurde für seine Drift eine glatte Kurve angenommen; mit fertiger Ausrichtung wird die Drift stattdessen berechnet.</translation>
   </message>
@@ -12864,6 +12884,11 @@
    <location filename="core/tracking/taplog.py" />
    <source>Line {line}: the value {reason}</source>
    <translation>Zeile {line}: der Wert {reason}</translation>
+  </message>
+  <message>
+   <location filename="core/tracking/taplog.py" />
+   <source>Line {number}: {text}</source>
+   <translation>Zeile {number}: {text}</translation>
   </message>
   <message>
    <location filename="core/tracking/taplog.py" />

@@ -15,6 +15,7 @@ from app.widgets.asking import Asking
 from app.widgets.filepicker import file_dialog
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
+from core.alignment.driftlog.ordinary import size_if_ordinary
 from core.language import say
 from core.mount.equipmentfile import MAX_BYTES, EquipmentRead, UnusableEquipment, read, write
 from core.mount.inventory import Inventory
@@ -123,6 +124,12 @@ class Exchange(Panel):
 
 def _read_file(path: Path) -> EquipmentRead | str:
     try:
+        if size_if_ordinary(path) is None:
+            return say(
+                "“{file}” is a folder, a pipe or a device, not a file that can be read whole: "
+                "choose another file.",
+                file=path.name,
+            )
         with path.open("rb") as file:
             return read(file.read(MAX_BYTES + 1))
     except UnusableEquipment as reason:

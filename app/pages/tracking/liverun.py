@@ -10,12 +10,13 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal
 
+from app.pages.tracking.leftout import LeftOut
 from app.pages.tracking.question import Given
 from app.session.runrecorder import RunRecorder
 from app.sources.growing import GrowingFileSource
 from app.sources.practice import PracticeSource
 from app.sources.source import Source
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog import Leg, Rejected
 from core.language import say
 from core.night.reportnight import Purpose
 
@@ -54,7 +55,7 @@ class LiveRun(QObject):
         self._begun_utc_s = math.nan  # by the program's clock, of the newest reading
         self._origin = ""
         self.speed = SPEEDS[-1]
-        self.left_out = 0
+        self.left_out = LeftOut()
         self.said = ""
         live.recorder.changed.connect(self.changed)
         live.recorder.reading_added.connect(self._note_reading)
@@ -112,7 +113,9 @@ class LiveRun(QObject):
         self._let_go()
         leg = self._recorder.end()
         self._bench.parts.log.put_setting(KEY, None)
-        self.said = said or self._told(leg)
+        self.said = "\n".join(
+            part for part in (said or self._told(leg), self.left_out.words) if part
+        )
         if leg is not None and leg.utc_s.size >= FEWEST_READINGS:
             self._bench.take_run(recorded(leg, self._origin, self._bench, is_practice, leg_id))
         self.changed.emit()
@@ -154,7 +157,7 @@ class LiveRun(QObject):
         self._let_go()
         self._source, self._origin = source, origin
         self._begun_utc_s = self._bench.parts.now()
-        self.left_out, self.said = 0, ""
+        self.left_out, self.said = LeftOut(), ""
         source.reading.connect(self._recorder.add_reading)
         source.ended.connect(self.finish)
         source.start()
@@ -172,9 +175,9 @@ class LiveRun(QObject):
         if leg is None or (leg.ra_deg, leg.dec_deg) != (ra_deg, dec_deg):
             self._recorder.begin(label, ra_deg, dec_deg)
 
-    def _note_left_out(self, reason: str) -> None:
-        self.left_out += 1
-        self.said = say("A line was left out: {reason}", reason=reason)
+    def _note_left_out(self, lines: tuple[Rejected, ...]) -> None:
+        self.left_out = self.left_out.and_these(lines)
+        self.said = self.left_out.words
         self.changed.emit()
 
     def _note_reading(self) -> None:

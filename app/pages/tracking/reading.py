@@ -10,6 +10,7 @@ from typing import TypeVar
 from app.pages.tracking.job import KeepGoing
 from app.pages.tracking.question import Given, Place, Tap
 from core.alignment.driftlog import DriftLog, Leg, ReadingCancelled, UnusableLog
+from core.alignment.driftlog.ordinary import size_if_ordinary
 from core.language import say
 from core.sky.site import Site
 from core.tracking.pointinglog import PointingLog, read_sightings
@@ -88,11 +89,21 @@ def read_one_tap(path: Path, scale_arcsec_per_px: float | None) -> Tap | Refusal
 def _small(path: Path, read: Callable[[list[str]], T]) -> T | Refusal:
     """A text file read as a whole; what is wrong with it in a sentence."""
     try:
-        if path.stat().st_size > MOST_BYTES:
+        if size_if_ordinary(path) is None:
+            return Refusal(
+                say(
+                    "“{file}” is a folder, a pipe or a device, not a file that can be read whole: "
+                    "choose another file.",
+                    file=path.name,
+                )
+            )
+        with path.open("rb") as file:
+            data = file.read(MOST_BYTES + 1)
+        if len(data) > MOST_BYTES:
             return Refusal(
                 say("“{file}” is too large for such a record; choose another file.", file=path.name)
             )
-        return read(path.read_text(encoding="utf-8-sig", errors="replace").splitlines())
+        return read(data.decode("utf-8-sig", errors="replace").splitlines())
     except ScaleNeeded as reason:
         return Refusal(str(reason), needs_scale=True)
     except OSError as error:

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-import csv
-
-from core.alignment.driftlog.columns import REQUIRED, Columns, split
+from core.alignment.driftlog.columns import Columns
 from core.alignment.driftlog.gather import LegRows
 from core.alignment.driftlog.numerals import shown
 from core.alignment.driftlog.records import Extras, Leg, Rejected, Remark, UnusableLog
-from core.alignment.driftlog.rows import BadRow, Row, RowReader
+from core.alignment.driftlog.rows import Row, RowReader
 from core.language import say
 
 # The longest night at 60° lasts 18 hours: 1.6 million readings at 25 a second.
@@ -17,10 +15,10 @@ MAX_LEGS = 1_000  # more means that the leg column counts lines
 
 
 class Body:
-    """Sorts lines of readings into legs."""
+    """Sorts lines of readings into legs. `columns`: where their fields stand."""
 
     def __init__(self, columns: Columns, name: str) -> None:
-        self._columns = columns
+        self.columns = columns
         self._name = name
         self._reader = RowReader(columns)
         self._utc_place = columns.place["utc"]
@@ -34,8 +32,8 @@ class Body:
 
     def take(self, text: str, line_number: int) -> None:
         """Files one line; BadRow tells why it cannot be used, UnusableLog why none can."""
-        fields = self._fields(text)
-        if self._repeats_names(fields):
+        fields = self.columns.fields(text)
+        if self.columns.are_repeated(fields):
             return  # logs strung together repeat their column names
         row = self._reader.row(fields)
         leg = self._leg(row, line_number)
@@ -54,11 +52,6 @@ class Body:
         if not self._offset_seen:
             self._note_offset(fields[self._utc_place], line_number)
 
-    def looks_like_reading(self, text: str) -> bool:
-        """Whether a line that begins like a remark has the fields of a reading."""
-        filled = [field for field in text.split(self._columns.separator) if field.strip()]
-        return len(filled) >= len(REQUIRED)
-
     def finish(self) -> tuple[list[Leg], list[Extras], list[Rejected]]:
         """The legs, the texts of their extra columns, and lines that fit no leg after all."""
         legs: list[Leg] = []
@@ -72,20 +65,6 @@ class Body:
                 legs.append(leg)
                 extras.append(texts)
         return legs, extras, left_out
-
-    def _fields(self, text: str) -> list[str]:
-        try:
-            return split(text, self._columns.separator)
-        except csv.Error:
-            raise BadRow(say("Its quotation marks do not match.")) from None
-
-    def _repeats_names(self, fields: list[str]) -> bool:
-        names = self._columns.names
-        return (
-            len(fields) == len(names)
-            and len(fields[self._utc_place]) <= 5
-            and tuple(field.strip().lower() for field in fields) == names
-        )
 
     def _leg(self, row: Row, line_number: int) -> LegRows:
         leg = self._legs.get(row.label)
@@ -102,7 +81,7 @@ class Body:
                     most=MAX_LEGS,
                 )
             )
-        leg = self._legs[row.label] = LegRows(row, tuple(self._columns.extra))
+        leg = self._legs[row.label] = LegRows(row, tuple(self.columns.extra))
         return leg
 
     def _note_return(self, label: str, line_number: int) -> None:

@@ -5,12 +5,14 @@ from __future__ import annotations
 import codecs
 import io
 import os
-import stat
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import BinaryIO
 
-from core.alignment.driftlog.reader import MAX_LINE_CHARACTERS, read
+from core.alignment.driftlog.forms import DRIFT, Form
+from core.alignment.driftlog.lines import MAX_LINE_CHARACTERS
+from core.alignment.driftlog.ordinary import size_if_ordinary
+from core.alignment.driftlog.reader import read
 from core.alignment.driftlog.records import DriftLog, UnusableLog
 from core.language import say
 
@@ -30,18 +32,22 @@ _MARKS = (
 KeepGoing = Callable[[float], bool]
 
 
-def read_file(path: str | os.PathLike[str], keep_going: KeepGoing | None = None) -> DriftLog:
+def read_file(
+    path: str | os.PathLike[str], keep_going: KeepGoing | None = None, form: Form = DRIFT
+) -> DriftLog:
     """The log in the file at `path`.
 
     `keep_going(share_read)` is asked now and then with a number from 0 to 1; when it returns
-    False, ReadingCancelled is raised. Raises UnusableLog, a sentence, for everything else.
+    False, ReadingCancelled is raised. `form`: the columns it must have. Raises UnusableLog, a
+    sentence, for everything else.
     """
     file = Path(path)
     name = file.name or str(path)
     try:
         size = _size_of_ordinary_file(file, name)
         with file.open("rb") as raw, _as_text(raw, _encoding(raw, name)) as text:
-            return read(_lines(text), name=name, keep_going=_by_share(raw, size, keep_going))
+            going = _by_share(raw, size, keep_going)
+            return read(_lines(text), name=name, keep_going=going, form=form)
     except (OSError, ValueError) as error:
         if isinstance(error, UnusableLog):
             raise
@@ -49,24 +55,27 @@ def read_file(path: str | os.PathLike[str], keep_going: KeepGoing | None = None)
 
 
 def _size_of_ordinary_file(file: Path, name: str) -> int:
-    status = file.stat()
-    if not stat.S_ISREG(status.st_mode):
-        raise UnusableLog(
-            say("{name} is not a file that can be read as a log; choose a CSV file.", name=name)
-        )
-    if status.st_size > MAX_BYTES:
+    size = size_if_ordinary(file)
+    if size is None:
+        raise UnusableLog(not_ordinary(name))
+    if size > MAX_BYTES:
         raise UnusableLog(
             say(
                 "{name} has {size:,.0f} MB; a drift log of the longest night has less than "
                 "{most:.0f} MB. Choose another file, or split it into one a night.",
                 name=name,
-                size=status.st_size / 1e6,
+                size=size / 1e6,
                 most=MAX_BYTES / 1e6,
             )
         )
-    if status.st_size == 0:
+    if size == 0:
         raise UnusableLog(say("{name} is empty; choose another file.", name=name))
-    return status.st_size
+    return size
+
+
+def not_ordinary(name: str) -> str:
+    """What to say of a folder, a pipe or a device in place of a log."""
+    return say("{name} is not a file that can be read as a log; choose a CSV file.", name=name)
 
 
 def _by_share(

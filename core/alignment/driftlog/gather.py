@@ -10,12 +10,31 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.driftlog.records import Extras, Floats, Leg, Rejected, Remark
-from core.alignment.driftlog.rows import BadRow, Row
+from core.alignment.driftlog.records import BadRow, Extras, Floats, Leg, Rejected, Remark
+from core.alignment.driftlog.rows import Row
 from core.language import say
 from core.sky.clock import format_utc
 
 SAME_STAR_DEG = 0.01  # wider than rounding or a night's proper motion, closer than naked-eye pairs
+
+
+def check_same_star(first: Row, row: Row) -> None:
+    """BadRow when a row names another star than the first row of its leg."""
+    east_deg = (row.ra_deg - first.ra_deg + 180.0) % 360.0 - 180.0
+    cos_dec = math.cos(math.radians(first.dec_deg))
+    if math.hypot(east_deg * cos_dec, row.dec_deg - first.dec_deg) > SAME_STAR_DEG:
+        raise BadRow(
+            say(
+                "Leg “{label}” began on the star at {ra:.4f}, {dec:.4f} but this line "
+                "names one at {other_ra:.4f}, {other_dec:.4f}; give each star a leg of "
+                "its own.",
+                label=first.label,
+                ra=first.ra_deg,
+                dec=first.dec_deg,
+                other_ra=row.ra_deg,
+                other_dec=row.dec_deg,
+            )
+        )
 
 
 class LegRows:
@@ -27,12 +46,12 @@ class LegRows:
         self._utc_s, self._north, self._east, self._sigma = (array("d") for _ in range(4))
         self._line_numbers = array("q")
         self._extra: list[list[str]] = [[] for _ in extra_names]
-        self._cos_dec = math.cos(math.radians(row.dec_deg))
+        self._first = row
 
     def add(self, row: Row, line_number: int, extra: Sequence[str]) -> None:
         """Takes a reading of this leg's star; BadRow when it names another star."""
         if row.ra_deg != self.ra_deg or row.dec_deg != self.dec_deg:
-            self._same_star_or_raise(row)
+            check_same_star(self._first, row)
         self._utc_s.append(row.utc_s)
         self._north.append(row.north_arcsec)
         self._east.append(row.east_arcsec)
@@ -40,23 +59,6 @@ class LegRows:
         self._line_numbers.append(line_number)
         for texts, text in zip(self._extra, extra, strict=True):
             texts.append(text)
-
-    def _same_star_or_raise(self, row: Row) -> None:
-        east_deg = (row.ra_deg - self.ra_deg + 180.0) % 360.0 - 180.0
-        away_deg = math.hypot(east_deg * self._cos_dec, row.dec_deg - self.dec_deg)
-        if away_deg > SAME_STAR_DEG:
-            raise BadRow(
-                say(
-                    "Leg “{label}” began on the star at {ra:.4f}, {dec:.4f} but this line "
-                    "names one at {other_ra:.4f}, {other_dec:.4f}; give each star a leg of "
-                    "its own.",
-                    label=self.label,
-                    ra=self.ra_deg,
-                    dec=self.dec_deg,
-                    other_ra=row.ra_deg,
-                    other_dec=row.dec_deg,
-                )
-            )
 
     def finish(self) -> tuple[Leg | None, Extras, list[Rejected], list[Remark]]:
         """The leg, the texts of its extra columns, and an account of what was left out."""

@@ -7,34 +7,41 @@ from collections.abc import Callable, Iterable
 
 from core.alignment.driftlog import columns
 from core.alignment.driftlog.body import Body
+from core.alignment.driftlog.forms import DRIFT, Form
 from core.alignment.driftlog.headlines import HeadLines
+from core.alignment.driftlog.lines import announces_separator, check_readable, is_remark
 from core.alignment.driftlog.records import (
+    BadRow,
     DriftLog,
     ReadingCancelled,
     Rejected,
     UnusableLog,
 )
-from core.alignment.driftlog.rows import BadRow
 from core.language import say
 
 MAX_REJECTED = 100_000  # beyond this, and beyond the used lines, it is another kind of file
-MAX_LINE_CHARACTERS = 10_000
 LINES_BETWEEN_CALLS = 4_096  # some 20 ms of work
 
 KeepGoing = Callable[[int], bool]
 
 
-def read(lines: Iterable[str], *, name: str = "", keep_going: KeepGoing | None = None) -> DriftLog:
+def read(
+    lines: Iterable[str],
+    *,
+    name: str = "",
+    keep_going: KeepGoing | None = None,
+    form: Form = DRIFT,
+) -> DriftLog:
     """The log in `lines` (a text file open for reading, a list of lines, or one string).
 
     `name`: what to call it in sentences, “The log” where it has none. `keep_going(lines_read)` is
-    asked now and then; when it returns False, ReadingCancelled is raised. Raises UnusableLog when
-    no leg can be made.
+    asked now and then; when it returns False, ReadingCancelled is raised. `form`: the columns it
+    must have. Raises UnusableLog when no leg can be made.
     """
     if isinstance(lines, str):
         lines = io.StringIO(lines, newline=None)
     name = name or say("The log")
-    reading = _Reading(name)
+    reading = _Reading(name, form)
     for line_number, line in enumerate(lines, start=1):
         if line_number % LINES_BETWEEN_CALLS == 0:
             if keep_going is not None and not keep_going(line_number):
@@ -49,8 +56,9 @@ def read(lines: Iterable[str], *, name: str = "", keep_going: KeepGoing | None =
 class _Reading:
     """What has been read so far."""
 
-    def __init__(self, name: str) -> None:
+    def __init__(self, name: str, form: Form) -> None:
         self._name = name
+        self._form = form
         self._head = HeadLines()
         self._body: Body | None = None
         self._rejected: list[Rejected] = []
@@ -63,8 +71,8 @@ class _Reading:
         if not text or text.isspace():
             return
         try:
-            _check_readable(text)
-            if _is_head_line(text):
+            check_readable(text)
+            if is_remark(text):
                 self._take_head_line(text, line_number)
             elif self._body is None:
                 self._take_names(text, line_number)
@@ -81,7 +89,14 @@ class _Reading:
         if not legs or self._body is None:
             raise UnusableLog(self._nothing_usable())
         remarks = sorted(self._body.remarks, key=lambda remark: remark.line_number)
-        return DriftLog(header, tuple(legs), self._all_rejected(), tuple(remarks), tuple(extras))
+        return DriftLog(
+            header,
+            tuple(legs),
+            self._all_rejected(),
+            tuple(remarks),
+            tuple(extras),
+            self._body.columns.in_pixels,
+        )
 
     def stop_if_hopeless(self) -> None:
         """Gives up on a file that is plainly something else, before its faults fill memory."""
@@ -95,20 +110,15 @@ class _Reading:
         return tuple(sorted(rejected, key=lambda line: line.line_number))
 
     def _take_head_line(self, text: str, line_number: int) -> None:
-        if self._body is not None and self._body.looks_like_reading(text):
-            raise BadRow(
-                say(
-                    "It begins with # like a remark though it looks like a reading; put the "
-                    "label of the leg in quotation marks if it is meant."
-                )
-            )
+        if self._body is not None:
+            self._body.columns.check_remark(text)
         self._head.add(text, line_number)
 
     def _take_names(self, text: str, line_number: int) -> None:
-        if text.lower().startswith("sep="):  # spreadsheets announce the separator so
+        if announces_separator(text):
             return
         try:
-            self._body = Body(columns.find(text, line_number), self._name)
+            self._body = Body(columns.find(text, line_number, self._form), self._name)
         except UnusableLog as error:
             raise UnusableLog(
                 say("{name} cannot be read. {problem}", name=self._name, problem=error)
@@ -120,7 +130,7 @@ class _Reading:
             return say(
                 "{name} holds no readings; choose a drift log ({example}).",
                 name=self._name,
-                example=columns.EXAMPLE,
+                example=self._form.example,
             )
         if not rejected:
             return say(
@@ -141,22 +151,3 @@ class _Reading:
             how_many=how_many,
             reason=first.reason,
         )
-
-
-def _is_head_line(text: str) -> bool:
-    bare = text.lstrip()
-    if bare.startswith('"#'):  # a spreadsheet quotes a line whose text holds its separator
-        return bare.rstrip(",;\t ").count('"') == 2 and bare.rstrip(",;\t ").endswith('"')
-    return bare.startswith("#")
-
-
-def _check_readable(text: str) -> None:
-    """BadRow when a line cannot be trusted as text."""
-    if len(text) >= MAX_LINE_CHARACTERS:
-        raise BadRow(say("It is longer than {most} characters.", most=MAX_LINE_CHARACTERS))
-    if "\0" in text:
-        raise BadRow(say("It holds NUL bytes, as a power cut leaves them."))
-    if text.isascii():
-        return
-    if "\ufffd" in text or any("\ud800" <= character <= "\udfff" for character in text):
-        raise BadRow(say("It is not UTF-8 text; save the file as UTF-8."))

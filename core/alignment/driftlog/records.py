@@ -20,6 +20,10 @@ class UnusableLog(ValueError):
     """Nothing can be made of a log; the text is a sentence for the person."""
 
 
+class BadRow(ValueError):
+    """A line that cannot be used; the text is the reason."""
+
+
 class ReadingCancelled(Exception):
     """The caller's `keep_going` answered no."""
 
@@ -109,6 +113,7 @@ class DriftLog:
     """A log as read: its legs in order of first appearance, and an account of every other line.
 
     `extras`: for each leg, the texts (n,) of columns without a meaning here, by column name.
+    `in_pixels`: names of the offsets that are in pixels still; only a run's may be.
     """
 
     header: Header
@@ -116,3 +121,4 @@ class DriftLog:
     rejected: tuple[Rejected, ...] = ()
     remarks: tuple[Remark, ...] = ()
     extras: tuple[Extras, ...] = ()
+    in_pixels: frozenset[str] = frozenset()

@@ -7,7 +7,8 @@ from typing import NamedTuple
 
 from core.alignment.driftlog.columns import Columns
 from core.alignment.driftlog.numerals import number, sexagesimal, shown
-from core.language import marked, say
+from core.alignment.driftlog.records import BadRow
+from core.language import say
 from core.sky.clock import parse_utc
 
 ABSENT = float("nan")
@@ -16,10 +17,6 @@ LEAST_STATED_ARCSEC = 1e-4  # no instrument that watches a star drift reads as f
 # UTC began in 1960 (IERS); the far end only keeps typing errors out.
 EARLIEST_UTC_S = -315_619_200.0  # 1960-01-01
 LATEST_UTC_S = 7_258_118_400.0  # 2200-01-01
-
-
-class BadRow(ValueError):
-    """A line that cannot be used; the text is the reason."""
 
 
 class Row(NamedTuple):
@@ -39,19 +36,20 @@ class RowReader:
 
     def __init__(self, columns: Columns) -> None:
         self._comma = columns.decimal_comma
-        self._width = len(columns.names)
         place = columns.place
         self._leg, self._utc = place["leg"], place["utc"]
-        self._ra, self._dec, self._north = place["ra_deg"], place["dec_deg"], place["north_arcsec"]
+        self._ra, self._dec = place["ra_deg"], place["dec_deg"]
+        self._north = place.get("north_arcsec")
         self._east = place.get("east_arcsec")
         self._sigma = place.get("sigma_arcsec")
         self._star_text = ("", "")
         self._star_deg = (0.0, 0.0)
 
     def row(self, fields: list[str]) -> Row:
-        """The reading in `fields`, which may be padded in place; raises BadRow."""
-        if len(fields) != self._width:
-            self._fit(fields)
+        """The reading in `fields`, one for each column; north is 0 where no column is its own.
+
+        Raises BadRow.
+        """
         label = " ".join(fields[self._leg].split())
         if not label:
             raise BadRow(say("The leg is empty; give every reading the label of its leg."))
@@ -61,23 +59,10 @@ class RowReader:
             _utc(fields[self._utc]),
             ra_deg,
             dec_deg,
-            self._offset("north_arcsec", fields[self._north]),
-            self._optional("east_arcsec", fields, self._east),
+            0.0 if self._north is None else self._offset("north_arcsec", fields[self._north]),
+            self._east_of(fields),
             self._stated_error(fields),
         )
-
-    def _fit(self, fields: list[str]) -> None:
-        beyond = [field for field in fields[self._width :] if field.strip()]
-        if beyond:
-            sentence = marked("It has {count} fields for {columns} column names.")
-            if not self._comma:
-                sentence = marked(
-                    "It has {count} fields for {columns} column names "
-                    "(with a decimal comma separate the columns by “;”)."
-                )
-            raise BadRow(say(sentence, count=len(fields), columns=self._width))
-        del fields[self._width :]
-        fields.extend([""] * (self._width - len(fields)))
 
     def _star(self, ra_text: str, dec_text: str) -> tuple[float, float]:
         if (ra_text, dec_text) != self._star_text:
@@ -127,6 +112,12 @@ class RowReader:
                 )
             )
         return value
+
+    def _east_of(self, fields: Sequence[str]) -> float:
+        """Absent where it is not read; but a row must hold one offset, north or east."""
+        if self._north is None and self._east is not None:
+            return self._offset("east_arcsec", fields[self._east])
+        return self._optional("east_arcsec", fields, self._east)
 
     def _optional(self, name: str, fields: Sequence[str], place: int | None) -> float:
         if place is None or not fields[place].strip():

@@ -7,7 +7,7 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from core.alignment.driftlog.columns import OPTIONAL, REQUIRED
+from core.alignment.driftlog.forms import OPTIONAL, REQUIRED
 from core.alignment.driftlog.headlines import RANGES
 from core.alignment.driftlog.records import Extras, Floats, Header, Leg, UnusableLog
 from core.language import say

@@ -1,5 +1,7 @@
 """A file that grows, followed without a window."""
 
+import os
+
 import numpy as np
 import pytest
 
@@ -21,11 +23,13 @@ class Heard:
     def __init__(self, source: GrowingFileSource) -> None:
         self.east: list[float] = []
         self.stars: list[str] = []
-        self.left_out: list[str] = []
+        self.left_out: list[tuple[int, str]] = []
         self.ended: list[str] = []
         source.reading.connect(lambda reading: self.east.append(reading.east_arcsec))
         source.star.connect(lambda label, _ra, _dec: self.stars.append(label))
-        source.left_out.connect(self.left_out.append)
+        source.left_out.connect(
+            lambda lines: self.left_out.extend((one.line_number, one.reason) for one in lines)
+        )
         source.ended.connect(self.ended.append)
 
 
@@ -95,8 +99,61 @@ def test_a_bad_line_is_said_and_left_out(qtbot, path, follow) -> None:
     qtbot.waitUntil(lambda: heard.east == [0.0], timeout=WAIT_MS)
     add(path, "run,yesterday,200.0,0.0,0.5,1\n" + line(6))
     qtbot.waitUntil(lambda: heard.east == [0.0, 6.0], timeout=WAIT_MS)
-    assert len(heard.left_out) == 1
-    assert "yesterday" in heard.left_out[0]
+    ((number, reason),) = heard.left_out
+    assert number == 3
+    assert "yesterday" in reason
+
+
+def test_bad_lines_that_were_there_before_are_said_too(qtbot, path, follow) -> None:
+    add(path, "# of last night\n" + HEAD + line(0, "old") + "run,soon,200.0,0.0,0.5,1\n" + line(3))
+    _, heard = follow()
+    qtbot.waitUntil(lambda: heard.east == [3.0], timeout=WAIT_MS)
+    assert [number for number, _ in heard.left_out] == [4]
+
+
+def test_another_star_under_the_same_label_does_not_join_the_leg(qtbot, path, follow) -> None:
+    add(path, HEAD + line(0))
+    _, heard = follow()
+    qtbot.waitUntil(lambda: heard.east == [0.0], timeout=WAIT_MS)
+    add(path, line(3, ra_deg=210.0) + line(6))
+    qtbot.waitUntil(lambda: heard.east == [0.0, 6.0], timeout=WAIT_MS)
+    assert "give each star a leg" in heard.left_out[0][1]
+    assert heard.stars == ["run"]
+
+
+def test_lines_that_are_not_text_are_left_out(qtbot, path, follow) -> None:
+    add(path, HEAD + line(0) + line(3).replace("0.5", "0.5\0"))
+    with path.open("ab") as file:
+        file.write(line(6).replace("run", "r\xfcn").encode("latin-1"))
+    add(path, line(9))
+    _, heard = follow()
+    qtbot.waitUntil(lambda: heard.east == [0.0, 9.0], timeout=WAIT_MS)
+    assert [number for number, _ in heard.left_out] == [3, 4]
+
+
+@pytest.mark.parametrize("end", ["\r", "\r\n"], ids=["return", "both"])
+def test_lines_may_end_with_a_carriage_return(qtbot, path, follow, end) -> None:
+    text = (HEAD + "".join(line(3 * number) for number in range(1000))).replace("\n", end)
+    add(path, text + line(0, "late").replace("\n", end).replace("Z", "?"))
+    _, heard = follow()
+    qtbot.waitUntil(lambda: len(heard.east) == 1000, timeout=4 * WAIT_MS)
+    assert [number for number, _ in heard.left_out] == [1002]
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="only where there are named pipes")
+def test_a_pipe_is_refused_at_once_and_holds_nothing_up(path, follow) -> None:
+    os.mkfifo(path)
+    source, heard = follow()
+    source.look()
+    assert "not a file that can be read as a log" in heard.ended[0]
+
+
+def test_text_of_sixteen_bits_is_refused(path, follow) -> None:
+    path.write_bytes((HEAD + line(0)).encode("utf-16"))
+    source, heard = follow()
+    source.look()
+    assert "not text in UTF-8" in heard.ended[0]
+    assert heard.left_out == []
 
 
 @pytest.mark.parametrize(

@@ -54,6 +54,41 @@ def test_a_line_that_cannot_be_used_does_not_spoil_the_next() -> None:
     assert math.isnan(live.take("run,2026-09-21T20:00:09Z,200.0,4.0,0.1,").east_arcsec)
 
 
+@pytest.mark.parametrize(
+    ("line", "words"),
+    [
+        ("run,2026-09-21T20:00:06Z,210.0,4.0,0.1,1.5", "give each star a leg of its own"),
+        ("run,2026-09-21T20:00:06Z,200.0,4.0,0.1,1.5\0", "NUL bytes"),
+        ("run\ufffd,2026-09-21T20:00:06Z,200.0,4.0,0.1,1.5", "not UTF-8"),
+        ("run,2026-09-21T20:00:06Z,200,0,4,0,0,1,1,5", "10 fields for 6"),
+        ('"run,2026-09-21T20:00:06Z,200.0,4.0,0.1,1.5', "quotation marks"),
+        ("#1,2026-09-21T20:00:06Z,200.0,4.0,0.1,1.5", "begins with #"),
+    ],
+    ids=["another star", "NUL", "not UTF-8", "decimal commas", "open quote", "label like a remark"],
+)
+def test_what_the_drift_reader_rejects_is_left_out_here_too(line: str, words: str) -> None:
+    live = LiveLog("a.csv")
+    for one in LINES:
+        live.take(one)
+    with pytest.raises(BadRow, match=words):
+        live.take(line)
+    assert live.line_number == len(LINES) + 1
+    assert [one.line_number for one in read_run([*LINES, line]).rejected] == [len(LINES) + 1]
+
+
+def test_a_star_written_with_other_digits_is_the_same_star() -> None:
+    live = LiveLog("a.csv")
+    rows = [row for row in map(live.take, LINES) if row is not None]
+    other = live.take("run,2026-09-21T20:00:06Z,200.0001,4.0001,0.1,1.5")
+    assert (other.ra_deg, other.dec_deg) == (rows[0].ra_deg, rows[0].dec_deg)
+
+
+def test_an_empty_first_field_between_tabs_moves_no_other() -> None:
+    live = LiveLog("a.csv")
+    live.take("note\tleg\tutc\tra_deg\tdec_deg\teast_arcsec\tcount")
+    assert live.take("\trun\t2026-09-21T20:00:00Z\t200\t4\t1.5\t7").east_arcsec == 1.5
+
+
 def test_a_file_of_something_else_is_refused() -> None:
     with pytest.raises(UnusableLog, match=r"a\.csv cannot be followed"):
         LiveLog("a.csv").take("these,are,no,columns")

@@ -12,7 +12,6 @@ from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
 from core.tracking.axischeck import check_axis
 from core.tracking.pointing import UnusablePointing, pointing
-from core.tracking.pointinglog import read_sightings
 from core.tracking.pointingmodel import ALTITUDE, AZIMUTH, TERMS, Sky, readings
 from core.tracking.sighting import Sighting, sighting_of
 from tests.truth.mount import lifted, rotate, star_vectors
@@ -177,30 +176,6 @@ def test_drift_and_pointing_are_compared():
     check = check_axis(moved, solution)
     assert check.agrees is False
     assert "azimuth" in check.sentence
-
-
-LIST = """# mount_coordinates: ICRS
-utc,mount_ra_deg,mount_dec_deg,star_ra_deg,star_dec_deg,side,star
-2026-11-24T20:00:00Z,100.5,20.1,100.0,20.0,east,a
-2026-11-24T20:05:00Z,30.5,40.1,30.0,40.0,west,b
-2026-11-24T20:05:00Z,30.5,140.1,30.0,40.0,west,c
-2026-11-24T20:05:00Z,30.5,40.1,30.0,40.0,up,d
-nonsense
-"""
-
-
-def test_a_list_of_stars_is_read_and_bad_lines_are_told():
-    log = read_sightings(LIST.splitlines(), SITE)
-    assert [star.label for star in log.sightings] == ["a", "b"]
-    assert [star.side for star in log.sightings] == [1, -1]
-    assert [line.line_number for line in log.rejected] == [5, 6, 7]
-    first = log.sightings[0]
-    # The mount reads half a degree further east in right ascension: a smaller hour angle.
-    assert first.mount_hour_angle_deg - first.star_hour_angle_deg == pytest.approx(-0.5, abs=0.01)
-    with pytest.raises(UnusablePointing, match="name the columns"):
-        read_sightings(["a,b,c", "1,2,3"], SITE)
-    with pytest.raises(UnusablePointing, match="No line"):
-        read_sightings([], SITE)
 
 
 def test_readings_of_date_differ_from_icrs_by_precession():

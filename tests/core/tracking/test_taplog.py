@@ -14,8 +14,13 @@ from core.tracking.taplog import read_tap
         "\ufefftime_s;offset_arcsec\r\n0,0;1,5\r\n0,1;-2",
         "note\ttime_s\toffset_arcsec\nx\t0\t1.5\ny\t0.1\t−2",
         "# scale_arcsec_per_px: 0.5\ntime_s,offset_px\n0,3\n\n0.1,-4",
+        '# scale_arcsec_per_px: 0,5\n"time_s";"offset_px"\n0;3;\n0,1;"-4";;',
+        "note\ttime_s\toffset_arcsec\tcount\n\t0\t1.5\t7\n\t0.1\t-2",
     ],
-    ids=["plain", "semicolons and commas", "tabs and other columns", "pixels with their scale"],
+    ids=[
+        *("plain", "semicolons and commas", "tabs and other columns", "pixels with their scale"),
+        *("quoted, and separators behind", "an empty field first"),
+    ],
 )
 def test_read(text: str) -> None:
     time, offset = read_tap(text.splitlines())
@@ -36,6 +41,10 @@ def test_the_scale_of_the_person_goes_before() -> None:
         ("time_s,offset_arcsec\n1,two", "Line 2: the value “two”"),
         ("time_s,offset_arcsec\n1", "Line 2 is shorter"),
         ("time_s,offset_arcsec\nnan,1", "not a finite number"),
+        ("time_s,offset_arcsec\n0,1,2,5", "Line 2: It has 4 fields for 2 .*decimal comma"),
+        ("time_s;offset_arcsec\n0;1;2", "Line 2: It has 3 fields for 2 column names.$"),
+        ("time_s,offset_arcsec,time_s\n0,1,2", "Line 1 names the column time_s twice"),
+        ('time_s,offset_arcsec\n"0.1,2', "Line 2: Its quotation marks do not match"),
     ],
 )
 def test_refused_in_a_sentence(text: str, words: str) -> None:

@@ -1,6 +1,7 @@
 """Equipment typed at the keyboard, kept, changed, removed, exchanged."""
 
 import json
+import os
 from pathlib import Path
 
 import pytest
@@ -231,6 +232,15 @@ def test_a_file_that_is_no_equipment_is_refused_in_words(
     qtbot.waitUntil(lambda: bool(things.exchange.said()))
     assert said in things.exchange.said()
     assert filled.inventory == INVENTED_INVENTORY
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="only where there are named pipes")
+@pytest.mark.usefixtures("filled")
+def test_equipment_is_not_awaited_from_a_pipe(things: Things, tmp_path, qtbot) -> None:
+    pipe = tmp_path / "pipe.json"
+    os.mkfifo(pipe)
+    things.exchange.import_from(pipe)
+    qtbot.waitUntil(lambda: "a pipe or a device" in things.exchange.said())
 
 
 def test_at_night_the_dialog_to_save_is_the_dark_one(things: Things, theme) -> None:

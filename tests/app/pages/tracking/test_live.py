@@ -199,6 +199,22 @@ def test_too_few_readings_are_kept_and_said(nights, run_file, qtbot) -> None:
     assert nights.runs_on_disk()[0].leg.utc_s.size == 12
 
 
+def test_lines_left_out_are_counted_and_still_said_at_the_end(nights, run_file, qtbot) -> None:
+    path, lines = run_file
+    page = nights.open()
+    box = page.show_section(PERIODIC).live
+    add(path, ["run,soon,200.0,0.0,0.5,1", *lines[:10]])
+    box.follow(path)
+    qtbot.waitUntil(lambda: count(page) == 10, timeout=DONE_MS)
+    assert box.said().startswith("Line 2 of the file was left out: utc “soon”")
+    add(path, ["run,late,200.0,0.0,0.5,1", *lines[10:12]])
+    qtbot.waitUntil(lambda: count(page) == 12, timeout=DONE_MS)
+    assert box.said().startswith("2 lines of the file were left out, the last of them line 13:")
+    box.stop_key.click()
+    assert "12 readings, too few" in box.said()
+    assert "2 lines of the file were left out" in box.said()
+
+
 def test_pixels_without_a_scale_are_asked_for_and_a_silent_file_is_named(
     nights, run_file, qtbot
 ) -> None:

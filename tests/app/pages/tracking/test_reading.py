@@ -1,12 +1,13 @@
 """Runs from files: which leg, which place, and what is refused."""
 
+import os
 from pathlib import Path
 
 import pytest
 
 from app.pages.tracking.pairs import UnusablePairs, pairs
 from app.pages.tracking.question import Given, Place
-from app.pages.tracking.reading import Refusal, read_one_tap, read_run, read_stars
+from app.pages.tracking.reading import MOST_BYTES, Refusal, read_one_tap, read_run, read_stars
 from core.alignment.budget.alignment import Alignment
 from core.sky.site import Air, Site
 
@@ -21,6 +22,14 @@ def _read(tmp_path: Path, text: str, here: Place | None = None) -> tuple[Given, 
     found = read_run(path, None, here, NOW_S, lambda _share: True)
     assert found is not None
     return found
+
+
+def _read_each_way(path: Path) -> tuple:
+    return (
+        read_run(path, None, None, NOW_S, lambda _share: True),
+        read_stars(path, HERE.site),
+        read_one_tap(path, None),
+    )
 
 
 def _heads(latitude_deg: float) -> tuple[str, ...]:
@@ -72,11 +81,7 @@ def test_pixels_alone_ask_for_the_scale(tmp_path) -> None:
 def test_no_file_raises(tmp_path, content: bytes) -> None:
     path = tmp_path / "any.bin"
     path.write_bytes(content)
-    for found in (
-        read_run(path, None, None, NOW_S, lambda _share: True),
-        read_stars(path, HERE.site),
-        read_one_tap(path, None),
-    ):
+    for found in _read_each_way(path):
         assert isinstance(found, Refusal)
         assert found.sentence.endswith((".", "?"))
 
@@ -85,6 +90,25 @@ def test_a_missing_file_is_named(tmp_path) -> None:
     found = read_one_tap(tmp_path / "gone.csv", None)
     assert isinstance(found, Refusal)
     assert "gone.csv" in found.sentence
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="only where there are pipes and devices")
+def test_a_folder_a_pipe_and_a_device_are_refused_and_not_opened(tmp_path) -> None:
+    pipe = tmp_path / "pipe.csv"
+    os.mkfifo(pipe)
+    for path in (tmp_path, pipe, Path("/dev/zero")):
+        for found in _read_each_way(path):
+            assert isinstance(found, Refusal)
+            assert "not a file that can be read" in found.sentence
+
+
+def test_a_small_record_that_is_large_is_refused(tmp_path) -> None:
+    path = tmp_path / "large.csv"
+    with path.open("wb") as file:
+        file.truncate(MOST_BYTES + 1)
+    for found in (read_stars(path, HERE.site), read_one_tap(path, None)):
+        assert isinstance(found, Refusal)
+        assert "too large" in found.sentence
 
 
 def test_stopped_reading_takes_nothing(tmp_path) -> None:
