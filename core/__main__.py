@@ -7,7 +7,7 @@ import io
 import sys
 import time
 from collections.abc import Sequence
-from contextlib import suppress
+from contextlib import redirect_stderr, redirect_stdout, suppress
 
 from core.commands import budget, drift, pole, rotation, tracking
 from core.commands.delivery import Undelivered, deliver
@@ -31,8 +31,12 @@ def main(arguments: Sequence[str], now_utc_s: float) -> int:
     pole.add_to(commands)
     rotation.add_to(commands)
     tracking.add_to(commands)
-    chosen = parser.parse_args(joined(arguments))
     out, err = io.StringIO(), io.StringIO()
+    try:
+        with redirect_stdout(out), redirect_stderr(err):  # help and usage are delivered as well
+            chosen = parser.parse_args(joined(arguments))
+    except SystemExit as ended:
+        raise SystemExit(_delivered(int(ended.code or 0), out.getvalue(), err.getvalue())) from None
     code: int = chosen.run(chosen, now_utc_s, out, err)
     return _delivered(code, out.getvalue(), err.getvalue())
 
@@ -60,8 +64,8 @@ def _run() -> int:
     _write_any_character()
     try:
         return main(sys.argv[1:], time.time())
-    except SystemExit as ended:  # what argparse has printed is still to be brought out
-        return _delivered(int(ended.code or 0), "", "")
+    except SystemExit as ended:
+        return int(ended.code or 0)
     except KeyboardInterrupt:
         return INTERRUPTED
 
