@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
+from app.session.sitechange import FAR_DEG, apart_deg
 from core.alignment.driftlog import DriftLog, Leg
 from core.language import say
 from core.sky.site import Site
-
-FARTHEST_DEG = 0.1  # some ten kilometres: what is rounded in a header lies nearer
 
 
 @dataclass(frozen=True)
@@ -30,7 +28,7 @@ def joining(log: DriftLog, site: Site | None, present: Sequence[Leg]) -> Joining
     bolts the wrong way. A leg counted twice would make the ± too small.
     """
     measured_at = log.header.site()
-    if site is not None and measured_at is not None and apart_deg(site, measured_at) > FARTHEST_DEG:
+    if site is not None and measured_at is not None and apart_deg(site, measured_at) > FAR_DEG:
         return Joining((), _from_elsewhere(measured_at, site))
     fresh = tuple(leg for leg in log.legs if not any(_same(leg, other) for other in present))
     count = len(log.legs) - len(fresh)
@@ -41,17 +39,6 @@ def joining(log: DriftLog, site: Site | None, present: Sequence[Leg]) -> Joining
     return Joining(
         fresh, say("{count} of its legs are here already and were not taken again.", count=count)
     )
-
-
-def apart_deg(one: Site, other: Site) -> float:
-    """Between two places, along the great circle."""
-    return math.degrees(2.0 * math.asin(min(0.5 * math.dist(_up(one), _up(other)), 1.0)))
-
-
-def _up(site: Site) -> tuple[float, float, float]:
-    latitude, longitude = math.radians(site.latitude_deg), math.radians(site.longitude_deg)
-    level = math.cos(latitude)
-    return level * math.cos(longitude), level * math.sin(longitude), math.sin(latitude)
 
 
 def _same(one: Leg, other: Leg) -> bool:

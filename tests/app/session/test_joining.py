@@ -5,7 +5,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from app.session.joining import apart_deg, joining
+from app.session.joining import joining
 from core.alignment.driftlog import DriftLog, Header, Leg
 from core.sky.site import Site
 
@@ -36,16 +36,3 @@ def test_a_log_joins_only_where_it_was_measured(
     log = DriftLog(Header(latitude_deg, longitude_deg), (leg("a"),))
     assert bool(joining(log, HILL, ()).legs) is joins
     assert joining(log, None, ()).legs == log.legs
-
-
-@pytest.mark.parametrize(
-    ("one", "other", "apart"),
-    [
-        (Site(0.0, 0.0, 0.0), Site(0.0, 90.0, 0.0), 90.0),
-        (Site(60.0, 10.0, 0.0), Site(60.0, 10.2, 0.0), 0.1),  # half as wide as on the equator
-        (Site(90.0, 0.0, 0.0), Site(90.0, 120.0, 0.0), 0.0),
-        (Site(10.0, 20.0, 0.0), Site(-10.0, -160.0, 0.0), 180.0),
-    ],
-)
-def test_places_apart(one: Site, other: Site, apart: float) -> None:
-    assert apart_deg(one, other) == pytest.approx(apart, abs=1e-4)
