@@ -6,38 +6,12 @@ import numpy as np
 import pytest
 
 from core.alignment.driftlog import (
-    DriftLog,
-    Header,
     ReadingCancelled,
     UnusableLog,
     read,
 )
 
-NAMES = "leg,utc,ra_deg,dec_deg,north_arcsec"
-PLAIN = f"""# latitude_deg: 48.1
-# longitude_deg: 11.6
-{NAMES}
-east,2026-11-24T20:00:00Z,83.8,-5.4,0.0
-east,2026-11-24T20:01:00Z,83.8,-5.4,0.5
-south,2026-11-24T20:10:00Z,10.7,-18.0,3.0
-south,2026-11-24T20:11:00Z,10.7,-18.0,2.5
-"""
-# Seconds from 1970-01-01 to 2026-11-24: 20781 days, of which 14 in leap years (by hand).
-EVENING_UTC_S = 20_781 * 86_400 + 20 * 3_600
-
-
-def log_of(*rows: str, names: str = NAMES) -> str:
-    return "\n".join([names, *rows])
-
-
-def reasons(log: DriftLog) -> dict[int, str]:
-    return {line.line_number: line.reason for line in log.rejected}
-
-
-GOOD = (
-    "a,2026-11-24T20:00:00Z,83.8,-5.4,0.0",
-    "a,2026-11-24T20:01:00Z,83.8,-5.4,0.5",
-)
+from .logtexts import EVENING_UTC_S, GOOD, NAMES, PLAIN, log_of, reasons
 
 
 def test_reads_legs_in_order_of_appearance() -> None:
@@ -119,70 +93,6 @@ def test_sigma_stated_for_some_readings_only_is_not_used_and_said() -> None:
     assert log.legs[0].sigma_arcsec is None
     assert log.remarks[0].line_number == 3
     assert "sigma_arcsec" in log.remarks[0].text
-
-
-def test_header_pairs_and_notes_are_kept() -> None:
-    log = read("# camera: guide: 3\n# clear night\n# Temperature_C: −4,5\n" + log_of(*GOOD))
-    assert log.header == Header(
-        temperature_c=-4.5, other=(("camera", "guide: 3"),), notes=("clear night",)
-    )
-    assert log.header.site() is None
-
-
-@pytest.mark.parametrize("line", ["elevation_m = 3000", "Elevation_M=3000", "elevation m : 3000"])
-def test_an_equals_sign_stands_for_a_colon(line: str) -> None:
-    log = read(f"# {line}\n" + log_of(*GOOD))
-    assert log.header.elevation_m == 3000.0
-    assert log.rejected == ()
-
-
-@pytest.mark.parametrize(
-    "line",
-    [
-        "altitude_m: 3000",
-        "altitude_m = 3000",
-        "pressure_inhg: 29.9",
-        "pressure-mmHg=760",
-        "temperature_f: 50",
-        "height: 520",
-        "lat: 48.1",
-        "Lattitude: 48.1",
-        "temp C: 5",
-    ],
-)
-def test_a_key_that_seems_to_state_a_quantity_is_not_ignored(line: str) -> None:
-    log = read(f"# {line}\n" + log_of(*GOOD))
-    assert list(reasons(log)) == [1]
-    assert "Known are latitude_deg, longitude_deg, elevation_m, pressure_hpa" in reasons(log)[1]
-    assert log.header == Header()
-
-
-@pytest.mark.parametrize(
-    "line",
-    [
-        "clear night, then cloud",
-        "camera: guide",
-        "scale_arcsec_per_px: 1.5",
-        "scale_arcsec_per_px = 1.5",
-        "focal_length_mm: 600",
-        "height of the tripod leg: 1.2 m",
-        "temperature fell quickly: see notebook",
-        "drift = slow, seeing = 2",
-        "a = 5",
-        "=",
-        ":",
-    ],
-)
-def test_plain_comments_stay_silent(line: str) -> None:
-    assert read(f"# {line}\n" + log_of(*GOOD)).rejected == ()
-
-
-def test_air_without_pressure_is_that_of_the_elevation() -> None:
-    # ISO 2533:1975, standard atmosphere: 795.0 hPa at 2000 m.
-    air = Header(48.0, 11.0, elevation_m=2000.0).air()
-    assert air.pressure_hpa == pytest.approx(795.0, abs=0.1)
-    assert air.pressure_is_assumed
-    assert not Header(pressure_hpa=950.0).air().pressure_is_assumed
 
 
 @pytest.mark.parametrize(
@@ -270,27 +180,6 @@ def test_interleaved_legs_are_told_apart_and_said() -> None:
 def test_right_ascensions_either_side_of_zero_are_one_star() -> None:
     rows = ["a,2026-11-24T20:00:00Z,359.9999,-5.4,0", "a,2026-11-24T20:01:00Z,0.0001,-5.4,1"]
     assert read(log_of(*rows)).rejected == ()
-
-
-@pytest.mark.parametrize(
-    ("lines", "words"),
-    [
-        ("# latitude_deg: 95", "latitude_deg 95 is outside -90 to 90"),
-        ("# latitude_deg: 121.5\n# longitude_deg: 48.1", "may be swapped"),
-        ("# longitude_deg: 48.1\n# latitude_deg: 121.5", "may be swapped"),
-        ("# latitude_deg: 48.1\n# latitude_deg: 47.0", "already 48.1 in line 1"),
-        ("# latitude_deg: 48:06:00", "decimal degrees: 48.10000"),
-        ("# latitude_deg: north", "is not a number"),
-        ("# latitude: 48.1", "write “# latitude_deg: …”"),
-        ("# pressure_hpa: 101325", "outside 0 to 1100"),
-        ("# elevation_m: nan", "finite"),
-    ],
-)
-def test_a_header_line_that_cannot_be_used_is_reported(lines, words) -> None:
-    log = read(lines + "\n" + log_of(*GOOD))
-    assert len(log.rejected) == 1
-    assert words in log.rejected[0].reason
-    assert len(log.legs) == 1
 
 
 @pytest.mark.parametrize(

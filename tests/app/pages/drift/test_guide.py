@@ -157,6 +157,9 @@ def test_each_thing_to_do_has_one_key(page: DriftPage, session: Session, qtbot) 
     qtbot.waitUntil(lambda: person.primary() == "turn", timeout=PATIENCE_MS)
     assert person.stage() is Stage.CHOOSE
     assert "Turn the bolts (T)" in person.band_keys()
+    assert "The tripod was moved" in person.band_keys()  # by no letter: it drops all legs
+    assert not page.leading().band.press_letter("k")
+    assert not page.leading().band.press_letter("")
     assert len(set(person.band_keys())) == len(person.band_keys())
 
 

@@ -133,7 +133,10 @@ def test_one_drift_tells_the_combination_and_the_second_star(page, session, qtbo
     page.take_way("hand")
     controls = page.ways().panel.controls("hand")
     controls.form().button("once").click()
+    chosen = controls.stars().star_list().currentItem().text()
     controls.stars().watch_button().click()
+    assert controls.single().star()
+    assert chosen.startswith(controls.single().star())
     for name, text in (("moved", "6"), ("minutes", "8")):
         controls.single().fields()[name].show_text(text)
     controls.single().submit()
