@@ -62,6 +62,32 @@ class TurnAccuracy:
     relative: float = 0.1
     play_arcmin: float = 0.5
 
+    def covariance_arcmin2(self, turn: Turn, azimuth_scale: float) -> Floats:
+        """Of the displacement on the sky (2, 2); `azimuth_scale`: cosine of the latitude."""
+        hand = np.array([turn.azimuth_arcmin * azimuth_scale, turn.altitude_arcmin])
+        play = np.where(hand != 0.0, self.play_arcmin, 0.0) * np.array([azimuth_scale, 1.0])
+        return np.diag((self.relative * hand) ** 2 + play**2)
+
+
+@dataclass(frozen=True)
+class SeenTurn:
+    """How well the star in view showed a turn: covariance of azimuth and altitude, arcmin²."""
+
+    azimuth_arcmin2: float
+    both_arcmin2: float
+    altitude_arcmin2: float
+
+    def covariance_arcmin2(self, _turn: Turn, azimuth_scale: float) -> Floats:
+        """Of the displacement on the sky (2, 2), whatever the turn was."""
+        scale = np.array([azimuth_scale, 1.0])
+        own = np.array(
+            [
+                [self.azimuth_arcmin2, self.both_arcmin2],
+                [self.both_arcmin2, self.altitude_arcmin2],
+            ]
+        )
+        return own * np.outer(scale, scale)
+
 
 def rotated(vector: Floats, about: Floats, angle_rad: float) -> Floats:
     """Vector turned about a unit vector from north through east, seen from its tip downwards."""
@@ -109,18 +135,16 @@ def known_after(
     turn: Turn,
     site: Site,
     base: Base,
-    accuracy: TurnAccuracy,
+    accuracy: TurnAccuracy | SeenTurn,
 ) -> AxisKnowledge:
-    """What the earlier axis state says of the present one, its errors widened by the hand's."""
+    """What the earlier axis state says of the present one, its errors widened by the turn's."""
     scale = max(float(np.cos(np.deg2rad(site.latitude_deg))), 0.02)
     azimuth, altitude = known.sky_arcmin[0] / scale, known.sky_arcmin[1]
     moved = moved_errors_arcmin(site, float(azimuth), float(altitude), turn, base)
-    hand = np.array([turn.azimuth_arcmin * scale, turn.altitude_arcmin])
-    play = np.where(hand != 0.0, accuracy.play_arcmin, 0.0) * np.array([scale, 1.0])
-    variance = (accuracy.relative * hand) ** 2 + play**2
-    return AxisKnowledge(
-        np.array([moved[0] * scale, moved[1]]), known.covariance_arcmin2 + np.diag(variance)
-    )
+    covariance = known.covariance_arcmin2 + accuracy.covariance_arcmin2(turn, scale)
+    before = float(np.trace(known.covariance_arcmin2))
+    freedom = known.freedom * (float(np.trace(covariance)) / before) ** 2  # Satterthwaite
+    return AxisKnowledge(np.array([moved[0] * scale, moved[1]]), covariance, min(freedom, 1e6))
 
 
 def star_shift_arcsec(

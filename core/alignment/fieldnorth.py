@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from enum import Enum
 
-from core.alignment.adjustment import Base, Turn, TurnAccuracy, known_after
+from core.alignment.adjustment import Base, SeenTurn, Turn, TurnAccuracy, known_after
 from core.alignment.driftlog import Leg
 from core.alignment.solution import solve
 from core.sky.site import Air, Site
@@ -38,7 +38,7 @@ def find_north(
     site: Site,
     air: Air,
     base: Base,
-    accuracy: TurnAccuracy,
+    accuracy: TurnAccuracy | SeenTurn,
 ) -> North:
     """Compare both readings of north with what the turn should have done to the axis."""
     as_read = _disagreement(before, turn, after, site, air, base, accuracy)
@@ -63,7 +63,7 @@ def _disagreement(
     site: Site,
     air: Air,
     base: Base,
-    accuracy: TurnAccuracy,
+    accuracy: TurnAccuracy | SeenTurn,
 ) -> float:
     expected = known_after(solve(before, site, air).knowledge, turn, site, base, accuracy)
     return expected.disagreement(solve(after, site, air).knowledge)

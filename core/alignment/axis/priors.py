@@ -12,7 +12,11 @@ from dataclasses import dataclass, fields
 
 from core.language import marked
 
-ANGLE_MEASURED_DEG, ANGLE_NUDGED_DEG, ANGLE_BY_EYE_DEG = 0.3, 1.0, 3.0  # common practice, no source
+ANGLE_MEASURED_DEG, ANGLE_NUDGED_DEG, ANGLE_BY_EYE_DEG = (
+    0.3,
+    1.25,
+    3.0,
+)  # common practice, no source
 
 
 @dataclass(frozen=True)

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.optimize import brentq
 
-from core.alignment.axisfit import to_sky
+from core.alignment.axis.displacement import to_sky
 from core.alignment.budget.field import Exposures, SeenField, seen_field
 from core.alignment.budget.task import Task, Vantage
 from core.alignment.budget.trail import trails

@@ -1,0 +1,146 @@
+"""One star watched, as evidence on the axis: its drift rate, with all that can pass for drift.
+
+A leg counts as one number. How it bends is not used: it would name the second error of the axis,
+but a yielding tube bends a leg just as much.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.axis.coarse import is_coarse, rate_of_rounded
+from core.alignment.axis.evidence import AXIS, FLEXURE, Evidence
+from core.alignment.axis.linefit import LineFit, fit_line, plain_functional
+from core.alignment.axis.nuisances import nuisance_columns
+from core.alignment.axis.priors import Priors
+from core.alignment.geometry import ARCMIN_PER_RAD
+from core.alignment.noise import NoiseGrid
+from core.alignment.prepared import PreparedLeg
+
+Floats = NDArray[np.float64]
+
+KIND = "leg"
+
+
+@dataclass(frozen=True, eq=False)
+class LegRate:
+    """`rate` (g,): drift as read, arcsec/min; `functional` (g, k): what makes a rate of offsets at
+    the groups. `variance` (g,) of it, `known_share` (g,) of that beside the readings' own noise.
+    """
+
+    prepared: PreparedLeg
+    line: LineFit
+    predicted_arcsec: Floats  # (k,) what the line was fitted beside
+    is_coarse: bool
+    rate: Floats
+    functional: Floats
+    variance: Floats
+    known_share: Floats
+    freedom: Floats
+
+    @property
+    def log_likelihood(self) -> Floats:
+        """How well each noise candidate (g,) explains the leg; rounded readings do not tell."""
+        return (
+            np.zeros_like(self.line.log_likelihood) if self.is_coarse else self.line.log_likelihood
+        )
+
+    def evidence(
+        self, axis_rad: Floats, scale: Floats, with_flexure: bool, exchanged: bool = False
+    ) -> Evidence:
+        """Linear about `axis_rad` (2,); the axis in arcmin on the sky, flexure in arcsec per g.
+
+        `exchanged`: as if north had been read for south.
+        """
+        predicted, slopes = self.prepared.path.linearised(axis_rad)
+        shows = self.functional @ (slopes / scale / ARCMIN_PER_RAD)
+        if with_flexure:
+            yields = self.functional @ self.prepared.path.upward()
+            shows = np.concatenate([shows, yields], axis=1)
+        rate = -self.rate if exchanged else self.rate
+        return Evidence(
+            KIND,
+            self.prepared.leg.label,
+            AXIS + FLEXURE if with_flexure else AXIS,
+            (rate - self.functional @ predicted)[:, np.newaxis],
+            shows[:, np.newaxis],
+            self.variance[:, np.newaxis, np.newaxis],
+            self.freedom,
+            self.known_share,
+        )
+
+
+def leg_rate(prepared: PreparedLeg, axis_rad: Floats, grid: NoiseGrid, priors: Priors) -> LegRate:
+    """The rate of one leg, its noise weighed about the path that `axis_rad` predicts."""
+    groups = prepared.groups
+    predicted = prepared.path.north_arcsec(axis_rad)
+    nuisances = nuisance_columns(groups, prepared.path, axis_rad, priors)
+    step = prepared.reading_step_arcsec
+    rounding = step**2 / 12.0 / float(groups.count.mean())
+    line = fit_line(groups, groups.north_arcsec - predicted, nuisances, grid, rounding)
+    readings = _Readings.of(prepared, predicted)
+    if is_coarse(readings.minutes, readings.offsets - readings.predicted, step):
+        return _coarse(prepared, predicted, readings, line, nuisances)
+    functional = line.functional[:, line.rate]
+    return LegRate(
+        prepared,
+        line,
+        predicted,
+        False,
+        functional @ groups.north_arcsec,
+        functional,
+        line.rate_variance,
+        line.rate_variance_of_nuisances / line.rate_variance,
+        line.freedom,
+    )
+
+
+@dataclass(frozen=True, eq=False)
+class _Readings:
+    """The readings kept, (n,) each: what the groups are means of."""
+
+    minutes: Floats
+    offsets: Floats
+    predicted: Floats
+    part: NDArray[np.intp]
+
+    @classmethod
+    def of(cls, prepared: PreparedLeg, predicted: Floats) -> _Readings:
+        leg, kept, groups = prepared.leg, prepared.kept, prepared.groups
+        utc_s = leg.utc_s[kept]
+        return cls(
+            (utc_s - leg.utc_s[0]) / 60.0,
+            leg.north_arcsec[kept],
+            np.interp(utc_s, groups.utc_s, predicted),
+            np.searchsorted(np.array([step.utc_s for step in prepared.steps]), utc_s, "right"),
+        )
+
+
+def _coarse(
+    prepared: PreparedLeg, predicted: Floats, readings: _Readings, line: LineFit, nuisances: Floats
+) -> LegRate:
+    """By the likelihood of rounded readings; the nuisances' rates are added to its variance."""
+    rate, variance = rate_of_rounded(
+        readings.minutes,
+        readings.offsets,
+        readings.predicted,
+        readings.part,
+        prepared.reading_step_arcsec,
+    )
+    plain = plain_functional(prepared.groups)
+    variance += float(np.sum((plain @ nuisances) ** 2))
+    candidates = line.variance_arcsec2.size
+    return LegRate(
+        prepared,
+        line,
+        predicted,
+        True,
+        np.full(candidates, rate + float(plain @ predicted)),
+        np.repeat(plain[np.newaxis], candidates, axis=0),
+        np.full(candidates, variance),
+        np.ones(candidates),
+        np.full(candidates, 1e6),
+    )
