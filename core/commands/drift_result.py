@@ -9,6 +9,7 @@ from typing import Any
 
 from core.alignment.advice import Advice
 from core.alignment.aim import Aim
+from core.alignment.axis.priors import Priors
 from core.alignment.driftlog import DriftLog
 from core.alignment.solution import Solution
 from core.alignment.trend import LegTrend
@@ -48,6 +49,7 @@ class DriftResult:
     log: DriftLog
     site: Site
     air: Air
+    priors: Priors
     aim: Aim
     solution: Solution
     advice: Advice
@@ -73,6 +75,7 @@ class DriftResult:
             "remarks": [asdict(remark) for remark in self.log.remarks],
             "site": asdict(self.site),
             "air": asdict(self.air),
+            "priors": asdict(self.priors),
         }
 
 
