@@ -101,9 +101,11 @@ class Solution:
         """Legs contradict one another and nothing settles which of them is wrong."""
         return self.contradiction is not None and not self.contradiction.left_out
 
-    def labels(self, numbers: Iterable[int]) -> tuple[str, ...]:
-        """Labels of legs by their numbers."""
-        return tuple(self.legs[number].label for number in numbers)
+    @property
+    def contradicting_labels(self) -> tuple[str, ...]:
+        """Labels of the legs that may be wrong; empty where all agree."""
+        named = () if self.contradiction is None else self.contradiction.named
+        return tuple(self.legs[number].label for number in named)
 
 
 def _never() -> None:

@@ -9,6 +9,7 @@ from typing import Any
 
 from core.alignment.advice import Advice
 from core.alignment.aim import Aim
+from core.alignment.axis.priors import Priors
 from core.alignment.driftlog import DriftLog
 from core.alignment.solution import Solution
 from core.alignment.trend import LegTrend
@@ -48,6 +49,7 @@ class DriftResult:
     log: DriftLog
     site: Site
     air: Air
+    priors: Priors
     aim: Aim
     solution: Solution
     advice: Advice
@@ -63,7 +65,10 @@ class DriftResult:
             **{name: _or_null(getattr(solution, name)) for name in _QUANTITIES},
             "legs": [_leg(leg) for leg in solution.legs],
             "combination": None if combination is None else asdict(combination),
-            "advice": {
+            "contradicting_legs": list(solution.contradicting_labels),
+            "advice": None
+            if solution.is_contradictory
+            else {
                 "aim": self.aim.value,
                 "azimuth": self.advice.azimuth,
                 "altitude": self.advice.altitude,
@@ -73,6 +78,7 @@ class DriftResult:
             "remarks": [asdict(remark) for remark in self.log.remarks],
             "site": asdict(self.site),
             "air": asdict(self.air),
+            "priors": asdict(self.priors),
         }
 
 

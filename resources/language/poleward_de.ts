@@ -7722,11 +7722,6 @@
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
-   <source>degrees</source>
-   <translation>Grad</translation>
-  </message>
-  <message>
-   <location filename="app/widgets/figure.py" />
    <source>degrees a second</source>
    <translation>Grad je Sekunde</translation>
   </message>
@@ -8261,6 +8256,26 @@
    <translation>wahrer Pol</translation>
   </message>
   <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>degrees</source>
+   <translation>Grad</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>seconds</source>
+   <translation>Sekunden</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>seconds of arc</source>
+   <translation>Bogensekunden</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>seconds of arc per g</source>
+   <translation>Bogensekunden je g</translation>
+  </message>
+  <message>
    <location filename="core/alignment/budget/aim.py" />
    <source>For this target it makes no difference which pole is aimed at: {size}.</source>
    <translation>Für dieses Objekt ist es gleich, auf welchen Pol ausgerichtet wird: {size}.</translation>
@@ -8762,8 +8777,8 @@
   </message>
   <message>
    <location filename="core/alignment/driftlog/headlines.py" />
-   <source>{name} was already {first:g} in line {line}; {value:g} is left out. Split the log if the place or the air changed.</source>
-   <translation>{name} war schon {first:g} in Zeile {line}; {value:g} wird ausgelassen. Teilen Sie das Protokoll, wenn sich Ort oder Luft geändert haben.</translation>
+   <source>{name} was already {first:g} in line {line}; {value:g} is left out. Split the log if the place, the air or the equipment changed.</source>
+   <translation>{name} war schon {first:g} in Zeile {line}; {value:g} wird ausgelassen. Teilen Sie das Protokoll, wenn sich Ort, Luft oder Ausrüstung geändert haben.</translation>
   </message>
   <message>
    <location filename="core/alignment/driftlog/headlines.py" />

@@ -1,8 +1,11 @@
 """The drift log: a text form for readings of watched stars.
 
-Optional lines `# key: value` or `# key = value` (latitude_deg, longitude_deg, elevation_m,
-pressure_hpa, temperature_c) and free text behind `#`; a key that is not known though it seems to
-state a quantity is reported. Then a line of column names and the readings:
+Optional lines `# key: value` or `# key = value` and free text behind `#`; a key that is not known
+though it seems to state a quantity is reported. Keys of the place and its air are latitude_deg,
+longitude_deg, elevation_m, pressure_hpa and temperature_c. Errors that the readings cannot show and
+the ± contains are those of `core.alignment.axis.priors`, 0 leaves one out: reading_step_arcsec,
+angle_sigma_deg, periodic_error_arcsec, slow_wander_arcsec, slow_wander_s and flexure_arcsec_per_g.
+Then a line of column names and the readings:
 
     leg,utc,ra_deg,dec_deg,north_arcsec[,east_arcsec][,sigma_arcsec]
 
