@@ -39,6 +39,9 @@ _LEG_QUANTITIES = (
     "azimuth_deg",
     "noise_arcsec",
     "correlation_time_s",
+    "reading_step_arcsec",
+    "angle_deg",
+    "angle_sigma_deg",
 )
 
 

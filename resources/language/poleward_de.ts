@@ -8142,6 +8142,11 @@
   </message>
   <message>
    <location filename="core/alignment/advice.py" />
+   <source>Altitude error: not told while the legs contradict one another.</source>
+   <translation>Höhenfehler: wird nicht genannt, solange die Etappen einander widersprechen.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/advice.py" />
    <source>Altitude: {size}, at the pole within the ±: leave it.</source>
    <translation>Höhe: {size}, innerhalb des ± am Pol: so lassen.</translation>
   </message>
@@ -8154,6 +8159,11 @@
    <location filename="core/alignment/advice.py" />
    <source>Azimuth error: not known yet; these readings cannot tell it.</source>
    <translation>Azimutfehler: noch nicht bekannt; aus diesen Ablesungen geht er nicht hervor.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/advice.py" />
+   <source>Azimuth error: not told while the legs contradict one another.</source>
+   <translation>Azimutfehler: wird nicht genannt, solange die Etappen einander widersprechen.</translation>
   </message>
   <message>
    <location filename="core/alignment/advice.py" />
@@ -8567,6 +8577,11 @@
   </message>
   <message>
    <location filename="core/alignment/combination.py" />
+   <source>These stars stand alike: together they fix one combination of the two errors.</source>
+   <translation>Diese Sterne stehen gleich: Zusammen legen sie nur eine Verbindung der beiden Fehler fest.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/combination.py" />
    <source>To settle it, watch {star}.</source>
    <translation>Um sie zu trennen, beobachten Sie {star}.</translation>
   </message>
@@ -8589,6 +8604,41 @@
    <location filename="core/alignment/combination.py" />
    <source>a second star near the meridian, not too close to the pole or the zenith</source>
    <translation>einen zweiten Stern nahe dem Meridian, nicht zu dicht am Pol oder am Zenit</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source> or of leg </source>
+   <translation> oder von Etappe </translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>Leg {names} contradicts all others and is not used.</source>
+   <translation>Etappe {names} widerspricht allen anderen und wird nicht verwendet.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>The legs {names} contradict all others and are not used.</source>
+   <translation>Die Etappen {names} widersprechen allen anderen und werden nicht verwendet.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>The legs {names} contradict one another, and nothing tells which of them is wrong: so no error of the axis is told.</source>
+   <translation>Die Etappen {names} widersprechen einander, und nichts verrät, welche davon falsch ist: Deshalb wird kein Fehler der Achse genannt.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>Was another star in view, or the tripod moved in between? Leave out the leg that is wrong, or watch a star again.</source>
+   <translation>War ein anderer Stern im Blick, oder wurde das Stativ dazwischen bewegt? Lassen Sie die falsche Etappe aus, oder beobachten Sie noch einen Stern.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>With north and south of leg {names} exchanged all legs agree: if you took one for the other there, exchange them.</source>
+   <translation>Mit vertauschtem Norden und Süden von Etappe {names} stimmen alle überein: Haben Sie dort das eine für das andere genommen, vertauschen Sie sie.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>“{label}”</source>
+   <translation>„{label}“</translation>
   </message>
   <message>
    <location filename="core/alignment/driftlog/body.py" />
@@ -8932,6 +8982,11 @@
   </message>
   <message>
    <location filename="core/alignment/forecast.py" />
+   <source>A tube that yields {flexure:g}″ per g leaves ±{least:.1f}′ however long you watch, so the ± will not come within {target:g}′: state a stiffer tube if yours is one.</source>
+   <translation>Ein Tubus, der um {flexure:g}″ je g nachgibt, lässt ±{least:.1f}′ übrig, so lange Sie auch beobachten; das ± kommt also nicht unter {target:g}′. Geben Sie einen steiferen Tubus an, wenn Ihrer einer ist.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/forecast.py" />
    <source>About a minute more on this star brings the ± to {target:g}′.</source>
    <translation>Noch etwa eine Minute an diesem Stern bringt das ± auf {target:g}′.</translation>
   </message>
@@ -8939,6 +8994,11 @@
    <location filename="core/alignment/forecast.py" />
    <source>About {minutes:.0f} more minutes on this star bring the ± to {target:g}′.</source>
    <translation>Noch etwa {minutes:.0f} Minuten an diesem Stern bringen das ± auf {target:g}′.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/forecast.py" />
+   <source>The legs contradict one another: first settle which of them is wrong.</source>
+   <translation>Die Etappen widersprechen einander: Klären Sie zuerst, welche davon falsch ist.</translation>
   </message>
   <message>
    <location filename="core/alignment/forecast.py" />

@@ -39,6 +39,7 @@ PROMISED_KEYS = {
     "site",
     "air",
     "priors",
+    "contradicting_legs",
 }
 PROMISED_LEG_KEYS = {
     "drift_arcsec_per_min",
