@@ -6,7 +6,7 @@ the disturbances is made the way `core` models it, unless a function says so.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -28,6 +28,12 @@ class Watched:
     north: np.ndarray
     east: np.ndarray
     seen: np.ndarray  # directions (n, 3) east, north, up
+
+    def every(self, number):
+        """With one reading in so many."""
+        kept = slice(None, None, number)
+        arrays = (self.utc_s[kept], self.north[kept], self.east[kept], self.seen[kept])
+        return Watched(self.label, self.ra_deg, self.dec_deg, *arrays)
 
     def leg(self, north=None, east=None):
         return Leg(
@@ -140,27 +146,22 @@ def turned(north, east, angle_deg):
 
 def sagging_in_altitude(star, arcsec):
     """North offsets of a tube that sags by `arcsec` times the sine of the zenith distance."""
-    up = star.seen[:, 2]
-    pole_side = _towards_pole(star)
-    return arcsec * np.sqrt(1 - up**2) * pole_side
+    return arcsec * gravity_in_tube(star)[:, 1]
 
 
-def _towards_pole(star):
-    """Cosine (n,) of the angle at the star between the zenith and the turning pole of its path."""
-    pole = np.cross(star.seen[0] - star.seen[-1], star.seen[len(star.seen) // 2] - star.seen[-1])
-    pole /= np.linalg.norm(pole)
-    pole = pole if pole[1] > 0 else -pole  # northward
-    zenith = np.array([0.0, 0.0, 1.0])
-    to_zenith = zenith - star.seen * (star.seen @ zenith)[:, np.newaxis]
-    to_pole = pole - star.seen * (star.seen @ pole)[:, np.newaxis]
-    product = np.einsum("ij,ij->i", to_zenith, to_pole)
-    return product / np.linalg.norm(to_zenith, axis=1) / np.linalg.norm(to_pole, axis=1)
+def gravity_in_tube(star):
+    """Components (n, 3) of the plumb line, upward, along the tube's east, north and sight.
+
+    North is towards the pole about which the star's own path turns.
+    """
+    pole = np.cross(star.seen[0] - star.seen[-1], star.seen[star.utc_s.size // 2] - star.seen[-1])
+    pole *= np.sign(pole[1]) / np.linalg.norm(pole)
+    north = pole - star.seen * (star.seen @ pole)[:, np.newaxis]
+    north /= np.linalg.norm(north, axis=1, keepdims=True)
+    east = np.cross(north, star.seen)
+    return np.column_stack([east[:, 2], north[:, 2], star.seen[:, 2]])
 
 
 def in_divisions(north, arcsec):
     """Read to whole divisions from any origin."""
     return np.round(north / arcsec) * arcsec
-
-
-def with_offsets(leg, north, east=None):
-    return replace(leg, north_arcsec=north, east_arcsec=east)
