@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.session.guide.state import North
-from app.session.guide.turn import ACCURACY, ADVISED_TURN
+from app.session.guide.turn import ADVISED_TURN
 from app.session.guide.view import aim_on_sky
 from core.alignment import fieldnorth
 from core.alignment.expectation import direction_shown
@@ -50,7 +50,7 @@ def north_by_turning(question: Question) -> North | None:
     made = question.last_turn
     if not question.doubtful_legs or made is None or made.turn is None:
         return None
-    accuracy = ACCURACY.get(made.how, ADVISED_TURN)
+    accuracy = made.accuracy or ADVISED_TURN
     try:
         found = find_north(
             question.doubtful_legs,

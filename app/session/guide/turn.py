@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import Enum
 
-from core.alignment.adjustment import Base, Turn, TurnAccuracy, known_after
+from core.alignment.adjustment import Base, SeenTurn, Turn, TurnAccuracy, known_after
 from core.alignment.knowledge import AxisKnowledge
 from core.alignment.steering import SEEN_TURN
 from core.sky.site import Site
@@ -33,6 +33,7 @@ class TurnMade:
     """`turn`: how far the axis is believed to have moved. `azimuth_turns`, `altitude_turns`: of the
     bolts, as counted, None where not. `was`: what was known before it, None for nothing. `mount`:
     key of the mount whose bolts they were, "" where none was chosen, None where it was not kept.
+    `seen`: how well the star in view showed it, None where none did.
     """
 
     utc_s: float
@@ -43,6 +44,12 @@ class TurnMade:
     was: AxisKnowledge | None = None
     base: Base = field(default_factory=Base)
     mount: str | None = None
+    seen: SeenTurn | None = None
+
+    @property
+    def accuracy(self) -> TurnAccuracy | SeenTurn | None:
+        """How well the turn is known; None for one that nobody knows."""
+        return self.seen if self.seen is not None else ACCURACY.get(self.how)
 
     def expected(self, site: Site) -> AxisKnowledge | None:
         """What is known of the axis after it without looking again."""
@@ -50,6 +57,7 @@ class TurnMade:
 
     def expected_of(self, turn: Turn | None, site: Site) -> AxisKnowledge | None:
         """The same, had it been another turn."""
-        if turn is None or self.was is None or self.how not in ACCURACY:
+        accuracy = self.accuracy
+        if turn is None or self.was is None or accuracy is None:
             return None
-        return known_after(self.was, turn, site, self.base, ACCURACY[self.how])
+        return known_after(self.was, turn, site, self.base, accuracy)
