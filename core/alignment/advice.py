@@ -94,6 +94,7 @@ def advise(solution: Solution, aim: Aim, goal_arcmin: float = USUAL_ARCMIN) -> A
         azimuth_error,
         azimuth_half,
         azimuth_side(azimuth_error, latitude_rad),
+        solution.azimuth_interval_factor,
         solution.azimuth_determined,
         goal_arcmin / float(to_sky(latitude_rad)[0]),
         azimuth_said,
@@ -102,6 +103,7 @@ def advise(solution: Solution, aim: Aim, goal_arcmin: float = USUAL_ARCMIN) -> A
         altitude_error,
         altitude_half,
         altitude_side(altitude_error),
+        solution.altitude_interval_factor,
         solution.altitude_determined,
         goal_arcmin,
         altitude_said,
@@ -127,6 +129,7 @@ def _piece(
     error_arcmin: float,
     half_width_arcmin: float,
     side: Side,
+    interval_factor: float,
     determined: bool,
     goal_arcmin: float,
     said: _Sentences,
@@ -136,7 +139,7 @@ def _piece(
         where = say("not known yet")
         return say(said.unknown), "", where, ""
     size = figure(error_arcmin, half_width_arcmin)
-    claimed = claim(error_arcmin, half_width_arcmin)
+    claimed = claim(error_arcmin, half_width_arcmin, interval_factor)
     if claimed is Claim.OPEN and half_width_arcmin > goal_arcmin:
         where, turn = say("side not clear yet"), say("watch on")
         return say(said.open, size=size), size, where, turn

@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.adjustment import TurnAccuracy
+from core.alignment.claim import NORMAL_95
 from core.alignment.goal import Reached, reached
 from core.alignment.knowledge import AxisKnowledge
 
@@ -120,7 +121,7 @@ def _widening(freedom: float) -> float:
     """Of variances, so that normal half-widths become Student's."""
     from scipy.special import stdtrit
 
-    return float(stdtrit(min(freedom, 1e6), 0.975) / 1.959964) ** 2
+    return float(stdtrit(freedom, 0.975) / NORMAL_95) ** 2
 
 
 def _turn_helps(

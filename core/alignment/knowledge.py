@@ -35,6 +35,13 @@ class AxisKnowledge:
         """Inverse covariance (2, 2)."""
         return np.asarray(np.linalg.inv(self.covariance_arcmin2))
 
+    @property
+    def interval_factor(self) -> float:
+        """Of a standard deviation, for the half-width of the 95 % interval."""
+        from scipy.special import stdtrit  # here, so that the first window need not wait for scipy
+
+        return float(stdtrit(self.freedom, 0.975))
+
     def disagreement(self, other: AxisKnowledge) -> float:
         """Squared distance between two independent statements, χ² with two degrees of freedom."""
         apart = self.sky_arcmin - other.sky_arcmin

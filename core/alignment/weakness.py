@@ -20,6 +20,7 @@ _POLAR_DECLINATION_DEG = 75.0
 _POLAR_SITE_DEG = 85.0
 _UNLIKELY_AXIS_DEG = 8.0  # the eye sees that a mount points so far beside the pole
 _BENT_SIGMAS = 5.0
+_TURNED_SIGMAS, _TURNED_DEG, _NORMAL_95 = 3.3, 0.7, 1.96
 _EQUATORIAL_SITE_DEG = 5.0
 
 
@@ -135,6 +136,19 @@ def _of_readings(leg: LegTrend) -> Iterator[Note]:
                 label=leg.label,
                 rate=abs(leg.drift_arcsec_per_min),
                 least=least_deg,
+            ),
+            leg=leg.label,
+        )
+    if abs(leg.angle_deg) > max(_TURNED_SIGMAS * leg.angle_sigma_deg, _TURNED_DEG):
+        yield Note(
+            "turned reticle",
+            say(
+                "North of leg “{label}” is turned by {angle:.1f}° ± {width:.1f}°: motion in east "
+                "shows in it. That is taken into account, but turn the camera or reticle until a "
+                "star runs along east and west.",
+                label=leg.label,
+                angle=abs(leg.angle_deg),
+                width=_NORMAL_95 * leg.angle_sigma_deg,
             ),
             leg=leg.label,
         )
