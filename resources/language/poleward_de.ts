@@ -2745,6 +2745,11 @@
   </message>
   <message>
    <location filename="app/pages/mount/formwords.py" />
+   <source>How far the tube yields when gravity turns round in it: 5 for a stiff small refractor, 20 or more with a loose focuser, a mirror that shifts or a guide scope beside it; empty counts as the usual 10.</source>
+   <translation>Wie weit das Rohr nachgibt, wenn sich die Schwerkraft darin umkehrt: 5 bei einem steifen kleinen Refraktor, 20 oder mehr bei losem Okularauszug, wanderndem Spiegel oder Leitrohr daneben; leer gilt das übliche 10.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
    <source>How much of the dovetail it grips.</source>
    <translation>Wie viel von der Prismenschiene sie fasst.</translation>
   </message>
@@ -7722,8 +7727,8 @@
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
-   <source>degrees</source>
-   <translation>Grad</translation>
+   <source>arcseconds per g</source>
+   <translation>Bogensekunden je g</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
@@ -8259,6 +8264,26 @@
    <location filename="core/alignment/aim.py" />
    <source>true pole</source>
    <translation>wahrer Pol</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>degrees</source>
+   <translation>Grad</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>seconds</source>
+   <translation>Sekunden</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>seconds of arc</source>
+   <translation>Bogensekunden</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>seconds of arc per g</source>
+   <translation>Bogensekunden je g</translation>
   </message>
   <message>
    <location filename="core/alignment/budget/aim.py" />
@@ -9607,6 +9632,11 @@
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
+   <source>The flexure</source>
+   <translation>Die Durchbiegung</translation>
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
    <source>The guide focal length</source>
    <translation>Die Guiding-Brennweite</translation>
   </message>
@@ -9729,6 +9759,11 @@
    <location filename="core/mount/equipment.py" />
    <source>′/turn</source>
    <translation>′/Umdrehung</translation>
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>″ per g</source>
+   <translation>″ je g</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
@@ -14052,8 +14087,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>Mechanics of levers; image scale 206265″ × pixel ÷ focal length. The part of the capacity to use, and two to three pixels across the seeing, are common practice without a source.</source>
-   <translation>Mechanik der Hebel; Abbildungsmaßstab 206265″ × Pixel ÷ Brennweite. Welchen Teil der Tragfähigkeit man nutzt und dass zwei bis drei Pixel auf das Seeing kommen, ist übliche Praxis ohne Quelle.</translation>
+   <source>Mechanics of levers; image scale 206265″ × pixel ÷ focal length. The part of the capacity to use, how far a tube yields, and two to three pixels across the seeing, are common practice without a source.</source>
+   <translation>Mechanik der Hebel; Abbildungsmaßstab 206265″ × Pixel ÷ Brennweite. Welchen Teil der Tragfähigkeit man nutzt, wie weit ein Rohr nachgibt und dass zwei bis drei Pixel auf das Seeing kommen, ist übliche Praxis ohne Quelle.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
