@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.aim import Aim
+from core.alignment.axis.priors import USUAL, Priors
 from core.alignment.axisfit import AxisFit, azimuth_has_meaning, joint_fit, rough_axis, to_sky
 from core.alignment.combination import Combination, combination
 from core.alignment.driftlog import Leg
@@ -97,6 +98,7 @@ def solve(
     air: Air,
     before: AxisKnowledge | None = None,
     breathe: Callable[[], None] = _never,
+    priors: Priors = USUAL,  # noqa: ARG001
 ) -> Solution:
     """Solve all legs of one axis state together by least squares on the exact drift model.
 

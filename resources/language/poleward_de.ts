@@ -1775,8 +1775,8 @@
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
-   <source>The night itself stays as it is.</source>
-   <translation>Die Nacht selbst bleibt, wie sie ist.</translation>
+   <source>The night itself stays as it is; tube, drive and the setting of north count as they stand now.</source>
+   <translation>Die Nacht selbst bleibt, wie sie ist; Rohr, Antrieb und die Einstellung von Norden zählen, wie sie jetzt gelten.</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
