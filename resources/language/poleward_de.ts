@@ -979,6 +979,41 @@
    <translation>{where}, {altitude:.0f}° hoch</translation>
   </message>
   <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>By eye</source>
+   <translation>Geschätzt</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>How well north of the eyepiece or camera was set</source>
+   <translation>Wie genau Norden von Okular oder Kamera gestellt wurde</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>Measured</source>
+   <translation>Gemessen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>North of the eyepiece or camera was measured; good to {angle:g}°.</source>
+   <translation>Norden von Okular oder Kamera ist gemessen; auf {angle:g}° genau.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>North of the eyepiece or camera was set by eye; good to {angle:g}°.</source>
+   <translation>Norden von Okular oder Kamera ist nach Augenmaß gestellt; auf {angle:g}° genau.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>North of the eyepiece or camera: the star, moved with the hand control or pushed, ran along the line; good to {angle:g}°.</source>
+   <translation>Norden von Okular oder Kamera: Der Stern, mit der Handsteuerung oder von Hand bewegt, lief die Linie entlang; auf {angle:g}° genau.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>Star nudged</source>
+   <translation>Stern bewegt</translation>
+  </message>
+  <message>
    <location filename="app/pages/drift/notes.py" />
    <source>Only the motion to the north or south counts: the motion to the east or west carries the periodic error of the drive.</source>
    <translation>Nur die Bewegung nach Norden oder Süden zählt: In der nach Osten oder Westen steckt der periodische Fehler des Antriebs.</translation>

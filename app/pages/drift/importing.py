@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QPlainTextEdit, QProgressBar, QVBoxLayout, QWidget
 
+from app.pages.drift.northset import NorthSetting
 from app.sources.logfile import LogFileSource
 from app.widgets.key import Key
 from app.widgets.text import Text
@@ -16,6 +17,7 @@ from core.language import say
 
 if TYPE_CHECKING:
     from app.session.joining import Joining
+    from app.session.session import Session
     from core.alignment.driftlog import DriftLog
 
 MakeSource = Callable[[Path, QObject], LogFileSource]
@@ -24,19 +26,19 @@ MOST_LINES = 2000  # of the account; a person reads the first, the count tells t
 
 
 class Importing(QWidget):
-    """`take` is given the log and says what of it was taken; `file_wanted` asks for the picker."""
+    """What is read goes to `session`; `file_wanted` asks for the picker."""
 
     file_wanted = Signal()
 
     def __init__(
         self,
         make_source: MakeSource,
-        take: Callable[[DriftLog], Joining],
+        session: Session,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._make_source = make_source
-        self._take_log = take
+        self._session = session
         self._source: LogFileSource | None = None
         self._is_taken = False
         self._choose = Key(self.tr("Choose a file"), "primary")
@@ -47,6 +49,7 @@ class Importing(QWidget):
         self._account = QPlainTextEdit()
         self._account.setReadOnly(True)
         self._account.setAccessibleName(self.tr("Lines that were not used, with the reasons"))
+        self._north = NorthSetting(session)
         self._choose.clicked.connect(self.file_wanted)
         self._cancel.clicked.connect(self._stop)
         column = QVBoxLayout(self)
@@ -54,7 +57,7 @@ class Importing(QWidget):
         form = self.tr("A text file with the columns {columns}; times in UTC.")
         expected = Text(form.format(columns=COLUMNS), "small")
         parts = (expected, self._choose, self._progress, self._cancel, self._said, self._account)
-        for part in parts:
+        for part in (*parts, self._north):
             column.addWidget(part)
         self._show_reading(False)
         self._account.hide()
@@ -88,6 +91,9 @@ class Importing(QWidget):
     def account(self) -> str:
         return self._account.toPlainText()
 
+    def north(self) -> NorthSetting:
+        return self._north
+
     def cancel_button(self) -> Key:
         return self._cancel
 
@@ -99,7 +105,7 @@ class Importing(QWidget):
         self._said.say(self.tr("Stopped; nothing was taken from the file."))
 
     def _take(self, log: DriftLog) -> None:
-        taken = self._take_log(log)
+        taken = self._session.take_log(log)
         self._said.say(_summary(log, taken))
         lines = _account(log)
         self._account.setPlainText("\n".join(lines))
