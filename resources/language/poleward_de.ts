@@ -1020,6 +1020,11 @@
   </message>
   <message>
    <location filename="app/pages/drift/notes.py" />
+   <source>The ± contains the air, the step of the readings, a reticle turned by some {angle:g}°, slow wander of the field and a tube that yields {flexure:g}″ per g. It cannot know of a wrong star, a wrong place or time, a base that moves, or a tube that yields more.</source>
+   <translation>Das ± enthält die Luft, die Stufen der Ablesungen, ein um etwa {angle:g}° verdrehtes Fadenkreuz, langsames Wandern des Feldes und ein Rohr, das {flexure:g}″ je g nachgibt. Es kann nichts wissen von einem falschen Stern, falschem Ort oder falscher Zeit, einem Untergrund, der sich bewegt, oder einem Rohr, das mehr nachgibt.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/notes.py" />
    <source>Worth knowing</source>
    <translation>Gut zu wissen</translation>
   </message>
@@ -13877,8 +13882,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>A displaced axis makes a tracked star drift in declination. A star near the meridian shows the azimuth error, a star low in the east or west the altitude error. All legs between two turns of the bolts are solved together for both errors, with the refraction along each star's path. The ± is a 95 % range and takes into account that air moves a star slowly as well as quickly.</source>
-   <translation>Eine verschobene Achse lässt einen verfolgten Stern in Deklination driften. Ein Stern nahe dem Meridian zeigt den Azimutfehler, einer tief im Osten oder Westen den Höhenfehler. Alle Etappen zwischen zwei Drehungen der Stellschrauben werden zusammen nach beiden Fehlern gelöst, mit der Refraktion auf dem Weg jedes Sterns. Das ± ist ein 95-%-Bereich und berücksichtigt, dass die Luft einen Stern langsam ebenso wie schnell bewegt.</translation>
+   <source>A displaced axis makes a tracked star drift in declination. A star near the meridian shows the azimuth error, a star low in the east or west the altitude error. All legs between two turns of the bolts are solved together for both errors, with the refraction along each star's path. The ± is a 95 % range. It contains the air, which moves a star slowly as well as quickly, the step of the readings, a turned reticle, slow wander of the whole field, and a tube that yields as much as its form on the Mount page says. It cannot know of a wrong star, a wrong place or time, a base that moves, or a tube that yields more.</source>
+   <translation>Eine verschobene Achse lässt einen verfolgten Stern in Deklination driften. Ein Stern nahe dem Meridian zeigt den Azimutfehler, einer tief im Osten oder Westen den Höhenfehler. Alle Etappen zwischen zwei Drehungen der Stellschrauben werden zusammen nach beiden Fehlern gelöst, mit der Refraktion auf dem Weg jedes Sterns. Das ± ist ein 95-%-Bereich. Es enthält die Luft, die einen Stern langsam ebenso wie schnell bewegt, die Stufen der Ablesungen, ein verdrehtes Fadenkreuz, langsames Wandern des ganzen Feldes und ein Rohr, das so weit nachgibt, wie sein Formular auf der Seite Montierung sagt. Es kann nichts wissen von einem falschen Stern, falschem Ort oder falscher Zeit, einem Untergrund, der sich bewegt, oder einem Rohr, das mehr nachgibt.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -13997,8 +14002,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>Exact rotations, no small-angle formula. The errors are weighed by restricted likelihood (Patterson &amp; Thompson, Biometrika 58, 545, 1971).</source>
-   <translation>Genaue Drehungen, keine Näherung für kleine Winkel. Die Fehler werden mit der eingeschränkten Likelihood gewichtet (Patterson &amp; Thompson, Biometrika 58, 545, 1971).</translation>
+   <source>Exact rotations, no small-angle formula. The errors are weighed by restricted likelihood (Patterson &amp; Thompson, Biometrika 58, 545, 1971). Slow wander of the field: Taylor, McGraw, Zimmer &amp; Pier (AAS 215, 387.05, 2010). How far tubes yield and how well north is set are common practice without a source.</source>
+   <translation>Genaue Drehungen, keine Näherung für kleine Winkel. Die Fehler werden mit der eingeschränkten Likelihood gewichtet (Patterson &amp; Thompson, Biometrika 58, 545, 1971). Langsames Wandern des Feldes: Taylor, McGraw, Zimmer &amp; Pier (AAS 215, 387.05, 2010). Wie weit Rohre nachgeben und wie genau Norden gestellt wird, ist übliche Praxis ohne Quelle.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -14014,6 +14019,11 @@
    <location filename="resources/help.json" />
    <source>First safety</source>
    <translation>Zuerst die Sicherheit</translation>
+  </message>
+  <message>
+   <location filename="resources/help.json" />
+   <source>Flexure</source>
+   <translation>Durchbiegung</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -14054,6 +14064,11 @@
    <location filename="resources/help.json" />
    <source>How far a star is drawn out in one exposure, in pixels.</source>
    <translation>Wie weit ein Stern in einer Belichtung in die Länge gezogen wird, in Pixeln.</translation>
+  </message>
+  <message>
+   <location filename="resources/help.json" />
+   <source>How far a tube, a focuser or a mirror yields when gravity pulls on it from another side, in arcseconds per g.</source>
+   <translation>Wie weit ein Rohr, ein Okularauszug oder ein Spiegel nachgibt, wenn die Schwerkraft von einer anderen Seite daran zieht, in Bogensekunden je g.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -14297,8 +14312,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>The true value lies within it in nineteen cases of twenty.</source>
-   <translation>In neunzehn von zwanzig Fällen liegt der wahre Wert darin.</translation>
+   <source>The true value lies within it in nineteen cases of twenty, unless something went wrong that no reading shows; the help of the Drift page says what the ± of the axis contains.</source>
+   <translation>In neunzehn von zwanzig Fällen liegt der wahre Wert darin, sofern nichts schiefging, was keine Ablesung zeigt; was das ± der Achse enthält, sagt die Hilfe der Seite Drift.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />

@@ -11,6 +11,7 @@ from app.widgets.key import Key
 from app.widgets.verdict import VerdictBand
 from core.alignment.advice import Aim
 from core.alignment.driftlog import read
+from core.mount.equipment import Telescope
 from core.sky.site import Site
 from tests.app.pages.drift.surroundings import (
     AIR,
@@ -147,6 +148,19 @@ def test_a_log_counts_with_the_same_answer_on_north(page, session) -> None:
     north = page.ways().panel.controls("log").north()
     assert north.choice().choice() == NorthSet.MEASURED.name
     assert "good to 0.3°" in north.said()
+
+
+def test_what_the_error_contains_is_said_with_the_figures_in_force(page, session) -> None:
+    session.set_site(HILL, AIR)
+    session.take_log(read(drifting_log()))
+    notes = page.work().notes()
+    assert "turned by some 1°" in notes.contains()
+    assert "yields 10″ per g" in notes.contains()
+    session.use_equipment(None, Telescope(key="t", name="T", flexure_arcsec_per_g=2.5))
+    session.set_north_set(NorthSet.MEASURED)
+    assert "turned by some 0.3°" in notes.contains()
+    assert "yields 2.5″ per g" in notes.contains()
+    assert "a base that moves" in notes.contains()
 
 
 def test_a_star_never_read_leaves_no_leg(page, session) -> None:
