@@ -247,11 +247,20 @@ class Session(QObject):
         self._step_taken()
         return label
 
+    def question_on(self, log: DriftLog) -> str:
+        """What the person has to be asked before `take_log`; empty when nothing has to be."""
+        return self._tonight.question_on(log)
+
     def take_log(self, log: DriftLog) -> Joining:
         """Take a drift log into this axis state, and its place where none is known."""
         taken = self._tonight.take_log(log)
         self._step_taken()
         return taken
+
+    def take_log_apart(self, log: DriftLog) -> Joining:
+        """Take a drift log into an axis state of its own; the legs so far end."""
+        self._procedure.set_apart(self._answer.solution)
+        return self.take_log(log)
 
     def report_storage(self, sentence: str | None) -> None:
         """Say that the log of nights fails, or (None) works again; from any thread."""

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from app.session.clockcheck import Verdict, judge, notice, refusal
-from app.session.joining import Joining, joining
+from app.session.joining import Joining, joining, joining_question
 from app.session.keeper import Keeper
 from app.session.labels import Labels
 from app.session.legbuffer import LegBuffer
@@ -200,7 +200,7 @@ class Tonight:
         """Begin a new axis state: the legs so far say nothing about it."""
         self.end_leg()
         self.axis_state += 1
-        self.previous_legs = tuple(leg.buffer.leg() for leg in self.legs.values())
+        self.previous_legs = tuple(self._present())
         self.legs = {}
         self.imported = set()
         self._keeper.begin_axis_state()
@@ -211,15 +211,24 @@ class Tonight:
         self._own_whole(label, star_name, leg)
         return label
 
+    def question_on(self, log: DriftLog) -> str:
+        """What to ask before `take_log`; empty when its legs meet none."""
+        present = self._present()
+        return joining_question(joining(log, self.site, present), present)
+
     def take_log(self, log: DriftLog) -> Joining:
         """Take the legs of a log that may join, and its place when none is known."""
-        taken = joining(log, self.site, [owned.buffer.leg() for owned in self.legs.values()])
+        taken = joining(log, self.site, self._present())
         site = log.header.site()
         if self.site is None and site is not None:
             self.set_site(site, log.header.air())
         for leg in taken.legs:
             self._own_whole(self._labels.take(leg.label), "", leg)
         return taken
+
+    def _present(self) -> list[Leg]:
+        """The legs of this axis state as they were read."""
+        return [owned.buffer.leg() for owned in self.legs.values()]
 
     def leg_views(self) -> tuple[Leg, ...]:
         """All legs of the axis state as they stand."""

@@ -979,6 +979,31 @@
    <translation>{where}, {altitude:.0f}° hoch</translation>
   </message>
   <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>Begin a new state with the log</source>
+   <translation>Neuer Achsenstand mit dem Protokoll</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>Leave the log</source>
+   <translation>Protokoll weglassen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>Solve them together</source>
+   <translation>Zusammen lösen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>The legs here have changed since the question was asked, and nothing was taken: read the log again.</source>
+   <translation>Die Etappen hier haben sich seit der Frage geändert, und nichts wurde übernommen: Lesen Sie das Protokoll noch einmal ein.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>The log was left; nothing was taken from it.</source>
+   <translation>Das Protokoll blieb weg; nichts wurde daraus übernommen.</translation>
+  </message>
+  <message>
    <location filename="app/pages/drift/northset.py" />
    <source>By eye</source>
    <translation>Geschätzt</translation>
@@ -7102,8 +7127,33 @@
   </message>
   <message>
    <location filename="app/session/joining.py" />
+   <source>Legs here since the bolts were last turned: {here} ({here_times}). Legs in the log: {new} ({new_times}).</source>
+   <translation>Etappen hier seit der letzten Drehung der Stellschrauben: {here} ({here_times}). Etappen im Protokoll: {new} ({new_times}).</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>Solve them together only if nobody touched the bolts or moved the mount in between. In a new state the log stands alone: the legs here no longer count, but stay in the log of nights.</source>
+   <translation>Lösen Sie sie nur zusammen, wenn dazwischen niemand die Stellschrauben berührt oder die Montierung bewegt hat. In einem neuen Achsenstand steht das Protokoll allein: Die Etappen hier zählen nicht mehr, bleiben aber im Nachtbuch.</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>The log is from another night.</source>
+   <translation>Das Protokoll stammt aus einer anderen Nacht.</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
    <source>This log was measured at latitude {log_latitude:.2f}°, longitude {log_longitude:.2f}°, but tonight's place is {latitude:.2f}°, {longitude:.2f}°. Nothing was taken: solved at the wrong place it may turn the bolts the wrong way. Enter its place on the Site page and read it again, or correct the lines at its top.</source>
    <translation>Dieses Protokoll wurde bei Breite {log_latitude:.2f}°, Länge {log_longitude:.2f}° gemessen, der Ort heute Nacht ist aber {latitude:.2f}°, {longitude:.2f}°. Nichts wurde übernommen: Am falschen Ort gerechnet, kann es die Schrauben in die falsche Richtung drehen lassen. Geben Sie seinen Ort auf der Seite „Standort“ ein und lesen Sie es noch einmal, oder berichtigen Sie die Zeilen an seinem Anfang.</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>not read yet</source>
+   <translation>noch nicht abgelesen</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>{begun} to {ended}</source>
+   <translation>{begun} bis {ended}</translation>
   </message>
   <message>
    <location filename="app/session/joining.py" />

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QPlainTextEdit, QProgressBar, QVBoxLayout, QWidget
 
+from app.pages.drift.logquestion import LogQuestion
 from app.pages.drift.northset import NorthSetting
 from app.sources.logfile import LogFileSource
 from app.widgets.key import Key
@@ -38,9 +39,9 @@ class Importing(QWidget):
     ) -> None:
         super().__init__(parent)
         self._make_source = make_source
-        self._session = session
         self._source: LogFileSource | None = None
         self._is_taken = False
+        self._question = LogQuestion(session)
         self._choose = Key(self.tr("Choose a file"), "primary")
         self._cancel = Key(self.tr("Stop reading"))
         self._progress = QProgressBar()
@@ -51,13 +52,15 @@ class Importing(QWidget):
         self._account.setAccessibleName(self.tr("Lines that were not used, with the reasons"))
         self._north = NorthSetting(session)
         self._choose.clicked.connect(self.file_wanted)
+        self._question.taken.connect(self._show_taken)
+        self._question.left.connect(self._show_left)
         self._cancel.clicked.connect(self._stop)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         form = self.tr("A text file with the columns {columns}; times in UTC.")
         expected = Text(form.format(columns=COLUMNS), "small")
-        parts = (expected, self._choose, self._progress, self._cancel, self._said, self._account)
-        for part in (*parts, self._north):
+        reading = (self._choose, self._progress, self._cancel, self._said, self._question)
+        for part in (expected, *reading, self._account, self._north):
             column.addWidget(part)
         self._show_reading(False)
         self._account.hide()
@@ -71,6 +74,7 @@ class Importing(QWidget):
         source.ended.connect(self._ended)
         self._source = source
         self._is_taken = False
+        self._question.clear()
         self._progress.setValue(0)
         self._account.hide()
         self._said.say(self.tr("Reading {file} …").format(file=path.name))
@@ -87,6 +91,9 @@ class Importing(QWidget):
 
     def said(self) -> str:
         return self._said.text()
+
+    def question(self) -> LogQuestion:
+        return self._question
 
     def account(self) -> str:
         return self._account.toPlainText()
@@ -105,12 +112,20 @@ class Importing(QWidget):
         self._said.say(self.tr("Stopped; nothing was taken from the file."))
 
     def _take(self, log: DriftLog) -> None:
-        taken = self._session.take_log(log)
+        self._is_taken = True  # or asked about, or refused: the end of the file adds nothing
+        self._said.say("")
+        self._question.give(log)
+
+    def _show_left(self, sentence: str) -> None:
+        self._show_reading(False)
+        self._said.say(sentence)
+
+    def _show_taken(self, log: DriftLog, taken: Joining) -> None:
+        self._show_reading(False)
         self._said.say(_summary(log, taken))
         lines = _account(log)
         self._account.setPlainText("\n".join(lines))
         self._account.setVisible(bool(lines))
-        self._is_taken = True  # or refused in a sentence: the end of the file adds nothing
 
     def _ended(self, sentence: str) -> None:
         if not self._is_taken:
@@ -120,7 +135,7 @@ class Importing(QWidget):
     def _show_reading(self, reading: bool) -> None:
         self._progress.setVisible(reading)
         self._cancel.setVisible(reading)
-        self._choose.setVisible(not reading)
+        self._choose.setVisible(not reading and not self._question.question())
 
 
 def _summary(log: DriftLog, joined: Joining) -> str:
