@@ -979,9 +979,74 @@
    <translation>{where}, {altitude:.0f}° hoch</translation>
   </message>
   <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>Begin a new state with the log</source>
+   <translation>Neuer Achsenstand mit dem Protokoll</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>Leave the log</source>
+   <translation>Protokoll weglassen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>Solve them together</source>
+   <translation>Zusammen lösen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>The legs here have changed since the question was asked, and nothing was taken: read the log again.</source>
+   <translation>Die Etappen hier haben sich seit der Frage geändert, und nichts wurde übernommen: Lesen Sie das Protokoll noch einmal ein.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>The log was left; nothing was taken from it.</source>
+   <translation>Das Protokoll blieb weg; nichts wurde daraus übernommen.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>By eye</source>
+   <translation>Geschätzt</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>How well north of the eyepiece or camera was set</source>
+   <translation>Wie genau Norden von Okular oder Kamera gestellt wurde</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>Measured</source>
+   <translation>Gemessen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>North of the eyepiece or camera was measured; good to {angle:g}°.</source>
+   <translation>Norden von Okular oder Kamera ist gemessen; auf {angle:g}° genau.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>North of the eyepiece or camera was set by eye; good to {angle:g}°.</source>
+   <translation>Norden von Okular oder Kamera ist nach Augenmaß gestellt; auf {angle:g}° genau.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>North of the eyepiece or camera: the star, moved with the hand control or pushed, ran along the line; good to {angle:g}°.</source>
+   <translation>Norden von Okular oder Kamera: Der Stern, mit der Handsteuerung oder von Hand bewegt, lief die Linie entlang; auf {angle:g}° genau.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>Star nudged</source>
+   <translation>Stern bewegt</translation>
+  </message>
+  <message>
    <location filename="app/pages/drift/notes.py" />
    <source>Only the motion to the north or south counts: the motion to the east or west carries the periodic error of the drive.</source>
    <translation>Nur die Bewegung nach Norden oder Süden zählt: In der nach Osten oder Westen steckt der periodische Fehler des Antriebs.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/notes.py" />
+   <source>The ± contains the air, the step of the readings, a reticle turned by some {angle:g}°, slow wander of the field and a tube that yields {flexure:g}″ per g. It cannot know of a wrong star, a wrong place or time, a base that moves, or a tube that yields more.</source>
+   <translation>Das ± enthält die Luft, die Stufen der Ablesungen, ein um etwa {angle:g}° verdrehtes Fadenkreuz, langsames Wandern des Feldes und ein Rohr, das {flexure:g}″ je g nachgibt. Es kann nichts wissen von einem falschen Stern, falschem Ort oder falscher Zeit, einem Untergrund, der sich bewegt, oder einem Rohr, das mehr nachgibt.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/notes.py" />
@@ -1775,8 +1840,8 @@
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
-   <source>The night itself stays as it is.</source>
-   <translation>Die Nacht selbst bleibt, wie sie ist.</translation>
+   <source>The night itself stays as it is; tube, drive and the setting of north count as they stand now.</source>
+   <translation>Die Nacht selbst bleibt, wie sie ist; Rohr, Antrieb und die Einstellung von Norden zählen, wie sie jetzt gelten.</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
@@ -2742,6 +2807,11 @@
    <location filename="app/pages/mount/formwords.py" />
    <source>How far it may track past it.</source>
    <translation>Wie weit sie darüber hinaus nachführen darf.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>How far the tube yields when gravity turns round in it: 5 for a stiff small refractor, 20 or more with a loose focuser, a mirror that shifts or a guide scope beside it; empty counts as the usual 10.</source>
+   <translation>Wie weit das Rohr nachgibt, wenn sich die Schwerkraft darin umkehrt: 5 bei einem steifen kleinen Refraktor, 20 oder mehr bei losem Okularauszug, wanderndem Spiegel oder Leitrohr daneben; leer gilt das übliche 10.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/formwords.py" />
@@ -7057,8 +7127,33 @@
   </message>
   <message>
    <location filename="app/session/joining.py" />
+   <source>Legs here since the bolts were last turned: {here} ({here_times}). Legs in the log: {new} ({new_times}).</source>
+   <translation>Etappen hier seit der letzten Drehung der Stellschrauben: {here} ({here_times}). Etappen im Protokoll: {new} ({new_times}).</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>Solve them together only if nobody touched the bolts or moved the mount in between. In a new state the log stands alone: the legs here no longer count, but stay in the log of nights.</source>
+   <translation>Lösen Sie sie nur zusammen, wenn dazwischen niemand die Stellschrauben berührt oder die Montierung bewegt hat. In einem neuen Achsenstand steht das Protokoll allein: Die Etappen hier zählen nicht mehr, bleiben aber im Nachtbuch.</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>The log is from another night.</source>
+   <translation>Das Protokoll stammt aus einer anderen Nacht.</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
    <source>This log was measured at latitude {log_latitude:.2f}°, longitude {log_longitude:.2f}°, but tonight's place is {latitude:.2f}°, {longitude:.2f}°. Nothing was taken: solved at the wrong place it may turn the bolts the wrong way. Enter its place on the Site page and read it again, or correct the lines at its top.</source>
    <translation>Dieses Protokoll wurde bei Breite {log_latitude:.2f}°, Länge {log_longitude:.2f}° gemessen, der Ort heute Nacht ist aber {latitude:.2f}°, {longitude:.2f}°. Nichts wurde übernommen: Am falschen Ort gerechnet, kann es die Schrauben in die falsche Richtung drehen lassen. Geben Sie seinen Ort auf der Seite „Standort“ ein und lesen Sie es noch einmal, oder berichtigen Sie die Zeilen an seinem Anfang.</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>not read yet</source>
+   <translation>noch nicht abgelesen</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>{begun} to {ended}</source>
+   <translation>{begun} bis {ended}</translation>
   </message>
   <message>
    <location filename="app/session/joining.py" />
@@ -7719,6 +7814,11 @@
    <location filename="app/widgets/figure.py" />
    <source>arcminutes a turn</source>
    <translation>Bogenminuten je Umdrehung</translation>
+  </message>
+  <message>
+   <location filename="app/widgets/figure.py" />
+   <source>arcseconds per g</source>
+   <translation>Bogensekunden je g</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
@@ -9322,6 +9422,11 @@
   </message>
   <message>
    <location filename="core/alignment/weakness.py" />
+   <source>North of leg “{label}” is turned by {angle:.1f}° ± {width:.1f}°: motion in east shows in it. That is taken into account, but turn the camera or reticle until a star runs along east and west.</source>
+   <translation>Norden von Etappe „{label}“ ist um {angle:.1f}° ± {width:.1f}° gedreht: Bewegung in Ost zeigt sich darin. Das ist berücksichtigt, aber drehen Sie Kamera oder Fadenkreuz, bis ein Stern entlang Ost und West läuft.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/weakness.py" />
    <source>Refraction is switched off (no air pressure).</source>
    <translation>Die Refraktion ist abgeschaltet (kein Luftdruck).</translation>
   </message>
@@ -9682,6 +9787,11 @@
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
+   <source>The flexure</source>
+   <translation>Die Durchbiegung</translation>
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
    <source>The guide focal length</source>
    <translation>Die Guiding-Brennweite</translation>
   </message>
@@ -9804,6 +9914,11 @@
    <location filename="core/mount/equipment.py" />
    <source>′/turn</source>
    <translation>′/Umdrehung</translation>
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>″ per g</source>
+   <translation>″ je g</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
@@ -13882,8 +13997,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>A displaced axis makes a tracked star drift in declination. A star near the meridian shows the azimuth error, a star low in the east or west the altitude error. All legs between two turns of the bolts are solved together for both errors, with the refraction along each star's path. The ± is a 95 % range and takes into account that air moves a star slowly as well as quickly.</source>
-   <translation>Eine verschobene Achse lässt einen verfolgten Stern in Deklination driften. Ein Stern nahe dem Meridian zeigt den Azimutfehler, einer tief im Osten oder Westen den Höhenfehler. Alle Etappen zwischen zwei Drehungen der Stellschrauben werden zusammen nach beiden Fehlern gelöst, mit der Refraktion auf dem Weg jedes Sterns. Das ± ist ein 95-%-Bereich und berücksichtigt, dass die Luft einen Stern langsam ebenso wie schnell bewegt.</translation>
+   <source>A displaced axis makes a tracked star drift in declination. A star near the meridian shows the azimuth error, a star low in the east or west the altitude error. All legs between two turns of the bolts are solved together for both errors, with the refraction along each star's path. The ± is a 95 % range. It contains the air, which moves a star slowly as well as quickly, the step of the readings, a turned reticle, slow wander of the whole field, and a tube that yields as much as its form on the Mount page says. It cannot know of a wrong star, a wrong place or time, a base that moves, or a tube that yields more.</source>
+   <translation>Eine verschobene Achse lässt einen verfolgten Stern in Deklination driften. Ein Stern nahe dem Meridian zeigt den Azimutfehler, einer tief im Osten oder Westen den Höhenfehler. Alle Etappen zwischen zwei Drehungen der Stellschrauben werden zusammen nach beiden Fehlern gelöst, mit der Refraktion auf dem Weg jedes Sterns. Das ± ist ein 95-%-Bereich. Es enthält die Luft, die einen Stern langsam ebenso wie schnell bewegt, die Stufen der Ablesungen, ein verdrehtes Fadenkreuz, langsames Wandern des ganzen Feldes und ein Rohr, das so weit nachgibt, wie sein Formular auf der Seite Montierung sagt. Es kann nichts wissen von einem falschen Stern, falschem Ort oder falscher Zeit, einem Untergrund, der sich bewegt, oder einem Rohr, das mehr nachgibt.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -14002,8 +14117,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>Exact rotations, no small-angle formula. The errors are weighed by restricted likelihood (Patterson &amp; Thompson, Biometrika 58, 545, 1971).</source>
-   <translation>Genaue Drehungen, keine Näherung für kleine Winkel. Die Fehler werden mit der eingeschränkten Likelihood gewichtet (Patterson &amp; Thompson, Biometrika 58, 545, 1971).</translation>
+   <source>Exact rotations, no small-angle formula. The errors are weighed by restricted likelihood (Patterson &amp; Thompson, Biometrika 58, 545, 1971). Slow wander of the field: Taylor, McGraw, Zimmer &amp; Pier (AAS 215, 387.05, 2010). How far tubes yield and how well north is set are common practice without a source.</source>
+   <translation>Genaue Drehungen, keine Näherung für kleine Winkel. Die Fehler werden mit der eingeschränkten Likelihood gewichtet (Patterson &amp; Thompson, Biometrika 58, 545, 1971). Langsames Wandern des Feldes: Taylor, McGraw, Zimmer &amp; Pier (AAS 215, 387.05, 2010). Wie weit Rohre nachgeben und wie genau Norden gestellt wird, ist übliche Praxis ohne Quelle.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -14019,6 +14134,11 @@
    <location filename="resources/help.json" />
    <source>First safety</source>
    <translation>Zuerst die Sicherheit</translation>
+  </message>
+  <message>
+   <location filename="resources/help.json" />
+   <source>Flexure</source>
+   <translation>Durchbiegung</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -14059,6 +14179,11 @@
    <location filename="resources/help.json" />
    <source>How far a star is drawn out in one exposure, in pixels.</source>
    <translation>Wie weit ein Stern in einer Belichtung in die Länge gezogen wird, in Pixeln.</translation>
+  </message>
+  <message>
+   <location filename="resources/help.json" />
+   <source>How far a tube, a focuser or a mirror yields when gravity pulls on it from another side, in arcseconds per g.</source>
+   <translation>Wie weit ein Rohr, ein Okularauszug oder ein Spiegel nachgibt, wenn die Schwerkraft von einer anderen Seite daran zieht, in Bogensekunden je g.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -14127,8 +14252,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>Mechanics of levers; image scale 206265″ × pixel ÷ focal length. The part of the capacity to use, and two to three pixels across the seeing, are common practice without a source.</source>
-   <translation>Mechanik der Hebel; Abbildungsmaßstab 206265″ × Pixel ÷ Brennweite. Welchen Teil der Tragfähigkeit man nutzt und dass zwei bis drei Pixel auf das Seeing kommen, ist übliche Praxis ohne Quelle.</translation>
+   <source>Mechanics of levers; image scale 206265″ × pixel ÷ focal length. The part of the capacity to use, how far a tube yields, and two to three pixels across the seeing, are common practice without a source.</source>
+   <translation>Mechanik der Hebel; Abbildungsmaßstab 206265″ × Pixel ÷ Brennweite. Welchen Teil der Tragfähigkeit man nutzt, wie weit ein Rohr nachgibt und dass zwei bis drei Pixel auf das Seeing kommen, ist übliche Praxis ohne Quelle.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -14302,8 +14427,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>The true value lies within it in nineteen cases of twenty.</source>
-   <translation>In neunzehn von zwanzig Fällen liegt der wahre Wert darin.</translation>
+   <source>The true value lies within it in nineteen cases of twenty, unless something went wrong that no reading shows; the help of the Drift page says what the ± of the axis contains.</source>
+   <translation>In neunzehn von zwanzig Fällen liegt der wahre Wert darin, sofern nichts schiefging, was keine Ablesung zeigt; was das ± der Achse enthält, sagt die Hilfe der Seite Drift.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />

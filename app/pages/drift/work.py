@@ -191,7 +191,7 @@ def _has_verdict(snapshot: Snapshot) -> bool:
 def _step(snapshot: Snapshot) -> object:
     """What only the person changes, but for the first answer, which is not kept waiting."""
     labels = tuple(leg.label for leg in snapshot.legs)
-    settings = (snapshot.site, snapshot.air, snapshot.aim, snapshot.goal)
+    settings = (snapshot.site, snapshot.air, snapshot.aim, snapshot.goal, snapshot.priors)
     return labels, snapshot.axis_state, snapshot.watching, settings, snapshot.solution is None
 
 

@@ -134,6 +134,13 @@ class Procedure:
         """Everything may have changed: nothing that was measured holds on."""
         self._begin_axis_state(Event.TRIPOD_MOVED, None)
 
+    def set_apart(self, solution: Solution | None) -> None:
+        """What comes now must not be solved with the legs so far: they end, and nothing of them
+        holds on, as if the mount had been moved.
+        """
+        self._note_result(solution)
+        self.tripod_moved()
+
     def _begin_axis_state(self, event: Event, made: TurnMade | None) -> None:
         self._tonight.end_leg()
         self.guide.happened(event)
