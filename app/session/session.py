@@ -91,6 +91,7 @@ class Session(QObject):
             self._procedure.view(answer.solution, answer.judgement, answer.surprise),
             tonight.north_set,
             tonight.priors,
+            frozenset(tonight.exchanged),
         )
 
     def set_site(self, site: Site, air: Air | None = None) -> None:
@@ -179,6 +180,12 @@ class Session(QObject):
         except Refused as reason:
             self._say(Trouble.READING, str(reason))
             return
+        self._step_taken()
+
+    def exchange_leg(self, label: str) -> None:
+        """Take north for south in a leg of this axis state, or back again."""
+        self._procedure.exchange_leg(label)
+        self._forget()
         self._step_taken()
 
     def begin_turning(self) -> None:

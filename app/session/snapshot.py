@@ -29,7 +29,8 @@ class Snapshot:
     since in more than by new readings, or when the last computation failed. `problem`: one or
     several sentences for the person, None when all is well. `guide`: where the person stands in the
     procedure. `north_set`: how well north of the eyepiece or camera was set. `priors`: what the
-    computation is granted of it, the tube and the drive.
+    computation is granted of it, the tube and the drive. `exchanged`: labels of legs of which north
+    and south are read exchanged.
     """
 
     site: Site | None
@@ -47,6 +48,7 @@ class Snapshot:
     guide: GuideView
     north_set: NorthSet
     priors: Priors
+    exchanged: frozenset[str] = frozenset()
 
     @property
     def target_arcmin(self) -> float:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from app.session.clockcheck import Verdict, judge, notice, refusal
@@ -14,7 +15,7 @@ from app.session.priors import NorthSet, priors_of
 from app.sources.source import Reading
 from app.storage.records import Night, StoredLeg
 from core.alignment.aim import Aim
-from core.alignment.axis.priors import Priors
+from core.alignment.axis.priors import RANGES, Priors, stated
 from core.alignment.driftlog import DriftLog, Leg
 from core.alignment.goal import Allowed, Goal, goal_of
 from core.language import marked, say
@@ -63,6 +64,8 @@ class Tonight:
         self.mount: Mount | None = None
         self.north_set = NorthSet.NUDGED
         self._north_key = ""
+        self._stated: dict[str, float] = {}  # sizes that the log of this axis state states
+        self._stated_key = ""
         self.axis_state = 1
         self.legs: dict[str, OwnedLeg] = {}
         self.watching: str | None = None
@@ -84,6 +87,7 @@ class Tonight:
         for stored in present.legs:
             self._resume_leg(stored)
         self.axis_state = len(night.axis_states)
+        self._resume_stated(night)
 
     def set_site(self, site: Site, air: Air) -> None:
         """Say where the mount stands."""
@@ -131,8 +135,25 @@ class Tonight:
 
     @property
     def priors(self) -> Priors:
-        """What the computation is granted of tube, drive and reticle."""
-        return priors_of(self.telescope, self.mount, self.north_set)
+        """What the computation is granted of tube, drive and reticle; a log's own sizes first."""
+        return stated(self._stated, priors_of(self.telescope, self.mount, self.north_set))
+
+    def _state_priors(self, values: Mapping[str, float]) -> None:
+        """As the log says whose legs were taken; they hold for its axis state."""
+        self._stated = dict(values)
+        if self._stated_key:
+            kept = {"version": 1, "axis_state": self.axis_state, "values": self._stated}
+            self._keeper.put_setting(self._stated_key, kept)
+
+    def _resume_stated(self, night: Night) -> None:
+        """Once the axis state is known."""
+        self._stated_key = f"stated priors {night.night_id}"
+        kept = self._keeper.get_setting(self._stated_key)
+        if not isinstance(kept, dict) or kept.get("axis_state") != self.axis_state:
+            return
+        values = kept.get("values")
+        if isinstance(values, dict):
+            self._stated = {name: float(values[name]) for name in RANGES if name in values}
 
     def set_north_set(self, north_set: NorthSet) -> None:
         """How well north of the eyepiece or camera was set; another night asks anew."""
@@ -203,6 +224,7 @@ class Tonight:
         self.previous_legs = tuple(self._present())
         self.legs = {}
         self.imported = set()
+        self._stated = {}
         self._keeper.begin_axis_state()
 
     def take_leg(self, star_name: str, leg: Leg) -> str:
@@ -222,6 +244,8 @@ class Tonight:
         site = log.header.site()
         if self.site is None and site is not None:
             self.set_site(site, log.header.air())
+        if taken.legs and log.header.stated_priors:
+            self._state_priors({**self._stated, **log.header.stated_priors})
         for leg in taken.legs:
             self._own_whole(self._labels.take(leg.label), "", leg)
         return taken

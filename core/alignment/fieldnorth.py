@@ -11,6 +11,7 @@ from dataclasses import replace
 from enum import Enum
 
 from core.alignment.adjustment import Base, SeenTurn, Turn, TurnAccuracy, known_after
+from core.alignment.axis.priors import USUAL, Priors
 from core.alignment.driftlog import Leg
 from core.alignment.solution import solve
 from core.sky.site import Air, Site
@@ -39,9 +40,10 @@ def find_north(
     air: Air,
     base: Base,
     accuracy: TurnAccuracy | SeenTurn,
+    priors: Priors = USUAL,
 ) -> North:
     """Compare both readings of north with what the turn should have done to the axis."""
-    as_read = _disagreement(before, turn, after, site, air, base, accuracy)
+    as_read = _disagreement(before, turn, after, site, air, base, accuracy, priors)
     exchanged = _disagreement(
         [reversed_leg(leg) for leg in before],
         turn,
@@ -50,6 +52,7 @@ def find_north(
         air,
         base,
         accuracy,
+        priors,
     )
     if abs(as_read - exchanged) < _DECISIVE:
         return North.UNDECIDED
@@ -64,6 +67,8 @@ def _disagreement(
     air: Air,
     base: Base,
     accuracy: TurnAccuracy | SeenTurn,
+    priors: Priors,
 ) -> float:
-    expected = known_after(solve(before, site, air).knowledge, turn, site, base, accuracy)
-    return expected.disagreement(solve(after, site, air).knowledge)
+    was = solve(before, site, air, priors=priors).knowledge
+    expected = known_after(was, turn, site, base, accuracy)
+    return expected.disagreement(solve(after, site, air, priors=priors).knowledge)

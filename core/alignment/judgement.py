@@ -17,6 +17,7 @@ Floats = NDArray[np.float64]
 
 _HAND_SHARE = 0.35  # of the target: what the hand may add in the last turn
 _FINEST_SHARE = 0.55  # of the target: what the last measurement must reach
+_NEAR_FLEXURE = 1.5  # of the variance that flexure leaves: to measure better takes for ever
 _WORTHWHILE = 0.03  # gain in chance that is worth a turn of the bolts
 _MANY = 200.0  # degrees of freedom: more, and Student's t is normal for our purpose
 _SIZES = 48
@@ -88,13 +89,15 @@ def judge(
     aim_arcmin: Floats,
     target_arcmin: float,
     accuracy: TurnAccuracy,
+    flexure_arcmin: float = 0.0,
 ) -> Judgement:
     """The next thing to do.
 
     `watched_shows` (2,): unit direction on the sky that the star under way shows, `None` between
     legs. `aim_arcmin` (2,): where the axis is wanted on the sky, from the true pole. The hand errs
     by a share of the turn, so an axis far off takes two turns: a quick one, measured just well
-    enough to bring the second within what the hand may add, and a fine one.
+    enough to bring the second within what the hand may add, and a fine one. `flexure_arcmin`: what
+    a yielding tube leaves of either error however long one watches.
     """
     chance = chance_within(known, aim_arcmin, target_arcmin)
     if reached(chance) is Reached.WITHIN:
@@ -105,6 +108,7 @@ def judge(
     one_go = _HAND_SHARE * target_arcmin / accuracy.relative
     is_far = float(np.sqrt(error @ error + variance.sum())) > one_go
     wanted = (0.7 * one_go if is_far else _FINEST_SHARE * target_arcmin) ** 2
+    wanted = max(wanted, _NEAR_FLEXURE * 2.0 * flexure_arcmin**2)
     is_measured = float(variance.sum()) <= wanted
     hand = accuracy.relative**2 * (error**2 + variance) + accuracy.play_arcmin**2
     if is_measured and (is_far or _turn_helps(known, hand, aim_arcmin, target_arcmin, chance)):

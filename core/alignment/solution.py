@@ -265,7 +265,7 @@ class _Told:
             before_information_arcmin2=np.zeros((2, 2))
             if self.before is None
             else self.before.information_arcmin2,
-            knowledge=(self.before or _START) if is_open else fit.knowledge,
+            knowledge=_START if is_open else fit.knowledge,
             priors=self.priors,
             contradiction=self.contradiction,
         )

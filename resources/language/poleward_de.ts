@@ -785,6 +785,11 @@
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
+   <source>The legs contradict one another: in their list, exchange north and south of the wrong one or discard it. Another star may show which it is.</source>
+   <translation>Die Etappen widersprechen einander: Vertauschen Sie in ihrer Liste Norden und Süden der falschen, oder verwerfen Sie sie. Ein weiterer Stern zeigt vielleicht, welche es ist.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
    <source>This star has told enough: another one helps more now.</source>
    <translation>Dieser Stern hat genug verraten: Ein anderer hilft jetzt mehr.</translation>
   </message>
@@ -895,6 +900,11 @@
   </message>
   <message>
    <location filename="app/pages/drift/leglist.py" />
+   <source>Contradicts the others.</source>
+   <translation>Widerspricht den anderen.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/leglist.py" />
    <source>Discard</source>
    <translation>Verwerfen</translation>
   </message>
@@ -907,6 +917,21 @@
    <location filename="app/pages/drift/leglist.py" />
    <source>Discard the leg {leg}</source>
    <translation>Etappe {leg} verwerfen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/leglist.py" />
+   <source>Exchange back</source>
+   <translation>Zurücktauschen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/leglist.py" />
+   <source>Exchange north and south</source>
+   <translation>Nord und Süd vertauschen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/leglist.py" />
+   <source>Exchange north and south of the leg {leg}</source>
+   <translation>Norden und Süden der Etappe {leg} vertauschen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/leglist.py" />

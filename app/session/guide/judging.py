@@ -11,9 +11,9 @@ from app.session.guide.state import North
 from app.session.guide.turn import ADVISED_TURN
 from app.session.guide.view import aim_on_sky
 from core.alignment import fieldnorth
-from core.alignment.expectation import direction_shown
+from core.alignment.expectation import direction_shown, flexure_arcmin
 from core.alignment.fieldnorth import find_north
-from core.alignment.judgement import Judgement, judge
+from core.alignment.judgement import Judgement, Next, judge
 from core.alignment.solution import Solution, UnusableLegs
 from core.alignment.steering import SEEN_TURN
 
@@ -22,9 +22,13 @@ if TYPE_CHECKING:
 
 Floats = NDArray[np.float64]
 
+_NOBODY_KNOWS = 0.5  # chance, where legs contradict one another
+
 
 def next_step(question: Question, solution: Solution) -> Judgement:
-    """Watch on, change the star, turn, or stop."""
+    """Watch on, change the star, turn, or stop; another star may settle a contradiction."""
+    if solution.is_contradictory:
+        return Judgement(Next.OTHER_STAR, _NOBODY_KNOWS)
     watched = [leg for leg in question.legs if leg.label == question.watching]
     shows_turn = bool(watched) and watched[0].east_arcsec is not None
     return judge(
@@ -33,6 +37,7 @@ def next_step(question: Question, solution: Solution) -> Judgement:
         aim_on_sky(question.aim, question.site, question.air),
         question.target_arcmin,
         SEEN_TURN if shows_turn else ADVISED_TURN,
+        flexure_arcmin(question.priors, question.site.latitude_deg),
     )
 
 
@@ -60,6 +65,7 @@ def north_by_turning(question: Question) -> North | None:
             question.air,
             made.base,
             accuracy,
+            question.priors,
         )
     except UnusableLegs:
         return None

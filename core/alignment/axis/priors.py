@@ -59,3 +59,9 @@ def stated(values: Mapping[str, float], otherwise: Priors = USUAL) -> Priors:
     """`otherwise` with the values that somebody stated, by the names of the fields."""
     kept = {one.name: getattr(otherwise, one.name) for one in fields(Priors)}
     return Priors(**{**kept, **values})
+
+
+def differing(priors: Priors) -> dict[str, float]:
+    """What of them is not as usual, by the names of the fields."""
+    values = {one.name: getattr(priors, one.name) for one in fields(Priors)}
+    return {name: value for name, value in values.items() if value != getattr(USUAL, name)}

@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 
 from app.following import follow_equipment
+from app.session.copying import as_drift_log
 from app.session.equipment import Equipment
 from app.session.priors import NorthSet, priors_of
 from app.session.question import Question, work_out
@@ -17,7 +18,7 @@ from app.storage.records import Night, StoredAxisState
 from core.alignment import solution
 from core.alignment.aim import Aim
 from core.alignment.axis.priors import RANGES, USUAL, Priors
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog import DriftLog, Header, Leg
 from core.alignment.solution import UnusableLegs
 from core.mount.equipment import Mount, MountKind, Purpose, Telescope
 from core.mount.inventory import EquipmentSet, Inventory
@@ -162,3 +163,32 @@ def test_they_reach_the_solution(granted) -> None:
     work_out(Question(1, (LEG,), SITE, AIR, Aim.TRUE_POLE, 1.0, None, priors=priors))
     solve_again(Again((LEG,), SITE, AIR, Aim.TRUE_POLE, priors))
     assert granted == [priors, priors]
+
+
+def stating(**sizes: float) -> DriftLog:
+    return DriftLog(Header(48.0, 11.0, 500.0, stated_priors=sizes), (LEG,))
+
+
+def test_what_a_log_states_holds_for_its_axis_state_and_after_a_restart(begin) -> None:
+    log = ScriptedLog()
+    first = begin(log=log)
+    first.resume(night(7))
+    first.use_equipment(MOUNT, TUBE)
+    first.take_log(stating(flexure_arcsec_per_g=5.0, angle_sigma_deg=0.5))
+    priors = first.snapshot().priors
+    assert (priors.flexure_arcsec_per_g, priors.angle_sigma_deg) == (5.0, 0.5)
+    assert priors.periodic_error_arcsec == 18.0  # still of the mount in use
+    again = begin(log=log)
+    again.resume(night(7))
+    assert again.snapshot().priors.flexure_arcsec_per_g == 5.0
+    first.bolts_turned()
+    assert first.snapshot().priors.flexure_arcsec_per_g == 20.0
+
+
+def test_a_copied_log_states_what_is_not_as_usual(begin) -> None:
+    session = begin()
+    session.set_site(SITE, AIR)
+    session.take_leg("Vega", LEG)
+    assert "flexure" not in as_drift_log(session.snapshot())
+    session.use_equipment(None, TUBE)
+    assert "# flexure_arcsec_per_g: 20.0" in as_drift_log(session.snapshot())
