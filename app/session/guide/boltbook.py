@@ -113,8 +113,8 @@ def measured_alone(solution: Solution, before: AxisKnowledge | None) -> AxisKnow
     """What the legs of this axis state say by themselves; None when they cannot.
 
     `before`: what went into the solution besides; it is taken out again, for the turn it rests on
-    is what is to be measured. The tube yields alike before the turn and after it, so flexure is left
-    out of the covariance.
+    is what is to be measured. The tube yields alike before the turn and after it, so flexure is
+    left out of the covariance.
     """
     if not solution.determined:
         return None
