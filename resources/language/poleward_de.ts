@@ -1065,8 +1065,8 @@
   </message>
   <message>
    <location filename="app/pages/drift/notes.py" />
-   <source>Only the motion to the north or south counts: the motion to the east or west carries the periodic error of the drive.</source>
-   <translation>Nur die Bewegung nach Norden oder Süden zählt: In der nach Osten oder Westen steckt der periodische Fehler des Antriebs.</translation>
+   <source>Only the motion to the north or south tells of the axis: the motion to the east or west carries the periodic error of the drive, and tells how far the reticle is turned.</source>
+   <translation>Nur die Bewegung nach Nord oder Süd sagt etwas über die Achse: Die Bewegung nach Ost oder West trägt den periodischen Fehler des Antriebs und sagt, wie weit das Fadenkreuz gedreht ist.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/notes.py" />

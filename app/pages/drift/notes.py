@@ -22,8 +22,9 @@ class Notes(Panel):
         self.column.addWidget(
             Text(
                 self.tr(
-                    "Only the motion to the north or south counts: the motion to the east or west "
-                    "carries the periodic error of the drive."
+                    "Only the motion to the north or south tells of the axis: the motion to the "
+                    "east or west carries the periodic error of the drive, and tells how far the "
+                    "reticle is turned."
                 ),
                 "small",
             )

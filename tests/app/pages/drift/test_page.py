@@ -10,6 +10,7 @@ from app.session.session import Session
 from app.widgets.key import Key
 from app.widgets.verdict import VerdictBand
 from core.alignment.advice import Aim
+from core.alignment.axis.priors import ANGLE_NUDGED_DEG
 from core.alignment.driftlog import read
 from core.mount.equipment import Telescope
 from core.sky.site import Site
@@ -129,7 +130,7 @@ def test_how_well_north_was_set_is_asked_where_readings_are_typed(page, session)
     controls.own_button().click()
     controls.stars().watch_button().click()
     assert north.isVisible()
-    assert "good to 1°" in north.said()
+    assert f"good to {ANGLE_NUDGED_DEG:g}°" in north.said()
     eye = north.choice().button(NorthSet.BY_EYE.name)
     assert "north of the eyepiece or camera" in eye.accessibleName()
     eye.click()
@@ -154,7 +155,7 @@ def test_what_the_error_contains_is_said_with_the_figures_in_force(page, session
     session.set_site(HILL, AIR)
     session.take_log(read(drifting_log()))
     notes = page.work().notes()
-    assert "turned by some 1°" in notes.contains()
+    assert f"turned by some {ANGLE_NUDGED_DEG:g}°" in notes.contains()
     assert "yields 10″ per g" in notes.contains()
     session.use_equipment(None, Telescope(key="t", name="T", flexure_arcsec_per_g=2.5))
     session.set_north_set(NorthSet.MEASURED)
