@@ -6,10 +6,8 @@ from collections.abc import Sequence
 
 from core.alignment.axis.contradictions import Contradiction
 from core.alignment.trend import LegTrend
-from core.alignment.usable import Note
+from core.alignment.usable import CONTRADICTION, Note
 from core.language import say
-
-CONTRADICTION = "contradiction"  # the code of the note
 
 
 def contradiction_note(found: Contradiction, legs: Sequence[LegTrend]) -> Note:

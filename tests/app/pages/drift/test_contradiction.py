@@ -8,6 +8,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from app.pages.drift.verdictwords import verdict
 from app.session.session import Session
 from core.alignment.judgement import Next
 from tests.app.pages.drift.surroundings import AIR, HILL, NOW_S
@@ -81,3 +82,10 @@ def test_leaving_one_out_settles_it(session, qtbot) -> None:
     settled(qtbot, session, lambda found: found.is_contradictory)
     session.discard_leg("first")
     settled(qtbot, session, lambda found: found.contradiction is None)
+
+
+def test_the_band_says_why_no_error_is_told(page_with_both, session, qtbot) -> None:
+    settled(qtbot, session, lambda found: found.is_contradictory)
+    told = verdict(session.snapshot())
+    assert "contradict one another" in told.finding
+    assert told.finding in page_with_both.work().notes().text()
