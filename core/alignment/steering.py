@@ -10,9 +10,11 @@ from core.alignment.adjustment import (
     SeenTurn,
     Turn,
     TurnAccuracy,
+    moved_errors_arcmin,
     star_shift_arcsec,
 )
 from core.alignment.axis.priors import Priors
+from core.alignment.geometry import ARCMIN_PER_RAD, altitude_azimuth_rad, hemisphere_sign
 from core.language import say
 from core.sky.site import Site
 
@@ -61,16 +63,52 @@ def seen_accuracy(
     """How well that turn is known: a turned reticle lets each bolt leak into the other.
 
     The shift seen is turned by an angle of the standard deviation in `priors`, its length known as
-    well as the scale is, and both its ends as well as readings are.
+    well as the scale is, and both its ends as well as readings are; the base may lean.
     """
     made = np.array([turn.azimuth_arcmin, turn.altitude_arcmin])
     shift, slopes = _linearised(seen, axis, made, site, base)
     across = np.deg2rad(priors.angle_sigma_deg) * np.array([shift[1], -shift[0]])
     along = _SCALE_SHARE * shift
     errors = np.column_stack([across, along, np.sqrt(2.0) * _SPOT_ARCSEC * np.eye(2)])
-    turned = np.linalg.solve(slopes, errors)
-    covariance = turned @ turned.T
+    scale = max(float(np.cos(np.deg2rad(site.latitude_deg))), 0.02)
+    parts = np.diag([scale, 1.0]) @ np.linalg.solve(slopes, errors)
+    leans = [_by_leaning(seen, axis, shift, made, site, base, way) for way in (0.0, 90.0)]
+    covariance = parts @ parts.T + sum(np.outer(lean, lean) for lean in leans)
     return SeenTurn(float(covariance[0, 0]), float(covariance[0, 1]), float(covariance[1, 1]))
+
+
+def _by_leaning(
+    seen: Floats,
+    axis: Floats,
+    shift: Floats,
+    turn: Floats,
+    site: Site,
+    base: Base,
+    way_deg: float,
+) -> Floats:
+    """How far (2,), arcmin on the sky, the axis is from where it is believed to be.
+
+    If the base leans more towards `way_deg` by its uncertainty, and the star shifted all the same.
+    """
+    leaning = base.leaning(base.tilt_sigma_deg, way_deg)
+    there, slopes = _linearised(seen, axis, turn, site, leaning)
+    meant = turn + np.linalg.solve(slopes, shift - there)
+    return _moved(axis, meant, site, leaning) - _moved(axis, turn, site, base)
+
+
+def _moved(axis: Floats, turn: Floats, site: Site, base: Base) -> Floats:
+    """Where (2,), arcmin on the sky, a turn brings the axis."""
+    latitude = float(np.deg2rad(site.latitude_deg))
+    altitude, azimuth = altitude_azimuth_rad(axis)
+    errors = (
+        float(azimuth + np.pi) % (2.0 * np.pi) - np.pi,
+        hemisphere_sign(latitude) * (float(altitude) - latitude),
+    )
+    made = Turn(float(turn[0]), float(turn[1]))
+    after = moved_errors_arcmin(
+        site, errors[0] * ARCMIN_PER_RAD, errors[1] * ARCMIN_PER_RAD, made, base
+    )
+    return np.array([after[0] * max(float(np.cos(latitude)), 0.02), after[1]])
 
 
 def _linearised(
