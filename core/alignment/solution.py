@@ -136,7 +136,7 @@ def solve(
     axis, stepped = _start(prepared, scale, before or _START, alike, priors, breathe)
     grid = NoiseGrid.for_durations([float(np.ptp(leg.groups.utc_s)) for leg in stepped])
     rates = [leg_rate(leg, axis, grid, priors) for leg in _each(stepped, breathe)]
-    whole = LegSet.of(rates, scale, priors, alike)
+    whole = LegSet.of(rates, scale, priors)
     start = whole.settled(axis, _NOTHING_GRANTED)
     contradiction = whole.contradiction(start.axis_rad)
     chosen = whole if contradiction is None else whole.without(contradiction.left_out)
@@ -211,10 +211,13 @@ class _Told:
         """Of the legs chosen."""
         if self.contradiction is not None and not self.contradiction.left_out:
             return self._solution(legs, fit, np.full(2, False), None)
-        known = bool(fit.half_widths_arcmin.max() < _TOLD_ARCMIN)
+        alike = self.before is None and one_direction([rate.prepared.track for rate in legs.rates])
+        known = not alike and bool(fit.half_widths_arcmin.max() < _TOLD_ARCMIN)
         if not known and self.before is None:
             fit = legs.settled(fit.axis_rad, _SET_UP_WITH_CARE)
         told = np.full(2, True) if known else fit.half_widths_arcmin < _TOLD_ARCMIN
+        if alike:  # one of the errors at most, however much a small difference may seem to show
+            told[np.argmin(np.abs(legs.main_direction(fit.axis_rad)))] = False
         latitude = float(np.deg2rad(self.site.latitude_deg))
         reach = (abs(fit.sky_arcmin[0]) + fit.half_widths_arcmin[0]) / to_sky(latitude)[0]
         told[0] &= azimuth_has_meaning(latitude) and bool(reach < _FARTHEST_AZIMUTH_ARCMIN)

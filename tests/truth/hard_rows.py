@@ -1,14 +1,15 @@
 """Rows of hard nights on which the ± must hold, for the reduced and the long coverage tests.
 
 Two stars, one near the meridian and one about six hours from it, read every 2 s; `FAR`: up to 60′
-off and 3 to 15 min on each, `NEAR`: up to 3′ and 3 to 8 min. Air of 0.7″ a reading that forgets
-within seconds (common practice for 2.5″ seeing, no source) is in all of them.
+off and 3 to 15 min on each, `NEAR`: up to 3′ and 3 to 8 min, `MANY`: three such pairs. Air of 0.7″
+a reading that forgets within seconds (common practice for 2.5″ seeing, no source) is in all of
+them but those in divisions.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -27,7 +28,7 @@ from tests.truth.watched import (
     two_across,
 )
 
-FAR, NEAR = (60.0, (3.0, 15.0)), (3.0, (3.0, 8.0))
+FAR, NEAR, MANY = (60.0, (3.0, 15.0), 1), (3.0, (3.0, 8.0), 1), (60.0, (3.0, 6.0), 3)
 
 
 @dataclass(frozen=True)
@@ -79,11 +80,12 @@ def divisions(arcsec, every_s, scatter_arcsec):
 
 
 def drawn(east_is_read):
-    """Everything the priors speak of, drawn from them: the angle for each leg anew."""
+    """Everything the priors speak of, drawn from them."""
 
-    def leg(rng, star, yields):
+    def leg(rng, star, shared):
+        angle_deg, yields = shared
         east = star.east + periodic_error(rng, star.utc_s, USUAL.periodic_error_arcsec)
-        north, east = turned(star.north, east, USUAL.angle_sigma_deg * rng.normal())
+        north, east = turned(star.north, east, angle_deg)
         slow = air_motion(rng, star.utc_s, USUAL.slow_wander_arcsec, USUAL.slow_wander_s)
         north = north + slow + gravity_in_tube(star) @ yields + air_motion(rng, star.utc_s)
         return star.leg(north, east + air_motion(rng, star.utc_s) if east_is_read else None)
@@ -91,8 +93,37 @@ def drawn(east_is_read):
     return leg
 
 
-def yields(rng):
-    return USUAL.flexure_arcsec_per_g * rng.normal(size=3)
+def angle_and_flexure(rng):
+    return USUAL.angle_sigma_deg * rng.normal(), USUAL.flexure_arcsec_per_g * rng.normal(size=3)
+
+
+def written_whole(division_arcsec, every_s):
+    """Lines that are no whole arcsec apart, written in whole arcsec."""
+    inner = divisions(division_arcsec, every_s, 0.3)
+
+    def leg(rng, star, night):
+        made = inner(rng, star, night)
+        return replace(made, north_arcsec=np.round(made.north_arcsec))
+
+    return leg
+
+
+def estimated_between(division_arcsec, every_s, share):
+    """Whole divisions, but now and then a reading estimated to an arcsec."""
+
+    def leg(rng, star, _night):
+        star = star.every(round(every_s / 2.0))
+        fine = np.round(star.north + rng.uniform(0.0, division_arcsec))
+        coarse = in_divisions(fine, division_arcsec)
+        return star.leg(np.where(rng.uniform(size=fine.size) < share, fine, coarse))
+
+    return leg
+
+
+def slow_air_in_divisions(rng, star, _night):
+    """Air that remembers itself for 20 s, read to 2″ every 5 s or so."""
+    star = star.every(2)
+    return star.leg(in_divisions(star.north + air_motion(rng, star.utc_s, 0.7, 20.0), 2.0))
 
 
 ROWS = {
@@ -115,17 +146,25 @@ ROWS = {
     "divisions of 1 arcsec every 30 s": Row(FAR, divisions(1.0, 30.0, 0.1), 0.90),
     "divisions of 10 arcsec, near": Row(NEAR, divisions(10.0, 10.0, 0.7), 0.90),
     "divisions of 5 arcsec, near": Row(NEAR, divisions(5.0, 4.0, 0.7), 0.90),
-    "drawn from all priors": Row(FAR, drawn(False), 0.93, 0.97, night=yields),
-    "drawn, east read": Row(FAR, drawn(True), 0.93, 0.97, night=yields),
-    "drawn near": Row(NEAR, drawn(False), 0.93, 0.97, night=yields),
-    "drawn near, east read": Row(NEAR, drawn(True), 0.93, 0.97, night=yields),
+    "divisions of 4.7 arcsec written whole": Row(FAR, written_whole(4.7, 10.0), 0.90),
+    "divisions of 10 arcsec, one in twenty estimated": Row(
+        FAR, estimated_between(10.0, 10.0, 0.05), 0.90
+    ),
+    "divisions of 2 arcsec in slow air": Row(FAR, slow_air_in_divisions, 0.90),
+    "camera 2 deg, six legs": Row(MANY, camera(2.0, 10.0, False), 0.90),
+    "drawn from all priors": Row(FAR, drawn(False), 0.93, 0.97, night=angle_and_flexure),
+    "drawn, east read": Row(FAR, drawn(True), 0.93, 0.97, night=angle_and_flexure),
+    "drawn near": Row(NEAR, drawn(False), 0.93, 0.97, night=angle_and_flexure),
+    "drawn near, east read": Row(NEAR, drawn(True), 0.93, 0.97, night=angle_and_flexure),
+    "drawn, six legs": Row(MANY, drawn(False), 0.93, 0.97, night=angle_and_flexure),
 }
 
 
 def base_night(rng, base):
-    farthest_arcmin, minutes = base
+    farthest_arcmin, minutes, pairs = base
     axis = rng.uniform(-farthest_arcmin, farthest_arcmin, 2)
-    return hard_night(rng, two_across(rng), axis, minutes, 2.0)
+    spans = sum((two_across(rng) for _ in range(pairs)), ())
+    return hard_night(rng, spans, axis, minutes, 2.0)
 
 
 def outcome(row, night, rng):

@@ -18,23 +18,27 @@ from scipy.special import ndtr
 Floats = NDArray[np.float64]
 Parts = NDArray[np.intp]
 
-COARSE_SHARE = 0.55  # of a division: readings that scatter more are told by ordinary noise
+COARSE_SHARE = 0.42  # of a division: readings that scatter more are told by ordinary noise
 WORTH_ARCSEC = 0.3  # finer divisions are lost in the slow wander of the field
 _SCATTERS = np.array([0.02, 0.05, 0.1, 0.2, 0.35])  # of a division
-_STRAYS = 1e-3  # share of readings that say nothing
+_STRAYS = 5e-3  # share of readings that say nothing
 _RATES, _ORIGINS = 61, 41
 _FINE, _FAR = 400, 3  # places a division in the table of likelihoods, and how many divisions it has
 _MOST, _APART_S = 120, 4.0  # readings: nearer ones share the motion of the air
 _NEGLIGIBLE = 1e-4
 
 
-def is_coarse(minutes: Floats, offsets_arcsec: Floats, step_arcsec: float) -> bool:
-    """Whether a line leaves less scatter than readings (n,) to this division would need."""
+def is_coarse(minutes: Floats, offsets_arcsec: Floats, part: Parts, step_arcsec: float) -> bool:
+    """Whether a line leaves less scatter than readings (n,) to this division would need.
+
+    `part` (n,): the piece of the leg each reading belongs to.
+    """
     if step_arcsec < WORTH_ARCSEC:
         return False
-    design = np.column_stack([np.ones_like(minutes), minutes])
+    origins = np.equal.outer(part, np.unique(part)).astype(float)
+    design = np.column_stack([origins, minutes])
     rest = offsets_arcsec - design @ np.linalg.lstsq(design, offsets_arcsec, rcond=None)[0]
-    freedom = max(minutes.size - 2, 1)
+    freedom = max(minutes.size - design.shape[1], 1)
     return float(np.sqrt(rest @ rest / freedom)) < COARSE_SHARE * step_arcsec
 
 

@@ -20,6 +20,7 @@ Floats = NDArray[np.float64]
 
 CHANCE = 0.001  # that legs which agree leave so much over; a night in a thousand is alarmed falsely
 _ALIKE = float(np.sin(np.deg2rad(10.0)))
+_ANYWHERE_ARCMIN, _WITH_CARE_ARCMIN = 1e4, 40.0
 _MOST_ODD = 2  # legs that can be odd together among others that settle it
 _ONE = np.ones(1)
 
@@ -41,54 +42,70 @@ def contradiction(
     reversed_legs: Sequence[Evidence],
     priors: Sequence[Evidence],
     weight: Floats,
+    about_arcmin: Floats,
 ) -> Contradiction | None:
     """None where all legs agree. `reversed_legs`: the same with north and south exchanged; `priors`
-    on nuisances they share, none on the axis.
-    """  # fmt: skip
+    on nuisances they share, none on the axis; `about_arcmin` (2,): where all are linearised.
+    """
+    compared = _Compared(tuple(priors), about_arcmin)
     plain = [_averaged(leg, weight) for leg in legs]
     turned = [_averaged(leg, weight) for leg in reversed_legs]
     everyone = tuple(range(len(plain)))
-    if _agree(plain, priors):
+    if compared.agree(plain):
         return None
-    odd = _smallest_odd_sets(plain, priors)
+    odd = compared.smallest_odd_sets(plain)
     named = tuple(sorted(set().union(*odd))) if odd else everyone
     left_out: tuple[int, ...] = ()
     if len(odd) == 1 and _spare(_without(plain, odd[0])) > 0:
         left_out = odd[0]
     exchanged = tuple(
-        one for one in named if _agree([*_without(plain, (one,)), turned[one]], priors)
+        one for one in named if compared.agree([*_without(plain, (one,)), turned[one]])
     )
     return Contradiction(named, left_out, exchanged)
 
 
-def _smallest_odd_sets(
-    legs: Sequence[Evidence], priors: Sequence[Evidence]
-) -> list[tuple[int, ...]]:
-    """The smallest sets of legs without which the others, still the more, agree."""
-    for size in range(1, _MOST_ODD + 1):
-        if 2 * size > len(legs):
-            break
-        odd = [
-            chosen
-            for chosen in combinations(range(len(legs)), size)
-            if _agree(_without(legs, chosen), priors)
-        ]
-        if odd:
-            return odd
-    return []
+@dataclass(frozen=True, eq=False)
+class _Compared:
+    """How legs are held against one another."""
+
+    priors: tuple[Evidence, ...]
+    about_arcmin: Floats
+
+    def smallest_odd_sets(self, legs: Sequence[Evidence]) -> list[tuple[int, ...]]:
+        """The smallest sets of legs without which the others, still the more, agree."""
+        for size in range(1, _MOST_ODD + 1):
+            if 2 * size >= len(legs):
+                break
+            odd = [
+                chosen
+                for chosen in combinations(range(len(legs)), size)
+                if self.agree(_without(legs, chosen))
+            ]
+            if odd:
+                return odd
+        return []
+
+    def agree(self, legs: Sequence[Evidence]) -> bool:
+        """Whether one axis explains them.
+
+        Where all are alike, their small differences may show how far the axis is off the other
+        way, as far as a mount that was set up with some care can be.
+        """
+        spare = _spare(legs)
+        if spare <= 0:
+            return True
+        covariance = np.eye(2) * _ANYWHERE_ARCMIN**2
+        if _are_alike(legs):
+            main, other = np.linalg.svd(_directions(legs))[2]
+            covariance = np.outer(main, main) * _ANYWHERE_ARCMIN**2
+            covariance += np.outer(other, other) * _WITH_CARE_ARCMIN**2
+        free = Evidence.prior("set up with care", AXIS, -self.about_arcmin, covariance)
+        found = estimate([*legs, *self.priors, free], _ONE)
+        return float(chdtrc(spare, found.squares.sum())) >= CHANCE
 
 
 def _without(legs: Sequence[Evidence], chosen: Sequence[int]) -> list[Evidence]:
     return [leg for number, leg in enumerate(legs) if number not in chosen]
-
-
-def _agree(legs: Sequence[Evidence], priors: Sequence[Evidence]) -> bool:
-    spare = _spare(legs)
-    if spare <= 0:
-        return True
-    nothing = Evidence.prior("free axis", AXIS, np.zeros(2), np.eye(2) * 1e8)
-    found = estimate([*_one_way(legs), *priors, nothing], _ONE)
-    return float(chdtrc(spare, found.squares.sum())) >= CHANCE
 
 
 def _spare(legs: Sequence[Evidence]) -> int:
@@ -107,21 +124,6 @@ def _are_alike(legs: Sequence[Evidence]) -> bool:
     """All directions within ten degrees of one another, or opposite."""
     ways = _directions(legs)
     return bool(np.abs(ways[:, 0] * ways[0, 1] - ways[:, 1] * ways[0, 0]).max() < _ALIKE)
-
-
-def _one_way(legs: Sequence[Evidence]) -> list[Evidence]:
-    """Where all are alike their small differences are not believed to show the other direction."""
-    if not legs or not _are_alike(legs):
-        return list(legs)
-    main = np.linalg.svd(_directions(legs))[2][0]
-    return [projected(leg, main) for leg in legs]
-
-
-def projected(leg: Evidence, main: Floats) -> Evidence:
-    """The leg with its sensitivity to the axis along `main` (2,) alone."""
-    shows = leg.shows.copy()
-    shows[:, :, :2] = (shows[:, :, :2] @ main)[:, :, np.newaxis] * main
-    return replace(leg, shows=shows)
 
 
 def _averaged(leg: Evidence, weight: Floats) -> Evidence:

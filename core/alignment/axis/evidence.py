@@ -20,6 +20,7 @@ Floats = NDArray[np.float64]
 AZIMUTH, ALTITUDE = "azimuth × cos latitude, arcmin", "altitude, arcmin"
 AXIS = (AZIMUTH, ALTITUDE)
 _MANY = 1e6  # degrees of freedom
+ANGLE = "angle of the reticle, prior standard deviations"
 FLEXURE = tuple(f"flexure {way}, arcsec per g" for way in ("east", "north", "along the sight"))
 
 

@@ -9,9 +9,8 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.axis.contradictions import Contradiction, contradiction, projected
-from core.alignment.axis.displacement import main_direction
-from core.alignment.axis.evidence import ALTITUDE, AXIS, AZIMUTH, FLEXURE, Evidence, estimate
+from core.alignment.axis.contradictions import Contradiction, contradiction
+from core.alignment.axis.evidence import ALTITUDE, ANGLE, AXIS, AZIMUTH, FLEXURE, Evidence, estimate
 from core.alignment.axis.legrate import LegRate
 from core.alignment.axis.priors import Priors
 from core.alignment.combination import IfRight
@@ -56,23 +55,21 @@ class AxisFit:
 
 @dataclass(frozen=True, eq=False)
 class LegSet:
-    """`scale` (2,): from azimuth and altitude error to the sky. `alike`: all legs show one
-    direction of the axis, and their small differences are not believed to show the other. `weight`
-    (g,) of the noise candidates. `numbers`: which of the legs of the night these are.
+    """`scale` (2,): from azimuth and altitude error to the sky. `weight` (g,) of the noise
+    candidates. `numbers`: which of the legs of the night these are.
     """
 
     rates: tuple[LegRate, ...]
     scale: Floats
     priors: Priors
-    alike: bool
     weight: Floats
     numbers: tuple[int, ...]
 
     @classmethod
-    def of(cls, rates: Sequence[LegRate], scale: Floats, priors: Priors, alike: bool) -> LegSet:
+    def of(cls, rates: Sequence[LegRate], scale: Floats, priors: Priors) -> LegSet:
         """All legs; each weighs the noise candidates."""
         weight = weights([rate.log_likelihood for rate in rates])
-        return cls(tuple(rates), scale, priors, alike, weight, tuple(range(len(rates))))
+        return cls(tuple(rates), scale, priors, weight, tuple(range(len(rates))))
 
     def without(self, numbers: Iterable[int]) -> LegSet:
         """The others."""
@@ -90,7 +87,12 @@ class LegSet:
             known = Evidence.prior(
                 "before", AXIS, granted.sky_arcmin - sky, granted.covariance_arcmin2
             )
-            found = estimate([*self._legs(self._axis_rad(sky)), *self._flexure, known], self.weight)
+            axis_rad = self._axis_rad(sky)
+            legs = [
+                rate.shared_evidence(axis_rad, self.scale, bool(self._flexure))
+                for rate in self.rates
+            ]
+            found = estimate([*legs, *self._reticle, *self._flexure, known], self.weight)
             step, covariance, factor = found.of(AXIS)
             sky = sky + step
             if np.abs(step).max() < _SETTLED_ARCMIN:
@@ -98,14 +100,19 @@ class LegSet:
         at = [found.names.index(name) for name in AXIS]
         return AxisFit(self._axis_rad(sky), sky, covariance, factor, found.freedom[at])
 
+    def main_direction(self, axis_rad: Floats) -> Floats:
+        """The direction (2,) on the sky that the legs show best."""
+        total = np.sum(self.information_arcmin2(axis_rad), axis=0)
+        return np.asarray(np.linalg.eigh(total)[1][:, -1])
+
     def contradiction(self, axis_rad: Floats) -> Contradiction | None:
         """Which legs cannot be right together; None where all agree."""
         turned = [
             rate.evidence(axis_rad, self.scale, bool(self._flexure), exchanged=True)
             for rate in self.rates
         ]
-        legs = [rate.evidence(axis_rad, self.scale, bool(self._flexure)) for rate in self.rates]
-        return contradiction(legs, turned, self._flexure, self.weight)
+        about = axis_rad * self.scale * ARCMIN_PER_RAD
+        return contradiction(self._legs(axis_rad), turned, self._flexure, self.weight, about)
 
     def information_arcmin2(self, axis_rad: Floats) -> tuple[Floats, ...]:
         """What each leg (2, 2) alone knows of the axis, were the tube rigid."""
@@ -152,13 +159,15 @@ class LegSet:
         return np.asarray(sky_arcmin / self.scale / ARCMIN_PER_RAD)
 
     def _legs(self, axis_rad: Floats) -> list[Evidence]:
-        legs = [rate.evidence(axis_rad, self.scale, bool(self._flexure)) for rate in self.rates]
-        if not self.alike:
-            return legs
-        shows = np.array([self.weight @ leg.shows[:, 0, :2] for leg in legs])
-        told = np.array([float(self.weight @ (1.0 / leg.covariance[:, 0, 0])) for leg in legs])
-        main = main_direction(shows, told)
-        return [projected(leg, main) for leg in legs]
+        """Each by itself, what its reticle may leak in its own error."""
+        return [rate.evidence(axis_rad, self.scale, bool(self._flexure)) for rate in self.rates]
+
+    @cached_property
+    def _reticle(self) -> list[Evidence]:
+        """What is known of its angle beforehand, in its own standard deviations."""
+        if self.priors.angle_sigma_deg <= 0.0:
+            return []
+        return [Evidence.prior("reticle", (ANGLE,), np.zeros(1), np.eye(1))]
 
     @cached_property
     def _flexure(self) -> list[Evidence]:

@@ -1,4 +1,4 @@
-"""Motions of a leg's star that are no drift of the axis, as columns with a prior of one.
+"""Motions of a leg's star that are no drift of the axis.
 
 Each column is a motion north in arcsec for one standard deviation of its cause: the field's slow
 wander, what a turned reticle leaks from east into north. Fitted together with the drift, they widen
@@ -22,20 +22,27 @@ _DEGREE = 10  # of polynomials for the slow motions: the rest turns too quickly 
 _WORM_PERIODS_S = np.array([240.0, 300.0, 360.0, 420.0, 480.0, 600.0, 720.0])  # common practice
 
 
-def nuisance_columns(groups: Groups, path: Path, axis_rad: Floats, priors: Priors) -> Floats:
-    """Columns (k, m), arcsec per standard deviation; those of the angle of the reticle first.
+def leak_column(groups: Groups, path: Path, axis_rad: Floats, priors: Priors) -> Floats:
+    """What a reticle turned by its standard deviation leaks into north (k,), arcsec.
 
-    Where every reading has its east offset the leak of a turned reticle follows from it; else from
-    the east drift that the axis itself causes, and a periodic error nobody saw.
+    Where every reading has its east offset that is what leaks; else the east drift that the axis
+    itself causes (a periodic error that nobody saw is in `slow_columns`).
     """
-    east, is_seen = groups.east_arcsec, groups.east_arcsec is not None
-    if east is None:
-        east = path.east_arcsec(axis_rad)
-    leak = float(np.deg2rad(priors.angle_sigma_deg)) * (east - np.mean(east))
-    columns = [leak] if priors.angle_sigma_deg > 0.0 else []
-    return np.column_stack(
-        [*columns, _modes(groups.utc_s, slow_covariance(groups.utc_s, priors, is_seen))]
-    )
+    east = path.east_arcsec(axis_rad) if groups.east_arcsec is None else groups.east_arcsec
+    return np.asarray(np.deg2rad(priors.angle_sigma_deg) * (east - np.mean(east)))
+
+
+def slow_columns(groups: Groups, priors: Priors) -> Floats:
+    """Slow motions (k, m), each with a prior of one: the wander, and a periodic error unseen."""
+    slow = slow_covariance(groups.utc_s, priors, groups.east_arcsec is not None)
+    return _modes(groups.utc_s, slow)
+
+
+def nuisance_columns(groups: Groups, path: Path, axis_rad: Floats, priors: Priors) -> Floats:
+    """All of them (k, m) for one leg by itself, the leak of the reticle first if there is any."""
+    leak = leak_column(groups, path, axis_rad, priors)
+    own = [leak] if priors.angle_sigma_deg > 0.0 else []
+    return np.column_stack([*own, slow_columns(groups, priors)])
 
 
 def slow_covariance(utc_s: Floats, priors: Priors, east_is_seen: bool) -> Floats:

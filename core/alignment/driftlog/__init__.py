@@ -10,7 +10,8 @@ Then a line of column names and the readings:
     leg,utc,ra_deg,dec_deg,north_arcsec[,east_arcsec][,sigma_arcsec]
 
 `leg`: any label; `utc`: ISO 8601, without an offset it is UTC; `ra_deg`, `dec_deg`: ICRS place of
-the star; offsets from any origin fixed within the leg. Columns may stand in any order and others
+the star; offsets from any origin fixed within the leg, north towards the pole of the mount’s own
+axis, as the hand control moves a star, east at right angles to it. Columns may stand in any order and others
 may stand among them. Separators are comma, semicolon or tab; with the latter two a comma may be the
 decimal sign. Meaning is taken strictly: a line that cannot be used is reported with its reason.
 """

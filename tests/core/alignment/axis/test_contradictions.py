@@ -78,7 +78,7 @@ def test_a_pair_against_another_names_all_four(seed):
 @pytest.mark.parametrize("seed", range(4))
 def test_of_two_on_the_meridian_that_disagree_the_one_in_the_east_is_not_named(seed):
     made, legs = night(seed, (MERIDIAN, EAST, MERIDIAN))
-    moved = legs[2].north_arcsec + 0.03 * (legs[2].utc_s - legs[2].utc_s[0])  # another star
+    moved = legs[2].north_arcsec + 0.1 * (legs[2].utc_s - legs[2].utc_s[0])  # another star
     legs[2] = replace(legs[2], north_arcsec=moved)
     solution = solve(legs, made.site, made.air)
     assert solution.contradicting_labels == ("1", "3")
@@ -98,4 +98,27 @@ def test_legs_that_agree_are_hardly_ever_alarmed_about():
         made, legs = night(seed, (MERIDIAN, EAST, MERIDIAN, WEST), axis)
         alarms += solve(legs, made.site, made.air).contradiction is not None
     assert CHANCE <= 0.01
+    assert alarms <= 1
+
+
+@pytest.mark.parametrize("apart_deg", [4.0, 8.0, 12.0])
+def test_stars_a_few_degrees_apart_may_differ_as_the_axis_lets_them(apart_deg):
+    # Far off the axis the small difference of their hour angles alone changes the drift.
+    alarms = 0
+    for seed in range(25):
+        rng = np.random.default_rng(1000 + seed)
+        first = rng.uniform(-60.0, 60.0)
+        ranges = tuple((angle - 0.5, angle + 0.5) for angle in (first, first + apart_deg))
+        made, legs = night(seed, ranges, rng.uniform(-60.0, 60.0, 2))
+        solution = solve(legs, made.site, made.air)
+        alarms += solution.contradiction is not None
+        one = solution.combination
+        if one is not None:
+            truth = (
+                one.azimuth_weight
+                * made.azimuth_error_arcmin
+                * np.cos(np.deg2rad(made.site.latitude_deg))
+                + one.altitude_weight * made.altitude_error_arcmin
+            )
+            assert abs(truth - one.value_arcmin) < 3.0 * one.half_width_arcmin
     assert alarms <= 1

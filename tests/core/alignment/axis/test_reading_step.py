@@ -59,7 +59,7 @@ def brute_force(minutes, offsets, step, scatter, rates, origins):
 def test_exactly_rounded_readings_allow_what_all_their_limits_allow(rate):
     minutes = np.arange(0.0, 10.0, 0.25)
     offsets = 10.0 * np.round((rate * minutes + 2.3) / 10.0)
-    assert is_coarse(minutes, offsets, 10.0)
+    assert is_coarse(minutes, offsets, np.zeros(minutes.size, dtype=np.intp), 10.0)
     nothing = np.zeros(minutes.size)
     mean, variance = rate_of_rounded(
         minutes, offsets, nothing, np.zeros(minutes.size, dtype=np.intp), 10.0
@@ -76,8 +76,8 @@ def test_ordinary_readings_are_not_taken_for_coarse_ones():
     rng = np.random.default_rng(2)
     minutes = np.arange(0.0, 6.0, 1.0 / 30.0)
     offsets = np.round(0.7 * rng.normal(size=minutes.size), 1)
-    assert not is_coarse(minutes, offsets, 0.1)
-    assert not is_coarse(minutes, np.round(offsets), 1.0)
+    assert not is_coarse(minutes, offsets, np.zeros(minutes.size, dtype=np.intp), 0.1)
+    assert not is_coarse(minutes, np.round(offsets), np.zeros(minutes.size, dtype=np.intp), 1.0)
 
 
 @pytest.mark.parametrize("division", [1.0, 5.0, 10.0])
