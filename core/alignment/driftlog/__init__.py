@@ -11,9 +11,10 @@ Then a line of column names and the readings:
 
 `leg`: any label; `utc`: ISO 8601, without an offset it is UTC; `ra_deg`, `dec_deg`: ICRS place of
 the star; offsets from any origin fixed within the leg, north towards the pole of the mount’s own
-axis, as the hand control moves a star, east at right angles to it. Columns may stand in any order and others
-may stand among them. Separators are comma, semicolon or tab; with the latter two a comma may be the
-decimal sign. Meaning is taken strictly: a line that cannot be used is reported with its reason.
+axis, as the hand control moves a star, east at right angles to it. Columns may stand in any order
+and others may stand among them. Separators are comma, semicolon or tab; with the latter two a comma
+may be the decimal sign. Meaning is taken strictly: a line that cannot be used is reported with its
+reason.
 """
 
 from core.alignment.driftlog.files import MAX_BYTES, read_file
