@@ -4717,8 +4717,13 @@
   </message>
   <message>
    <location filename="app/pages/rotation/skymaps.py" />
-   <source>{sign}{rate:.4g}°/h</source>
-   <translation>{sign}{rate:.4g}°/h</translation>
+   <source>more than {rate:,.0f}°/h</source>
+   <translation>mehr als {rate:,.0f}°/h</translation>
+  </message>
+  <message>
+   <location filename="app/pages/rotation/skymaps.py" />
+   <source>{sign}{rate:.6g}°/h</source>
+   <translation>{sign}{rate:.6g}°/h</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
