@@ -8427,6 +8427,11 @@
   </message>
   <message>
    <location filename="core/alignment/budget/tolerance.py" />
+   <source>a shorter exposure or a guide star nearer to the target</source>
+   <translation>eine kürzere Belichtung oder einen Leitstern näher am Ziel</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/budget/tolerance.py" />
    <source>a shorter exposure or guiding</source>
    <translation>eine kürzere Belichtung oder Guiding</translation>
   </message>
