@@ -4812,8 +4812,13 @@
   </message>
   <message>
    <location filename="app/pages/rotation/skymaps.py" />
-   <source>{sign}{rate:.4g}°/h</source>
-   <translation>{sign}{rate:.4g}°/h</translation>
+   <source>more than {rate:,.0f}°/h</source>
+   <translation>mehr als {rate:,.0f}°/h</translation>
+  </message>
+  <message>
+   <location filename="app/pages/rotation/skymaps.py" />
+   <source>{sign}{rate:.6g}°/h</source>
+   <translation>{sign}{rate:.6g}°/h</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
@@ -8569,6 +8574,11 @@
    <location filename="core/alignment/budget/tolerance.py" />
    <source>a shorter exposure</source>
    <translation>eine kürzere Belichtung</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/budget/tolerance.py" />
+   <source>a shorter exposure or a guide star nearer to the target</source>
+   <translation>eine kürzere Belichtung oder einen Leitstern näher am Ziel</translation>
   </message>
   <message>
    <location filename="core/alignment/budget/tolerance.py" />
