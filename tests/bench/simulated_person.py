@@ -5,15 +5,16 @@ from __future__ import annotations
 import numpy as np
 
 from core.alignment.adjustment import Base, Turn, TurnAccuracy, known_after
+from core.alignment.axis.priors import USUAL
 from core.alignment.claim import Claim, claim
 from core.alignment.driftlog import Leg
-from core.alignment.expectation import Watching, direction_shown
+from core.alignment.expectation import Watching, direction_shown, flexure_arcmin
 from core.alignment.geometry import ARCMIN_PER_RAD, axis_north_end, observed_direction
 from core.alignment.judgement import Next, judge
 from core.alignment.knowledge import AxisKnowledge
 from core.alignment.solution import Solution, solve
 from core.alignment.starchoice import Choice, rank
-from core.alignment.steering import SEEN_TURN, TurnUnseen, turn_seen
+from core.alignment.steering import SEEN_TURN, TurnUnseen, seen_accuracy, turn_seen
 from core.sky.catalogue import StarNow, load
 from core.sky.place import hour_angle_and_declination
 from core.sky.refraction import Refraction
@@ -47,23 +48,31 @@ def guided(seed: int, steered: bool, trouble: Trouble = REAL) -> Night:
     legs: list[Leg] = []
     information = np.zeros((2, 2))
     while night.watched_min < LONGEST_MIN:
-        night.take(_ranked(night, information)[0].now)
+        night.take(_ranked(night, information, steered)[0].now)
         leg, solution, step = _watch(night, legs, before, accuracy, steered)
         legs.append(leg)
         information = sum(solution.information_arcmin2, solution.before_information_arcmin2)
         if step is Next.TURN:
             before = _turn(night, solution, steered)
             legs, information = [], np.linalg.inv(before.covariance_arcmin2)
-            step = judge(before, None, POLE, TARGET_ARCMIN, accuracy).next
+            step = _judged(night, before, None, accuracy)
         if step is Next.GOOD_ENOUGH:
             night.claimed = True
             break
     return night
 
 
-def _ranked(night: Night, information: np.ndarray) -> list[Choice]:
+def _judged(
+    night: Night, known: AxisKnowledge, shown: np.ndarray | None, accuracy: TurnAccuracy
+) -> Next:
+    flexure = flexure_arcmin(USUAL, night.site.latitude_deg)
+    return judge(known, shown, POLE, TARGET_ARCMIN, accuracy, flexure).next
+
+
+def _ranked(night: Night, information: np.ndarray, with_east: bool) -> list[Choice]:
     """The program's list of stars, the best first."""
-    return rank(night.up(), night.site, information, Watching(NOISE_ARCSEC), TARGET_ARCMIN)
+    watching = Watching(NOISE_ARCSEC, east_is_seen=with_east)
+    return rank(night.up(), night.site, information, watching, TARGET_ARCMIN)
 
 
 def _watch(
@@ -81,7 +90,7 @@ def _watch(
     while True:
         leg = _first(whole, number)
         solution = solve([*legs, leg], night.site, night.air, before)
-        step = judge(solution.knowledge, shown, POLE, TARGET_ARCMIN, accuracy).next
+        step = _judged(night, solution.knowledge, shown, accuracy)
         more = max(MORE_READINGS, number // 12)
         if step is not Next.WATCH_ON or number + more > whole.utc_s.size:
             break
@@ -109,21 +118,27 @@ def _turn(night: Night, solution: Solution, steered: bool) -> AxisKnowledge:
     scale = np.array([np.cos(np.deg2rad(night.site.latitude_deg)), 1.0])
     known = solution.knowledge
     wanted = -known.sky_arcmin / scale
-    _note_sides(night, wanted, 1.96 * np.sqrt(np.diag(known.covariance_arcmin2)) / scale)
+    _note_sides(night, wanted, known, scale)
     seen = None
     if steered and _find_showing_star(night, known):
+        star = _star_and_axis(night, known, night.view.now, night.utc_s)
         seen = _steer(night, known, wanted)
     else:
         _approach(night, wanted)
     night.end_turn()
     if seen is None:
         return known_after(known, Turn(*wanted), night.site, Base(), TurnAccuracy())
-    return known_after(known, Turn(*seen), night.site, Base(), SEEN_TURN)
+    accuracy = seen_accuracy(*star, Turn(*seen), night.site, Base(), USUAL)
+    return known_after(known, Turn(*seen), night.site, Base(), accuracy)
 
 
-def _note_sides(night: Night, wanted: np.ndarray, half_width: np.ndarray) -> None:
+def _note_sides(
+    night: Night, wanted: np.ndarray, known: AxisKnowledge, scale: np.ndarray
+) -> None:
+    factor = known.interval_factor
+    half_width = factor * np.sqrt(np.diag(known.covariance_arcmin2)) / scale
     pairs = zip(wanted, half_width, strict=True)
-    sure = np.array([claim(*pair) is Claim.SURE for pair in pairs])
+    sure = np.array([claim(*pair, factor) is Claim.SURE for pair in pairs])
     night.sides += int(np.sum(sure))
     wrong = np.sign(wanted) == np.sign(night.telescope.mount.errors_arcmin)
     night.wrong_sides += int(np.sum(sure & wrong))
@@ -145,7 +160,7 @@ def _find_showing_star(night: Night, known: AxisKnowledge) -> bool:
     if _shows(night, known, night.view.now):
         return True
     information = np.linalg.inv(known.covariance_arcmin2)
-    for choice in _ranked(night, information):
+    for choice in _ranked(night, information, with_east=True):
         if _shows(night, known, choice.now):
             night.take(choice.now)
             night.utc_s += ANCHOR_S
@@ -186,18 +201,25 @@ def _seen(
     night: Night, known: AxisKnowledge, now: StarNow, begun_s: float, shift_arcsec: np.ndarray
 ) -> np.ndarray | None:
     """The program's answer to a star's shift (2,) east and north since the turn was begun."""
+    shift = float(shift_arcsec[1]), float(shift_arcsec[0])
+    try:
+        turn = turn_seen(*_star_and_axis(night, known, now, begun_s), shift, night.site, Base())
+    except TurnUnseen:
+        return None
+    return np.array([turn.azimuth_arcmin, turn.altitude_arcmin])
+
+
+def _star_and_axis(
+    night: Night, known: AxisKnowledge, now: StarNow, begun_s: float
+) -> tuple[np.ndarray, np.ndarray]:
+    """Where the program believes the star and the north end of the axis to be, before a turn."""
     latitude = float(np.deg2rad(night.site.latitude_deg))
     ra_deg, dec_deg = load().at_epoch(now.star, begun_s)
     place = hour_angle_and_declination(ra_deg, dec_deg, night.site, np.array([begun_s]))
     star = observed_direction(*place, latitude, Refraction.of(night.air))[0]
     azimuth, altitude = known.sky_arcmin / ARCMIN_PER_RAD
     axis = axis_north_end(latitude, float(azimuth) / np.cos(latitude), float(altitude))
-    shift = float(shift_arcsec[1]), float(shift_arcsec[0])
-    try:
-        turn = turn_seen(star, axis, shift, night.site, Base())
-    except TurnUnseen:
-        return None
-    return np.array([turn.azimuth_arcmin, turn.altitude_arcmin])
+    return star, axis
 
 
 def _places(night: Night, seconds: float) -> np.ndarray:

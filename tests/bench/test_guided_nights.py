@@ -10,9 +10,9 @@ from functools import cache
 
 import numpy as np
 import pytest
-from scipy.stats import binom, norm
+from scipy.stats import binom
 
-from core.alignment.claim import SURE_HALF_WIDTHS
+from core.alignment.claim import WRONG_SIDE
 from tests.bench.floor import floor_minutes
 from tests.bench.simulated_nights import EASY, REAL, TARGET_ARCMIN
 from tests.bench.simulated_person import classical, guided
@@ -75,8 +75,8 @@ def test_what_is_called_good_enough_is_within(name):
 @pytest.mark.parametrize("name", GUIDED)
 def test_sides_are_claimed_as_rightly_as_is_promised(name):
     claims = sum(one.sides for one in nights(name))
-    promised = norm.sf(1.96 * SURE_HALF_WIDTHS)  # even with the axis on its aim
-    assert sum(one.wrong_sides for one in nights(name)) <= binom.ppf(0.99, claims, promised)
+    promised = binom.ppf(0.99, claims, WRONG_SIDE)
+    assert sum(one.wrong_sides for one in nights(name)) <= promised
 
 
 def test_easy_nights_go_fast():
