@@ -90,8 +90,9 @@ def test_what_was_known_is_moved_and_widened_by_the_hand():
     site = Site(60.0, 0.0)
     after = known_after(known, Turn(-40.0, 10.0), site, LEVEL, TurnAccuracy(0.1, 0.5))
     assert after.sky_arcmin == pytest.approx([0.0, 0.0], abs=0.01)  # 40′ of azimuth are 20′ there
+    lean = np.deg2rad(1.25)  # of a base that nobody measured: each bolt moves the axis across
     assert np.diag(after.covariance_arcmin2) == pytest.approx(
-        [0.25 + 2.0**2 + 0.25**2, 0.16 + 1.0**2 + 0.5**2]
+        [0.25 + 2.0**2 + 0.25**2 + (lean * 10.0) ** 2, 0.16 + 1.0**2 + 0.5**2 + (lean * 20.0) ** 2]
     )
 
 
