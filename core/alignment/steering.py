@@ -63,13 +63,16 @@ def seen_accuracy(
     """How well that turn is known: a turned reticle lets each bolt leak into the other.
 
     The shift seen is turned by an angle of the standard deviation in `priors`, its length known as
-    well as the scale is, and both its ends as well as readings are; the base may lean.
+    well as the scale is, and both its ends as well as readings are; the drive's periodic error has
+    moved the star east or west meanwhile (the root mean square of the difference of two phases is
+    its amplitude); the base may lean.
     """
     made = np.array([turn.azimuth_arcmin, turn.altitude_arcmin])
     shift, slopes = _linearised(seen, axis, made, site, base)
     across = np.deg2rad(priors.angle_sigma_deg) * np.array([shift[1], -shift[0]])
     along = _SCALE_SHARE * shift
-    errors = np.column_stack([across, along, np.sqrt(2.0) * _SPOT_ARCSEC * np.eye(2)])
+    drive = np.array([0.0, priors.periodic_error_arcsec])
+    errors = np.column_stack([across, along, drive, np.sqrt(2.0) * _SPOT_ARCSEC * np.eye(2)])
     scale = max(float(np.cos(np.deg2rad(site.latitude_deg))), 0.02)
     parts = np.diag([scale, 1.0]) @ np.linalg.solve(slopes, errors)
     leans = [_by_leaning(seen, axis, shift, made, site, base, way) for way in (0.0, 90.0)]
