@@ -137,10 +137,11 @@ def solve(
     grid = NoiseGrid.for_durations([float(np.ptp(leg.groups.utc_s)) for leg in stepped])
     rates = [leg_rate(leg, axis, grid, priors) for leg in _each(stepped, breathe)]
     whole = LegSet.of(rates, scale, priors)
-    start = whole.settled(axis, _NOTHING_GRANTED)
+    granted = _SET_UP_WITH_CARE if alike else _NOTHING_GRANTED
+    start = whole.settled(axis, granted)
     contradiction = whole.contradiction(start.axis_rad)
     chosen = whole if contradiction is None else whole.without(contradiction.left_out)
-    fit = start if chosen is whole else chosen.settled(start.axis_rad, _NOTHING_GRANTED)
+    fit = start if chosen is whole else chosen.settled(start.axis_rad, granted)
     dropped = False
     if before is not None:
         dropped = before.disagreement(_widened(fit)) > _CONTRADICTION
@@ -149,9 +150,9 @@ def solve(
         notes = (Note(_UNEXPECTED, say(_CONTRADICTED)), *notes)
     if before is not None:
         fit = chosen.settled(fit.axis_rad, before)
-    trends = tuple(
-        trend(rate, fit.axis_rad, whole.weight, grid, priors) for rate in _each(rates, breathe)
-    )
+    is_open = contradiction is not None and not contradiction.left_out
+    about = np.zeros(2) if is_open else fit.axis_rad  # such legs tell no axis to bend about
+    trends = tuple(trend(rate, about, whole.weight, grid, priors) for rate in _each(rates, breathe))
     if contradiction is not None:
         notes = (contradiction_note(contradiction, trends), *notes)
     return _Told(site, air, before, priors, trends, notes, contradiction).solution(chosen, fit)

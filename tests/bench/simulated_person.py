@@ -132,9 +132,7 @@ def _turn(night: Night, solution: Solution, steered: bool) -> AxisKnowledge:
     return known_after(known, Turn(*seen), night.site, Base(), accuracy)
 
 
-def _note_sides(
-    night: Night, wanted: np.ndarray, known: AxisKnowledge, scale: np.ndarray
-) -> None:
+def _note_sides(night: Night, wanted: np.ndarray, known: AxisKnowledge, scale: np.ndarray) -> None:
     factor = known.interval_factor
     half_width = factor * np.sqrt(np.diag(known.covariance_arcmin2)) / scale
     pairs = zip(wanted, half_width, strict=True)

@@ -49,6 +49,7 @@ def test_of_two_legs_of_one_star_drifting_both_ways_no_error_is_told(seed):
     assert "contradict" in advice.azimuth
     assert not advice.azimuth_turn
     assert any("no error of the axis is told" in limit for limit in advice.limits)
+    assert not any(note.code == "bends" for note in solution.notes)
     assert minutes_left(solution, "2", 1.0).minutes is None
 
 
