@@ -16,7 +16,7 @@ from core.alignment.knowledge import AxisKnowledge
 Floats = NDArray[np.float64]
 
 _HAND_SHARE = 0.35  # of the target: what the hand may add in the last turn
-_FINEST_SHARE = 0.55  # of the target: what the last measurement must reach
+_FINEST_SHARE = 0.48  # of the target: what the last measurement must reach to be sure of it
 _NEAR_FLEXURE = 1.5  # of the variance that flexure leaves: to measure better takes for ever
 _WORTHWHILE = 0.03  # gain in chance that is worth a turn of the bolts
 _MANY = 200.0  # degrees of freedom: more, and Student's t is normal for our purpose
@@ -117,7 +117,7 @@ def judge(
         return Judgement(Next.OTHER_STAR, chance)
     open_along = float(watched_shows @ covariance @ watched_shows)
     open_across = float(variance.sum()) - open_along
-    is_done = open_along <= 0.5 * wanted and open_across > open_along
+    is_done = open_along <= 0.5 * wanted and open_across > max(open_along, 0.5 * wanted)
     return Judgement(Next.OTHER_STAR if is_done else Next.WATCH_ON, chance)
 
 
