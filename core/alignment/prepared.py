@@ -10,7 +10,11 @@ from numpy.typing import NDArray
 
 from core.alignment.axis.nuisances import nuisance_columns
 from core.alignment.axis.priors import Priors
-from core.alignment.axis.readingstep import NEVER_CHANGED_ARCSEC, reading_step_arcsec
+from core.alignment.axis.readingstep import (
+    FEWEST_READINGS,
+    NEVER_CHANGED_ARCSEC,
+    reading_step_arcsec,
+)
 from core.alignment.driftlog import Leg
 from core.alignment.groups import Groups, group
 from core.alignment.gusts import set_aside
@@ -58,6 +62,11 @@ class PreparedLeg:
         return replace(self, groups=groups, path=self.track.path(groups.utc_s), steps=steps)
 
 
+def _may_be_rounded(leg: Leg) -> bool:
+    """A few readings show no division, and what is stated of their error then has to do."""
+    return leg.sigma_arcsec is None or leg.utc_s.size >= FEWEST_READINGS
+
+
 def reading_steps_arcsec(legs: Sequence[Leg], priors: Priors) -> list[float]:
     """The division each leg was read to: as stated, else as found in its readings.
 
@@ -65,7 +74,7 @@ def reading_steps_arcsec(legs: Sequence[Leg], priors: Priors) -> list[float]:
     """
     if priors.reading_step_arcsec is not None:
         return [priors.reading_step_arcsec] * len(legs)
-    found = [reading_step_arcsec(leg.north_arcsec) for leg in legs]
+    found = [reading_step_arcsec(leg.north_arcsec) if _may_be_rounded(leg) else 0.0 for leg in legs]
     told = [step for step in found if step is not None]
     otherwise = max(told) if told and max(told) > 0.0 else NEVER_CHANGED_ARCSEC
     return [otherwise if step is None else step for step in found]

@@ -11,7 +11,8 @@ _SAME_ARCSEC = 1e-7  # nearer offsets are one value that arithmetic has blurred
 _OFF_LATTICE = 0.04  # of a division: written figures are rounded themselves
 _WRITTEN_ARCSEC = 0.006  # half of a hundredth, as figures are mostly written
 _COARSER = 2.5
-_FEWEST_READINGS, _MOST_MOVED, _USUAL = 8, 0.55, 0.85
+FEWEST_READINGS = 5  # fewer may stand on any lattice by chance
+_FEWEST_FOR_PLATEAUS, _MOST_MOVED, _USUAL = 8, 0.55, 0.85
 _FEWEST_STRIDES = 2  # from reading to reading, in divisions: an even drift has but one
 NEVER_CHANGED_ARCSEC = 10.0  # a reticle nobody told the division of; common practice, no source
 
@@ -27,6 +28,8 @@ def reading_step_arcsec(offset_arcsec: Floats) -> float | None:
     offsets = np.asarray(offset_arcsec, dtype=float)
     if float(np.ptp(offsets)) <= _SAME_ARCSEC:
         return None
+    if offsets.size < FEWEST_READINGS:
+        return 0.0
     written, stride = _lattice(offsets), _plateau(offsets)
     return stride if stride > _COARSER * written else written
 
@@ -53,7 +56,7 @@ def _plateau(offsets: Floats) -> float:
     """The usual stride where readings mostly repeat the one before; 0 where they do not."""
     stride = np.abs(np.diff(offsets))
     moved = stride[stride > _SAME_ARCSEC]
-    if offsets.size < _FEWEST_READINGS or moved.size > _MOST_MOVED * stride.size:
+    if offsets.size < _FEWEST_FOR_PLATEAUS or moved.size > _MOST_MOVED * stride.size:
         return 0.0
     return float(np.quantile(moved, _USUAL))
 

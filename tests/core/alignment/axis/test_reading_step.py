@@ -46,6 +46,12 @@ def test_readings_that_never_change_are_as_coarse_as_the_others_of_the_night():
     assert reading_steps_arcsec([still, moving], stated) == [2.0, 2.0]
 
 
+def test_a_drift_told_by_two_readings_has_no_division():
+    two = Leg("a", 0.0, 0.0, np.array([0.0, 300.0]), np.array([0.0, 40.0]), None, np.ones(2))
+    still = Leg("b", 0.0, 0.0, np.array([0.0, 300.0]), np.zeros(2), None, np.ones(2))
+    assert reading_steps_arcsec([two, still], USUAL) == [0.0, 0.0]
+
+
 def brute_force(minutes, offsets, step, scatter, rates, origins):
     """Mean and variance of the rate by every line within half a division of every reading."""
     line = origins[:, None, None] + rates[None, :, None] * (minutes - minutes.mean())
