@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.adjustment import TurnAccuracy
+from core.alignment.claim import NORMAL_95
 from core.alignment.goal import Reached, reached
 from core.alignment.knowledge import AxisKnowledge
 
@@ -102,7 +103,7 @@ def judge(
     if reached(chance) is Reached.WITHIN:
         return Judgement(Next.GOOD_ENOUGH, chance)
     error = known.sky_arcmin - aim_arcmin
-    covariance = known.covariance_arcmin2
+    covariance = known.covariance_arcmin2 * _widening(known.freedom)
     variance = np.diag(covariance)
     one_go = _HAND_SHARE * target_arcmin / accuracy.relative
     is_far = float(np.sqrt(error @ error + variance.sum())) > one_go
@@ -118,6 +119,13 @@ def judge(
     open_across = float(variance.sum()) - open_along
     is_done = open_along <= 0.5 * wanted and open_across > max(open_along, 0.5 * wanted)
     return Judgement(Next.OTHER_STAR if is_done else Next.WATCH_ON, chance)
+
+
+def _widening(freedom: float) -> float:
+    """Of variances, so that normal half-widths become Student's."""
+    from scipy.special import stdtrit
+
+    return float(stdtrit(freedom, 0.975) / NORMAL_95) ** 2
 
 
 def _turn_helps(
