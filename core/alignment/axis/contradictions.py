@@ -21,6 +21,7 @@ Floats = NDArray[np.float64]
 CHANCE = 0.001  # that legs which agree leave so much over; a night in a thousand is alarmed falsely
 _ALIKE = float(np.sin(np.deg2rad(10.0)))
 _ANYWHERE_ARCMIN, _WITH_CARE_ARCMIN = 1e4, 40.0
+_MOST_FOR_PAIRS = 12  # legs: the pairs of more would take seconds
 _MOST_ODD = 2  # legs that can be odd together among others that settle it
 _ONE = np.ones(1)
 
@@ -74,7 +75,7 @@ class _Compared:
     def smallest_odd_sets(self, legs: Sequence[Evidence]) -> list[tuple[int, ...]]:
         """The smallest sets of legs without which the others, still the more, agree."""
         for size in range(1, _MOST_ODD + 1):
-            if 2 * size >= len(legs):
+            if 2 * size >= len(legs) or (size > 1 and len(legs) > _MOST_FOR_PAIRS):
                 break
             odd = [
                 chosen
