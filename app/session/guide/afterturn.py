@@ -16,6 +16,7 @@ from core.sky.site import Site
 
 UNEXPECTED = "unexpected axis"  # the code of the note in a solution
 FITS = 12.0  # χ² with two degrees of freedom: one in 400 by chance
+MUCH_BETTER, AT_MOST = 0.2, 30.0
 TINY_ARCMIN = 1.0
 
 
@@ -41,9 +42,11 @@ def surprise(solution: Solution, made: TurnMade | None, site: Site) -> Surprise 
     if not any(note.code == UNEXPECTED for note in solution.notes):
         return None
     turn, now = made.turn, solution.knowledge
+    told = made.expected(site)
+    unlike = 0.0 if told is None else told.disagreement(now)
     for words, opposite in _opposites(turn):
         expected = made.expected_of(opposite, site)
-        if expected is not None and expected.disagreement(now) < FITS:
+        if expected is not None and _fits(expected.disagreement(now), unlike):
             return Surprise(Mishap.OTHER_WAY, _other_way(words, made.was, now))
     return Surprise(
         Mishap.MOVED,
@@ -53,6 +56,11 @@ def surprise(solution: Solution, made: TurnMade | None, site: Site) -> Surprise 
             "no longer used."
         ),
     )
+
+
+def _fits(disagreement: float, as_told: float) -> bool:
+    """By itself, or, where few readings make every χ² large, far better than the turn as told."""
+    return disagreement < FITS or disagreement < min(MUCH_BETTER * as_told, AT_MOST)
 
 
 def _opposites(turn: Turn) -> list[tuple[str, Turn]]:
