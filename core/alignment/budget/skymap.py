@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy.sparse import csr_array
 
 from core.alignment.budget.axispatch import AxisPatch
 from core.alignment.budget.field import Exposures
@@ -109,7 +110,7 @@ def _drawn(sky: Sky, edge_rad: float, fine: Floats) -> Floats:
     def between(values: Floats) -> Floats:
         grid = np.zeros_like(north)
         grid[near] = values
-        return np.asarray(weights @ grid @ weights.T)
+        return np.asarray(weights @ (weights @ grid.T).T)
 
     divisor = np.maximum(between(tamer[is_plain]), _LEAST)
     drawn = np.stack([between(square) for square in squares])  # smooth also where smear vanishes
@@ -156,7 +157,7 @@ def _tamer(sky: Sky, exposures: Exposures) -> Floats:
     return np.where(gap > _room_rad(sky), tamer, 0.0)
 
 
-def _local(nodes: Floats, wanted: Floats) -> Floats:
+def _local(nodes: Floats, wanted: Floats) -> csr_array:
     """Weights (w, n) of Lagrange interpolation through the six even nodes around each place."""
     place = (wanted - nodes[0]) / (nodes[1] - nodes[0])
     first = np.clip(np.floor(place).astype(int) - _REACH + 1, 0, nodes.size - 2 * _REACH)
@@ -166,4 +167,4 @@ def _local(nodes: Floats, wanted: Floats) -> Floats:
         rest = others[others != own]
         apart = (place - first)[:, np.newaxis] - rest
         weights[np.arange(wanted.size), first + own] = np.prod(apart / (own - rest), axis=1)
-    return weights
+    return csr_array(weights)
