@@ -18,6 +18,7 @@ Floats = NDArray[np.float64]
 _HAND_SHARE = 0.35  # of the target: what the hand may add in the last turn
 _FINEST_SHARE = 0.48  # of the target: what the last measurement must reach to be sure of it
 _NEAR_FLEXURE = 1.5  # of the variance that flexure leaves: to measure better takes for ever
+_LONG_MIN, _ONE_SIDED = 8.0, 25.0  # so long on one star, and of variances: the other comes anyway
 _WORTHWHILE = 0.03  # gain in chance that is worth a turn of the bolts
 _MANY = 200.0  # degrees of freedom: more, and Student's t is normal for our purpose
 _SIZES = 48
@@ -90,6 +91,7 @@ def judge(
     target_arcmin: float,
     accuracy: TurnAccuracy,
     flexure_arcmin: float = 0.0,
+    watched_min: float = 0.0,
 ) -> Judgement:
     """The next thing to do.
 
@@ -97,7 +99,8 @@ def judge(
     legs. `aim_arcmin` (2,): where the axis is wanted on the sky, from the true pole. The hand errs
     by a share of the turn, so an axis far off takes two turns: a quick one, measured just well
     enough to bring the second within what the hand may add, and a fine one. `flexure_arcmin`: what
-    a yielding tube leaves of either error however long one watches.
+    a yielding tube leaves of either error however long one watches. `watched_min`: minutes on the
+    star under way; one that shows nothing new for long is left for one that shows the other error.
     """
     chance = chance_within(known, aim_arcmin, target_arcmin)
     if reached(chance) is Reached.WITHIN:
@@ -117,7 +120,9 @@ def judge(
         return Judgement(Next.OTHER_STAR, chance)
     open_along = float(watched_shows @ covariance @ watched_shows)
     open_across = float(variance.sum()) - open_along
-    is_done = open_along <= 0.5 * wanted and open_across > max(open_along, 0.5 * wanted)
+    is_told = open_along <= 0.5 * wanted and open_across > max(open_along, 0.5 * wanted)
+    is_long = watched_min > _LONG_MIN and open_across > _ONE_SIDED * open_along
+    is_done = is_told or is_long
     return Judgement(Next.OTHER_STAR if is_done else Next.WATCH_ON, chance)
 
 

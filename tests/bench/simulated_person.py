@@ -63,10 +63,14 @@ def guided(seed: int, steered: bool, trouble: Trouble = REAL) -> Night:
 
 
 def _judged(
-    night: Night, known: AxisKnowledge, shown: np.ndarray | None, accuracy: TurnAccuracy
+    night: Night,
+    known: AxisKnowledge,
+    shown: np.ndarray | None,
+    accuracy: TurnAccuracy,
+    watched_min: float = 0.0,
 ) -> Next:
     flexure = flexure_arcmin(USUAL, night.site.latitude_deg)
-    return judge(known, shown, POLE, TARGET_ARCMIN, accuracy, flexure).next
+    return judge(known, shown, POLE, TARGET_ARCMIN, accuracy, flexure, watched_min).next
 
 
 def _ranked(night: Night, information: np.ndarray, with_east: bool) -> list[Choice]:
@@ -90,12 +94,13 @@ def _watch(
     while True:
         leg = _first(whole, number)
         solution = solve([*legs, leg], night.site, night.air, before)
-        step = _judged(night, solution.knowledge, shown, accuracy)
+        watched_min = number * READING_S / 60.0
+        step = _judged(night, solution.knowledge, shown, accuracy, watched_min)
         more = max(MORE_READINGS, number // 12)
         if step is not Next.WATCH_ON or number + more > whole.utc_s.size:
             break
         number += more
-    night.watch_on(number * READING_S / 60.0)
+    night.watch_on(watched_min)
     return leg, solution, step
 
 

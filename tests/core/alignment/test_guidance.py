@@ -123,6 +123,16 @@ def test_judgement(story, error, sigma, shows, expected):
     assert judge(known, shows, POLE, 1.0, HAND).next is expected, story
 
 
+def test_a_star_that_shows_nothing_new_is_left_in_time():
+    # Along the star the tube's flexure stands at 0.9′ however long it is watched; across, 60′.
+    known = AxisKnowledge(np.array([2.0, 20.0]), np.diag([0.9**2, 60.0**2]))
+    finest = TurnAccuracy(0.5, 0.3)  # so rough a hand that the star's own error is never told
+    steps = [judge(known, MERIDIAN, POLE, 1.0, finest, 0.1, minutes).next for minutes in (3, 25)]
+    assert steps == [Next.WATCH_ON, Next.OTHER_STAR]
+    even = AxisKnowledge(np.array([2.0, 20.0]), np.diag([0.9**2, 2.0**2]))
+    assert judge(even, MERIDIAN, POLE, 1.0, finest, 0.1, 25.0).next is Next.WATCH_ON
+
+
 def test_every_stage_can_be_left_and_reached():
     assert {at for at, _ in TABLE} == set(Stage)
     assert set(TABLE.values()) == set(Stage)
