@@ -45,6 +45,12 @@ class Question:
     doubtful_legs: tuple[Leg, ...] = ()
     priors: Priors = USUAL
 
+    def rivals(self) -> tuple[AxisKnowledge, ...]:
+        """What would be known before, had the last turn gone the other way."""
+        if self.before is None or self.last_turn is None:
+            return ()
+        return tuple(known for _, known in self.last_turn.other_ways(self.site))
+
 
 @dataclass(frozen=True, eq=False)
 class Answer:
@@ -77,7 +83,8 @@ def work_out(question: Question) -> Answer:
             question.air,
             question.before,
             let_the_window_pass,
-            question.priors,
+            priors=question.priors,
+            rivals=question.rivals(),
         )
     except UnusableLegs as reason:
         return Answer(question.revision, problem=str(reason))

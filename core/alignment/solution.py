@@ -48,6 +48,7 @@ _CONTRADICTED = marked(
     "way, or the tripod was moved?); what was measured before the turn is no longer used."
 )
 _CONTRADICTION = 20.0  # χ² with two degrees of freedom; short legs have longer tails than normal
+_RATHER = 7.0  # of χ²: one turn in thirty goes the other way (common practice, no source)
 
 
 @dataclass(frozen=True, eq=False)
@@ -119,12 +120,14 @@ def solve(
     before: AxisKnowledge | None = None,
     breathe: Callable[[], None] = _never,
     priors: Priors = USUAL,
+    rivals: Sequence[AxisKnowledge] = (),
 ) -> Solution:
     """Solve all legs of one axis state together by least squares on the exact drift model.
 
     Only the north offsets tell of the axis: right ascension carries the drive's periodic error;
     east offsets tell how far the reticle is turned. `before` is what an earlier axis state and the
-    turn of the bolts since say of the axis; where the legs contradict it, it is dropped and said.
+    turn of the bolts since say of the axis, `rivals` what would hold had the turn gone another way;
+    where the legs contradict it, or a rival bears them out far better, it is dropped and said.
     Stars that stand alike fix one combination of the errors. `priors`: sizes of what no reading
     can show. `breathe` is called between the steps of each leg, so that a thread can let others
     pass. Raises `UnusableLegs` with a sentence when no leg can be used.
@@ -144,7 +147,7 @@ def solve(
     fit = start if chosen is whole else chosen.settled(start.axis_rad, granted)
     dropped = False
     if before is not None:
-        dropped = before.disagreement(_widened(fit)) > _CONTRADICTION
+        dropped = _is_contradicted(before, _widened(fit), rivals)
         before = None if dropped else before
     if dropped:
         notes = (Note(_UNEXPECTED, say(_CONTRADICTED)), *notes)
@@ -188,6 +191,14 @@ def _start(
     if any(leg.steps for leg in stepped):
         axis = rough_axis(stepped, scale, before, alike, breathe)
     return axis, stepped
+
+
+def _is_contradicted(
+    before: AxisKnowledge, fit: AxisKnowledge, rivals: Sequence[AxisKnowledge]
+) -> bool:
+    unlike = before.disagreement(fit)
+    least = min((rival.disagreement(fit) for rival in rivals), default=unlike)
+    return unlike > _CONTRADICTION or unlike - least > _RATHER
 
 
 def _widened(fit: AxisFit) -> AxisKnowledge:

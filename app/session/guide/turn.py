@@ -14,6 +14,7 @@ from core.sky.site import Site
 ADVISED_TURN = TurnAccuracy(0.1, 0.5)
 # Counted turns of a bolt whose scale has been learned.
 COUNTED_TURN = TurnAccuracy(0.07, 0.5)
+_TINY_ARCMIN = 1.0  # a bolt turned less is not worth asking which way
 
 
 class How(Enum):
@@ -61,3 +62,22 @@ class TurnMade:
         if turn is None or self.was is None or accuracy is None:
             return None
         return known_after(self.was, turn, site, self.base, accuracy)
+
+    def other_ways(self, site: Site) -> list[tuple[str, AxisKnowledge]]:
+        """What would be known, had both bolts ("") or the one named gone the other way.
+
+        Empty where a star showed the turn or nothing was known before it.
+        """
+        if self.turn is None or self.seen is not None:
+            return []
+        expected = [(bolt, self.expected_of(turn, site)) for bolt, turn in _opposites(self.turn)]
+        return [(bolt, known) for bolt, known in expected if known is not None]
+
+
+def _opposites(turn: Turn) -> list[tuple[str, Turn]]:
+    """As far as they were turned."""
+    azimuth, altitude = turn.azimuth_arcmin, turn.altitude_arcmin
+    found = [("", Turn(-azimuth, -altitude))]
+    if min(abs(azimuth), abs(altitude)) > _TINY_ARCMIN:
+        found += [("azimuth", Turn(-azimuth, altitude)), ("altitude", Turn(azimuth, -altitude))]
+    return found
