@@ -140,7 +140,7 @@ def test_a_broken_computation_keeps_the_last_solution(
 def test_unusable_legs_are_explained_in_their_own_sentence(
     qtbot: QtBot, watching: Sessions, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    def solve(*_: object) -> None:
+    def solve(*_: object, **__: object) -> None:
         raise UnusableLegs("Leg “1 Vega” lies below the horizon: check the time.")
 
     monkeypatch.setattr("core.alignment.solution.solve", solve)
