@@ -14,8 +14,8 @@ from core.tracking.wormfit import WormFit
 Floats = NDArray[np.float64]
 
 _FEWEST_TURNS = 2
-# How likely it is that turns differ; the whole curve gathers what differs in any harmonic.
-_IN_ONE_HARMONIC, _IN_THE_CURVE = 1.0 / 3.0, 2.0 / 3.0
+# Of the period: turns differ in strength and shape, hardly in how long they take.
+_NOISE_FREEDOM = 6.0
 
 
 @dataclass(frozen=True, eq=False)
@@ -33,13 +33,12 @@ class WormErrors:
         return cls(fit, np.minimum(elapsed * turns, turns - 1).astype(np.intp))
 
     def sigma(self, wanted: Floats) -> Floats:
-        """Of linear figures (m,) of a single wave: `wanted` (p, m), transposed, times all that was
-        fitted."""
-        return widened(*self._asked(wanted), _IN_ONE_HARMONIC)
+        """Of linear figures (m,): `wanted` (p, m), transposed, times all that was fitted."""
+        return widened(*self._asked(wanted))
 
     def of_curve(self, wanted: Floats) -> Floats:
-        """Of linear figures (m,) of the whole curve, `wanted` (2·orders, m)."""
-        return widened(*self._asked(self._among_all(wanted)), _IN_THE_CURVE)
+        """Of linear figures (m,) of the worm's curve, `wanted` (2·orders, m)."""
+        return self.sigma(self._among_all(wanted))
 
     def period_sigma_s(self) -> float:
         """Of the worm's period; 0 where it was known."""
@@ -48,14 +47,15 @@ class WormErrors:
             return 0.0
         frequency = np.zeros((fit.design.shape[1], 1))
         frequency[fit.waves.stop] = 1.0
-        return float(self.sigma(frequency)[0]) * fit.period_s**2
+        sigma_hz = widened(*self._asked(frequency), _NOISE_FREEDOM)
+        return float(sigma_hz[0]) * fit.period_s**2
 
     def covariance(self) -> Floats:
         """Of the harmonics (2·orders, 2·orders): each amplitude and phase as uncertain as the turns
         allow, correlated as the noise makes them.
 
-        Whether turns differ in their phases is asked of amplitude and phase together, which noise
-        disturbs alike; strength is what turns differ in most, and is asked alone.
+        A phase is judged by the pulls at amplitude and phase together, which noise disturbs alike;
+        an amplitude by its own, for in strength turns differ most.
         """
         pairs = self.fit.coefficients.reshape(-1, 2)
         angles = np.arctan2(*pairs.T)
@@ -67,7 +67,7 @@ class WormErrors:
         both = (freedom * between / sigma**2).reshape(-1, 2).sum(axis=1)
         freedom[1::2] += freedom[0::2]
         between[1::2] = sigma[1::2] ** 2 * both / freedom[1::2]
-        factor = widened(sigma, between, freedom, _IN_ONE_HARMONIC) / sigma
+        factor = widened(sigma, between, freedom) / sigma
         own = basis.T @ self.fit.covariance @ basis
         return np.asarray(basis @ (own * np.outer(factor, factor)) @ basis.T)
 

@@ -1,0 +1,124 @@
+"""How often the intervals of a worm's periodic error hold the truth of a drive turned part by part.
+
+    python -m tests.long.periodic_coverage
+
+writes `periodic_coverage.json` beside this file (ten minutes of one core). Truth: the drives, the
+wander and the air of `tests.truth.wormdrive`, which share nothing with the analysis. A row is one
+kind of drive; its period is given for one run in four and found in the others.
+"""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from pathlib import Path
+
+import numpy as np
+
+from core.tracking.periodic import INTERVAL_FACTOR, UnusableRun, analyse
+from core.tracking.run import run_without_place
+from tests.truth.wormdrive import drawn, reading_times, watched
+
+COMMAND = "python -m tests.long.periodic_coverage"
+RESULTS = Path(__file__).with_suffix(".json")
+RUNS = 400
+SEED = 20261203
+FEWEST_TURNS, MOST_TURNS = 4.0, 9.0
+ORDERS = 2  # whose amplitudes are compared; the drives have little beyond
+
+
+@dataclass(frozen=True)
+class Row:
+    """A kind of drive as of `drawn`, how many turns are read, and the shares that must be held."""
+
+    what: str
+    drive: dict[str, float]
+    turns: float | None = None
+    least: float = 0.90
+    most: float = 1.0
+
+
+ROWS = (
+    Row("turns alike, nothing beside the worm", {}, None, 0.93, 0.975),
+    Row(
+        "turns that differ by 3 %, a pinion of 0.3″",
+        {"scaled": 0.03, "own": 0.03, "pinion_arcsec": 0.3},
+        *(None, 0.93, 0.975),
+    ),
+    Row("a pinion of 1.5″ with a period of 50 to 110 s", {"pinion_arcsec": 1.5}),
+    Row("turns that differ by 10 % in size", {"scaled": 0.1}),
+    Row("turns that differ by 10 % in shape", {"own": 0.1}),
+    Row("3.2 turns of the worm", {}, 3.2),
+)
+
+
+def harmonic_arcsec(drive, order, places=4096):
+    """Amplitude of the curve's swing so many times a turn, summed over the turn."""
+    turn = np.arange(places) / places
+    wave = np.exp(-2j * np.pi * order * turn)
+    return 2.0 * abs(np.mean(drive.worm_arcsec(turn) * wave))
+
+
+def ratios(row, number, seed=SEED):
+    """Errors over half-widths of the 95 % intervals, by name, of one run; none when it is refused.
+
+    Infinity for a half-width of nothing.
+    """
+    rng = np.random.default_rng([seed, ROWS.index(row), number])
+    drive = drawn(rng, **row.drive)
+    turns = row.turns or rng.uniform(FEWEST_TURNS, MOST_TURNS)
+    leg = watched(rng, drive, reading_times(rng, turns * drive.period_s))
+    try:
+        found = analyse(run_without_place(leg), None if number % 4 else drive.period_s)
+    except UnusableRun:
+        return {}
+    size = found.size
+    errors = {
+        "peak to peak": (
+            size.peak_to_peak_arcsec - drive.peak_to_peak_arcsec(),
+            size.peak_to_peak_sigma_arcsec,
+        ),
+        "rms": (size.rms_arcsec - drive.rms_arcsec(), size.rms_sigma_arcsec),
+    }
+    for wave in found.harmonics[:ORDERS]:
+        truth = harmonic_arcsec(drive, wave.order)
+        errors[f"amplitude {wave.order}"] = (
+            wave.amplitude_arcsec - truth,
+            wave.amplitude_sigma_arcsec,
+        )
+    if number % 4:
+        errors["period"] = (found.period_s - drive.period_s, found.period_sigma_s)
+    with np.errstate(divide="ignore"):
+        return {
+            name: float(np.abs(error) / np.float64(INTERVAL_FACTOR * sigma))
+            for name, (error, sigma) in errors.items()
+        }
+
+
+def outcome(row, numbers, seed=SEED):
+    """Shares held, by name, and how many runs they come from; `refused`: runs that were."""
+    told = [ratios(row, number, seed) for number in numbers]
+    names = list(dict.fromkeys(name for one in told for name in one))
+    gathered = {name: np.array([one[name] for one in told if name in one]) for name in names}
+    return {
+        "row": row.what,
+        "refused": sum(not one for one in told),
+        "held": {
+            name: round(float(np.mean(values <= 1.0)), 3) for name, values in gathered.items()
+        },
+        "runs": {name: values.size for name, values in gathered.items()},
+    }
+
+
+def main():
+    """Every row, with a line for each as it is done."""
+    results = []
+    for row in ROWS:
+        results.append(outcome(row, range(RUNS)))
+        print(results[-1], flush=True)
+    text = json.dumps({"command": COMMAND, "seed": SEED, "rows": results}, indent=1)
+    RESULTS.write_text(text + "\n", encoding="utf-8")
+
+
+if __name__ == "__main__":
+    main()
