@@ -18,10 +18,12 @@ Counts = NDArray[np.intp]
 
 INTERVAL_FACTOR = 1.96
 _QUANTILE = 0.975
-# Nobody knows where in a turn the drive changes, and the stretches that are compared hold parts of
-# two turns: of what differs from turn to turn two thirds of the variance show between them, of the
-# noise all. The value lies between and holds in simulations of both.
-_SHOWN = 0.9
+# Nobody knows where in a turn the drive changes, so that the stretches that are compared hold parts
+# of two turns. Of what differs from one turn to the next, two thirds of the variance show between
+# stretches when it changes at once, at a place as likely as any other, 0.55 when it does so
+# gradually over a whole turn, and less when turns that follow each other are alike. Of the noise,
+# all shows.
+_SHOWN = 0.45
 _LEAST = 0.6  # of the noise's sigma: turns that happen to agree prove no more
 
 
@@ -56,6 +58,7 @@ def widened(sigma: Floats, between: Floats, freedom: Floats, noise_freedom: floa
     `noise_freedom`: degrees of freedom for which the noise's own sigma counts, beside the turns.
     """
     whole = noise_freedom + freedom
-    variance = (noise_freedom * sigma**2 + freedom * between / _SHOWN) / whole
+    hidden = np.maximum(between - sigma**2, 0.0) * (1.0 / _SHOWN - 1.0)
+    variance = (noise_freedom * sigma**2 + freedom * (between + hidden)) / whole
     wide = np.sqrt(variance) * stdtrit(whole, _QUANTILE) / INTERVAL_FACTOR
     return np.asarray(np.maximum(wide, _LEAST * sigma))
