@@ -201,7 +201,7 @@ class Program(QObject):
     def _shared(self, warm: Warm, session: Session) -> Shared:
         """What several pages look at, made once."""
         from app.eveningparts import evening_of
-        from app.following import follow_mount
+        from app.following import follow_equipment
         from app.nightparts import keep_surroundings
         from app.session.budget import Budget
         from app.session.budgetgoal import BudgetGoal
@@ -218,7 +218,7 @@ class Program(QObject):
         book = NightBook(warm.log, warm.night.entries, self._now, self)
         flips = FlipBook(warm.log, warm.night.entries, self._now, self)
         keep_surroundings(book, session, equipment, evening)
-        follow_mount(session, equipment)
+        follow_equipment(session, equipment)
         self._budget_goal = BudgetGoal(session, budget, evening.plans, self)
         self._field = FieldInView(warm.log, equipment, self)
         return Shared(

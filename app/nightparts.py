@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from app.session.nightbook import NightBook
     from app.session.session import Session
     from app.warmup import Warm
+    from core.alignment.axis.priors import Priors
     from core.mount.inventory import EquipmentSet
 
 # Names that steps of the checklist have for pages -> the page, and the part of it if it has parts.
@@ -83,14 +84,18 @@ def keep_surroundings(
         signal.connect(keep)
 
 
-def log_parts(warm: Warm, evening: Evening, book: NightBook) -> LogParts:
+def log_parts(warm: Warm, session: Session, evening: Evening, book: NightBook) -> LogParts:
     """What the Log page gets."""
     from app.pages.log.parts import LogParts
     from app.session.nightfiles import NightFiles
     from core.night.reportwords import when
 
     files = NightFiles(warm.log.archive, when)
-    return LogParts(files, warm.log, book, warm.night.night_id, evening.zone)
+
+    def priors() -> Priors:
+        return session.snapshot().priors
+
+    return LogParts(files, warm.log, book, warm.night.night_id, evening.zone, priors)
 
 
 def unbuilt_parts(page: QWidget | None) -> list[Callable[[], None]]:

@@ -206,7 +206,9 @@ class PageMaking(QObject):
         from app.pages.log.page import LogPage
 
         shared = self._shared
-        return LogPage(self._theme, log_parts(shared.warm, shared.evening, shared.book))
+        return LogPage(
+            self._theme, log_parts(shared.warm, shared.session, shared.evening, shared.book)
+        )
 
 
 def own_zone() -> str:

@@ -227,6 +227,16 @@ def _hand_controls(program: Program) -> ByHand:
 
 
 def _imported(program: Program) -> None:
+    _import(program, _invented_log())
+
+
+def _contradiction(program: Program) -> None:
+    """The leg in the west is the one in the east again, its north and south exchanged."""
+    _place(program)
+    _import(program, _invented_log(west=(275.0, 5.0)))
+
+
+def _import(program: Program, log: str) -> None:
     page = _drift(program)
     page.work().turned_button().click()
     page.take_way(LOG)
@@ -234,16 +244,16 @@ def _imported(program: Program) -> None:
     assert isinstance(controls, Importing)
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / "invented-night.csv"
-        path.write_text(_invented_log(), encoding="utf-8")
+        path.write_text(log, encoding="utf-8")
         controls.read(path)
         _settle(3000)
 
 
-def _invented_log() -> str:
+def _invented_log(west: tuple[float, float] = (110.0, -0.6)) -> str:
     """Three legs with a bump, some gusts and two lines that cannot be used."""
     random = np.random.default_rng(11)
     lines = ["leg,utc,ra_deg,dec_deg,north_arcsec"]
-    legs = (("meridian", 190.0, -1.4, 0), ("east", 275.0, 0.8, 900), ("west", 110.0, -0.6, 1800))
+    legs = (("meridian", 190.0, -1.4, 0), ("east", 275.0, 0.8, 900), ("west", *west, 1800))
     for name, ra_deg, rate, start in legs:
         for second in range(0, 480, 2):
             north = rate * second / 60 + random.normal(0, 0.7)
@@ -258,6 +268,7 @@ def _invented_log() -> str:
 
 SCENES: dict[str, Callable[[Program], None]] = {
     "empty": _empty,
+    "contradiction": _contradiction,
     "site": _site,
     "pole-empty": _pole_empty,
     "place": _place,

@@ -31,4 +31,5 @@ def question_of(
         None if is_doubtful else procedure.before(),
         guide.last_turn,
         tonight.previous_legs if is_doubtful else (),
+        tonight.priors,
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from app.session.snapshot import Snapshot
+from core.alignment.axis.priors import differing
 from core.alignment.driftlog import Header, write
 
 
@@ -20,4 +21,5 @@ def _header(snapshot: Snapshot) -> Header:
         elevation_m=snapshot.site.elevation_m,
         pressure_hpa=None if snapshot.air.pressure_is_assumed else snapshot.air.pressure_hpa,
         temperature_c=snapshot.air.temperature_c,
+        stated_priors=differing(snapshot.priors),
     )

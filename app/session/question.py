@@ -8,6 +8,7 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from app.courtesy import let_the_window_pass
+from core.alignment.axis.priors import USUAL, Priors
 from core.alignment.driftlog import Leg
 from core.sky.site import Air, Site
 
@@ -28,7 +29,8 @@ class Question:
     """Everything one computation needs. `revision` tells which state of the night it is about.
 
     `before`: what is known of the axis from earlier states and `last_turn`. `doubtful_legs`: those
-    before the last turn, when both together are to tell which way north is.
+    before the last turn, when both together are to tell which way north is. `priors`: what is
+    granted of reticle, tube and drive.
     """
 
     revision: int
@@ -41,6 +43,13 @@ class Question:
     before: AxisKnowledge | None = None
     last_turn: TurnMade | None = None
     doubtful_legs: tuple[Leg, ...] = ()
+    priors: Priors = USUAL
+
+    def rivals(self) -> tuple[AxisKnowledge, ...]:
+        """What would be known before, had the last turn gone the other way."""
+        if self.before is None or self.last_turn is None:
+            return ()
+        return tuple(known for _, known in self.last_turn.other_ways(self.site))
 
 
 @dataclass(frozen=True, eq=False)
@@ -69,7 +78,13 @@ def work_out(question: Question) -> Answer:
     _spare_the_libraries()
     try:
         solution = solve(
-            question.legs, question.site, question.air, question.before, let_the_window_pass
+            question.legs,
+            question.site,
+            question.air,
+            question.before,
+            let_the_window_pass,
+            priors=question.priors,
+            rivals=question.rivals(),
         )
     except UnusableLegs as reason:
         return Answer(question.revision, problem=str(reason))

@@ -13,6 +13,7 @@ from app.session.guide.state import North
 from app.session.guide.turn import How
 from app.session.joining import Joining
 from app.session.keeper import Keeper, LogOfNight
+from app.session.priors import NorthSet
 from app.session.problems import NO_SITE, Problems, Trouble
 from app.session.question import Answer, Question, work_out
 from app.session.sleepcheck import woken
@@ -26,7 +27,7 @@ from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Leg
 from core.alignment.goal import Allowed
 from core.language import say
-from core.mount.equipment import Mount
+from core.mount.equipment import Mount, Telescope
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air, Site
 
@@ -88,6 +89,9 @@ class Session(QObject):
             self._is_stale,
             self._problems.text(),
             self._procedure.view(answer.solution, answer.judgement, answer.surprise),
+            tonight.north_set,
+            tonight.priors,
+            frozenset(tonight.exchanged),
         )
 
     def set_site(self, site: Site, air: Air | None = None) -> None:
@@ -96,10 +100,20 @@ class Session(QObject):
         self._tonight.set_site(site, air or standard)
         self._step_taken()
 
-    def use_mount(self, mount: Mount | None) -> None:
-        """Whose bolts are turned tonight; None while no mount is chosen."""
+    def use_equipment(self, mount: Mount | None, telescope: Telescope | None) -> None:
+        """Whose bolts are turned tonight and which tube may yield; None while not chosen."""
+        before = self._tonight.priors
+        self._tonight.mount, self._tonight.telescope = mount, telescope
         self._procedure.use_mount(mount)
-        self.changed.emit(self.snapshot())
+        if self._tonight.priors != before:
+            self._step_taken()
+        else:
+            self.changed.emit(self.snapshot())
+
+    def set_north_set(self, north_set: NorthSet) -> None:
+        """Say how well north of the eyepiece or camera was set."""
+        self._tonight.set_north_set(north_set)
+        self._step_taken()
 
     def set_aim(self, aim: Aim) -> None:
         """Choose which pole to align on."""
@@ -168,6 +182,12 @@ class Session(QObject):
             return
         self._step_taken()
 
+    def exchange_leg(self, label: str) -> None:
+        """Take north for south in a leg of this axis state, or back again."""
+        self._procedure.exchange_leg(label)
+        self._forget()
+        self._step_taken()
+
     def begin_turning(self) -> None:
         """The bolts are about to be turned; the leg under way ends, its star stays in view."""
         self._procedure.begin_turning(self._answer.solution)
@@ -234,11 +254,20 @@ class Session(QObject):
         self._step_taken()
         return label
 
+    def question_on(self, log: DriftLog) -> str:
+        """What the person has to be asked before `take_log`; empty when nothing has to be."""
+        return self._tonight.question_on(log)
+
     def take_log(self, log: DriftLog) -> Joining:
         """Take a drift log into this axis state, and its place where none is known."""
         taken = self._tonight.take_log(log)
         self._step_taken()
         return taken
+
+    def take_log_apart(self, log: DriftLog) -> Joining:
+        """Take a drift log into an axis state of its own; the legs so far end."""
+        self._procedure.set_apart(self._answer.solution)
+        return self.take_log(log)
 
     def report_storage(self, sentence: str | None) -> None:
         """Say that the log of nights fails, or (None) works again; from any thread."""

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from app.session.priors import NorthSet
+from core.alignment.axis.priors import Priors
 from core.alignment.driftlog import Leg
 from core.alignment.goal import Goal
 from core.sky.site import Air, Site
@@ -26,7 +28,9 @@ class Snapshot:
     computation of this axis state; `solution_is_stale` when the legs or the settings have changed
     since in more than by new readings, or when the last computation failed. `problem`: one or
     several sentences for the person, None when all is well. `guide`: where the person stands in the
-    procedure.
+    procedure. `north_set`: how well north of the eyepiece or camera was set. `priors`: what the
+    computation is granted of it, the tube and the drive. `exchanged`: labels of legs of which north
+    and south are read exchanged.
     """
 
     site: Site | None
@@ -42,6 +46,9 @@ class Snapshot:
     solution_is_stale: bool
     problem: str | None
     guide: GuideView
+    north_set: NorthSet
+    priors: Priors
+    exchanged: frozenset[str] = frozenset()
 
     @property
     def target_arcmin(self) -> float:

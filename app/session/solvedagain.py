@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from core.alignment.aim import Aim
+from core.alignment.axis.priors import Priors
 from core.alignment.driftlog import Leg
 from core.language import say
 from core.sky.site import Air, Site
@@ -17,12 +18,13 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, eq=False)
 class Again:
-    """What to solve."""
+    """What to solve, and what is granted of reticle, tube and drive."""
 
     legs: tuple[Leg, ...]
     site: Site
     air: Air
     aim: Aim
+    priors: Priors
 
 
 @dataclass(frozen=True, eq=False)
@@ -43,7 +45,7 @@ def solve_again(question: Again) -> SolvedAgain:
     if not question.legs:
         return SolvedAgain(None, None, (), say("No leg is chosen: choose at least one."))
     try:
-        solution = solve(question.legs, question.site, question.air)
+        solution = solve(question.legs, question.site, question.air, priors=question.priors)
     except UnusableLegs as reason:
         return SolvedAgain(None, None, (), str(reason))
     notes = tuple(note.text for note in solution.notes)

@@ -3,19 +3,23 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from app.session.clockcheck import Verdict, judge, notice, refusal
-from app.session.joining import Joining, joining
+from app.session.joining import Joining, joining, joining_question
 from app.session.keeper import Keeper
 from app.session.labels import Labels
 from app.session.legbuffer import LegBuffer
+from app.session.priors import NorthSet, priors_of
 from app.sources.source import Reading
 from app.storage.records import Night, StoredLeg
 from core.alignment.aim import Aim
+from core.alignment.axis.priors import RANGES, Priors, stated
 from core.alignment.driftlog import DriftLog, Leg
 from core.alignment.goal import Allowed, Goal, goal_of
 from core.language import marked, say
+from core.mount.equipment import Mount, Telescope
 from core.sky.site import Air, Site
 
 # A leg under way that is shorter has no drift to show yet, and no fault to be told about either.
@@ -56,6 +60,12 @@ class Tonight:
         self.typed_target_arcmin: float | None = None
         self.allowed: Allowed | None = None  # what tonight's budget says
         self._goal_key = ""
+        self.telescope: Telescope | None = None  # in use, as far as one was chosen
+        self.mount: Mount | None = None
+        self.north_set = NorthSet.NUDGED
+        self._north_key = ""
+        self._stated: dict[str, float] = {}  # sizes that the log of this axis state states
+        self._stated_key = ""
         self.axis_state = 1
         self.legs: dict[str, OwnedLeg] = {}
         self.watching: str | None = None
@@ -68,6 +78,7 @@ class Tonight:
         self.site, self.air = night.site, night.air
         self.aim = Aim.__members__.get(night.aim_name or "", self.aim)
         self._resume_goal(night)
+        self._resume_north(night)
         *earlier, present = night.axis_states
         if earlier:
             self.previous_legs = tuple(leg.leg for leg in earlier[-1].legs if not leg.discarded)
@@ -76,6 +87,7 @@ class Tonight:
         for stored in present.legs:
             self._resume_leg(stored)
         self.axis_state = len(night.axis_states)
+        self._resume_stated(night)
 
     def set_site(self, site: Site, air: Air) -> None:
         """Say where the mount stands."""
@@ -120,6 +132,40 @@ class Tonight:
         self.typed_target_arcmin = float(typed) if isinstance(typed, int | float) else None
         if isinstance(allowed, list) and len(allowed) == 2:
             self.allowed = Allowed(float(allowed[0]), str(allowed[1]))
+
+    @property
+    def priors(self) -> Priors:
+        """What the computation is granted of tube, drive and reticle; a log's own sizes first."""
+        return stated(self._stated, priors_of(self.telescope, self.mount, self.north_set))
+
+    def _state_priors(self, values: Mapping[str, float]) -> None:
+        """As the log says whose legs were taken; they hold for its axis state."""
+        self._stated = dict(values)
+        if self._stated_key:
+            kept = {"version": 1, "axis_state": self.axis_state, "values": self._stated}
+            self._keeper.put_setting(self._stated_key, kept)
+
+    def _resume_stated(self, night: Night) -> None:
+        """Once the axis state is known."""
+        self._stated_key = f"stated priors {night.night_id}"
+        kept = self._keeper.get_setting(self._stated_key)
+        if not isinstance(kept, dict) or kept.get("axis_state") != self.axis_state:
+            return
+        values = kept.get("values")
+        if isinstance(values, dict):
+            self._stated = {name: float(values[name]) for name in RANGES if name in values}
+
+    def set_north_set(self, north_set: NorthSet) -> None:
+        """How well north of the eyepiece or camera was set; another night asks anew."""
+        self.north_set = north_set
+        if self._north_key:
+            self._keeper.put_setting(self._north_key, {"version": 1, "set": north_set.name})
+
+    def _resume_north(self, night: Night) -> None:
+        self._north_key = f"north set {night.night_id}"
+        kept = self._keeper.get_setting(self._north_key)
+        if isinstance(kept, dict) and kept.get("version") == 1:
+            self.north_set = NorthSet.__members__.get(str(kept.get("set")), self.north_set)
 
     def begin_leg(self, star_name: str, ra_deg: float, dec_deg: float) -> str:
         """Watch a star (ICRS place tonight); ends the leg under way. Returns its label."""
@@ -175,9 +221,10 @@ class Tonight:
         """Begin a new axis state: the legs so far say nothing about it."""
         self.end_leg()
         self.axis_state += 1
-        self.previous_legs = tuple(leg.buffer.leg() for leg in self.legs.values())
+        self.previous_legs = tuple(self._present())
         self.legs = {}
         self.imported = set()
+        self._stated = {}
         self._keeper.begin_axis_state()
 
     def take_leg(self, star_name: str, leg: Leg) -> str:
@@ -186,15 +233,26 @@ class Tonight:
         self._own_whole(label, star_name, leg)
         return label
 
+    def question_on(self, log: DriftLog) -> str:
+        """What to ask before `take_log`; empty when its legs meet none."""
+        present = self._present()
+        return joining_question(joining(log, self.site, present), present)
+
     def take_log(self, log: DriftLog) -> Joining:
         """Take the legs of a log that may join, and its place when none is known."""
-        taken = joining(log, self.site, [owned.buffer.leg() for owned in self.legs.values()])
+        taken = joining(log, self.site, self._present())
         site = log.header.site()
         if self.site is None and site is not None:
             self.set_site(site, log.header.air())
+        if taken.legs and log.header.stated_priors:
+            self._state_priors({**self._stated, **log.header.stated_priors})
         for leg in taken.legs:
             self._own_whole(self._labels.take(leg.label), "", leg)
         return taken
+
+    def _present(self) -> list[Leg]:
+        """The legs of this axis state as they were read."""
+        return [owned.buffer.leg() for owned in self.legs.values()]
 
     def leg_views(self) -> tuple[Leg, ...]:
         """All legs of the axis state as they stand."""

@@ -12,12 +12,14 @@ from pyqtgraph.functions import isocurve
 from app.widgets.skyview import FROM_ZENITH_DEG, SkyView
 
 Floats = NDArray[np.float64]
-Values = Callable[[Floats, Floats], Floats]  # of azimuth (1, n) and altitude (m, 1), degrees
+Values = Callable[[Floats, Floats], Floats]  # of azimuth and altitude, degrees, that broadcast
 
 _AROUND = 181  # places round the horizon, and down from the zenith
 _DOWN = 91
 _SEAM_DEG = 90.001  # where the grid begins and ends: few lines run across due east
 _INNERMOST = 0.11
+_HALF = 0.499999  # of a cell: from a place on its edge to the corners before and behind it
+_HALVINGS = 14  # to a ten-thousandth of a degree
 _ACROSS = 280  # pixels of the tones, either way
 
 
@@ -46,12 +48,31 @@ def contours(
     found = []
     for level in levels:
         for piece in isocurve(grid, level, connected=True, extendToEdge=False):
-            down, around = np.array([(point[0], point[1]) for point in piece]).T
             # The curve is given in the middles of cells, half a cell off.
-            down = np.interp(down - 0.5, np.arange(_DOWN), from_zenith)
-            turned = np.interp(around - 0.5, np.arange(_AROUND), azimuth)
+            edge = np.array([(point[0], point[1]) for point in piece]).T - 0.5
+            turned, down = _crossing(values, level, edge, azimuth, from_zenith)
             found.append(Contour(words(level), level < 0.0, turned, 90.0 - down))
     return tuple(found)
+
+
+def _crossing(
+    values: Values, level: float, edge: Floats, azimuth: Floats, from_zenith: Floats
+) -> tuple[Floats, Floats]:
+    """Azimuth and zenith distance (k,) where the values pass the level, halved to from a guess.
+
+    `edge` (2, k): places in the grid, down and around, each between two of its corners. What bends
+    sharply from one corner to the next, or jumps, is met all the same.
+    """
+    (before, left), (after, right) = (np.rint(edge + side).astype(int) for side in (-_HALF, _HALF))
+    low = np.array([azimuth[left], from_zenith[before]])
+    high = np.array([azimuth[right], from_zenith[after]])
+    is_above = np.asarray(values(low[0], 90.0 - low[1])) > level
+    for _ in range(_HALVINGS):
+        middle = 0.5 * (low + high)
+        is_low = (np.asarray(values(middle[0], 90.0 - middle[1])) > level) == is_above
+        low, high = np.where(is_low, middle, low), np.where(is_low, high, middle)
+    turned, down = 0.5 * (low + high)
+    return turned, down
 
 
 def bands(values: Values, levels: Sequence[float], rim_deg: float = FROM_ZENITH_DEG) -> Floats:

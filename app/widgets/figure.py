@@ -17,6 +17,7 @@ UNITS = {
     "°": marked("degrees"),
     "°/s": marked("degrees a second"),
     "′/turn": marked("arcminutes a turn"),
+    "″ per g": marked("arcseconds per g"),
 }
 _NUMBER = re.compile(r"[+-]?([0-9]{1,9}(\.[0-9]{0,9})?|\.[0-9]{1,9})")
 

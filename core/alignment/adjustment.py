@@ -25,7 +25,8 @@ from core.sky.site import Site
 
 Floats = NDArray[np.float64]
 
-_UP = np.array([0.0, 0.0, 1.0])
+# A base levelled by eye or a small bubble, and one whose lean was measured: common practice.
+_UNMEASURED_TILT_DEG, _MEASURED_TILT_DEG = 1.25, 0.3
 
 
 @dataclass(frozen=True)
@@ -34,6 +35,20 @@ class Base:
 
     tilt_deg: float = 0.0
     azimuth_deg: float = 0.0
+
+    @property
+    def tilt_sigma_deg(self) -> float:
+        """How well its lean is known in each direction: worse where nobody has measured one."""
+        return _MEASURED_TILT_DEG if self.tilt_deg else _UNMEASURED_TILT_DEG
+
+    def leaning(self, tilt_deg: float, azimuth_deg: float) -> Base:
+        """Leaning as it does and besides by `tilt_deg` down towards `azimuth_deg`."""
+        parts = [
+            tilt * np.exp(1j * np.deg2rad(way))
+            for tilt, way in ((self.tilt_deg, self.azimuth_deg), (tilt_deg, azimuth_deg))
+        ]
+        both = complex(sum(parts))
+        return Base(abs(both), float(np.rad2deg(np.angle(both))))
 
     def normal(self) -> Floats:
         """Unit vector (3,) north, east, up about which the azimuth bolts turn."""
@@ -61,6 +76,37 @@ class TurnAccuracy:
 
     relative: float = 0.1
     play_arcmin: float = 0.5
+
+    def covariance_arcmin2(self, turn: Turn, azimuth_scale: float, base: Base) -> Floats:
+        """Of the displacement on the sky (2, 2); `azimuth_scale`: cosine of the latitude.
+
+        A base that leans unknown to anybody lets each bolt move the axis across its own direction.
+        """
+        hand = np.array([turn.azimuth_arcmin * azimuth_scale, turn.altitude_arcmin])
+        play = np.where(hand != 0.0, self.play_arcmin, 0.0) * np.array([azimuth_scale, 1.0])
+        across = np.deg2rad(base.tilt_sigma_deg) * hand[::-1]
+        return np.diag((self.relative * hand) ** 2 + play**2 + across**2)
+
+
+@dataclass(frozen=True)
+class SeenTurn:
+    """How well the star in view showed where a turn brought the axis, arcmin² on the sky.
+
+    Variances of azimuth × cosine of the latitude and of altitude, and what they share.
+    """
+
+    azimuth_arcmin2: float
+    both_arcmin2: float
+    altitude_arcmin2: float
+
+    def covariance_arcmin2(self, _turn: Turn, _azimuth_scale: float, _base: Base) -> Floats:
+        """Of the displacement on the sky (2, 2), whatever the turn was."""
+        return np.array(
+            [
+                [self.azimuth_arcmin2, self.both_arcmin2],
+                [self.both_arcmin2, self.altitude_arcmin2],
+            ]
+        )
 
 
 def rotated(vector: Floats, about: Floats, angle_rad: float) -> Floats:
@@ -109,18 +155,16 @@ def known_after(
     turn: Turn,
     site: Site,
     base: Base,
-    accuracy: TurnAccuracy,
+    accuracy: TurnAccuracy | SeenTurn,
 ) -> AxisKnowledge:
-    """What the earlier axis state says of the present one, its errors widened by the hand's."""
+    """What the earlier axis state says of the present one, its errors widened by the turn's."""
     scale = max(float(np.cos(np.deg2rad(site.latitude_deg))), 0.02)
     azimuth, altitude = known.sky_arcmin[0] / scale, known.sky_arcmin[1]
     moved = moved_errors_arcmin(site, float(azimuth), float(altitude), turn, base)
-    hand = np.array([turn.azimuth_arcmin * scale, turn.altitude_arcmin])
-    play = np.where(hand != 0.0, accuracy.play_arcmin, 0.0) * np.array([scale, 1.0])
-    variance = (accuracy.relative * hand) ** 2 + play**2
-    return AxisKnowledge(
-        np.array([moved[0] * scale, moved[1]]), known.covariance_arcmin2 + np.diag(variance)
-    )
+    covariance = known.covariance_arcmin2 + accuracy.covariance_arcmin2(turn, scale, base)
+    before = float(np.trace(known.covariance_arcmin2))
+    freedom = known.freedom * (float(np.trace(covariance)) / before) ** 2  # Satterthwaite
+    return AxisKnowledge(np.array([moved[0] * scale, moved[1]]), covariance, min(freedom, 1e6))
 
 
 def star_shift_arcsec(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from core.alignment.aim import Aim
-from core.alignment.axisfit import azimuth_has_meaning, to_sky
+from core.alignment.axis.displacement import azimuth_has_meaning, to_sky
 from core.alignment.claim import Claim, claim
 from core.alignment.geometry import ARCMIN_PER_RAD
 from core.alignment.goal import USUAL_ARCMIN
@@ -89,21 +89,24 @@ def advise(solution: Solution, aim: Aim, goal_arcmin: float = USUAL_ARCMIN) -> A
     azimuth_half = solution.azimuth_interval_factor * solution.azimuth_sigma_arcmin
     altitude_error = solution.altitude_error_from(aim)
     altitude_half = solution.altitude_interval_factor * solution.altitude_sigma_arcmin
+    azimuth_said, altitude_said = _sentences(solution, latitude_rad)
     azimuth = _piece(
         azimuth_error,
         azimuth_half,
         azimuth_side(azimuth_error, latitude_rad),
+        solution.azimuth_interval_factor,
         solution.azimuth_determined,
         goal_arcmin / float(to_sky(latitude_rad)[0]),
-        _AZIMUTH if azimuth_has_meaning(latitude_rad) else _AZIMUTH_AT_A_POLE,
+        azimuth_said,
     )
     altitude = _piece(
         altitude_error,
         altitude_half,
         altitude_side(altitude_error),
+        solution.altitude_interval_factor,
         solution.altitude_determined,
         goal_arcmin,
-        _ALTITUDE,
+        altitude_said,
     )
     limits = tuple(note.text for note in solution.notes)
     if solution.combination is not None:
@@ -111,10 +114,22 @@ def advise(solution: Solution, aim: Aim, goal_arcmin: float = USUAL_ARCMIN) -> A
     return Advice(*azimuth, *altitude, limits)
 
 
+def _sentences(solution: Solution, latitude_rad: float) -> tuple[_Sentences, _Sentences]:
+    """For azimuth and altitude."""
+    if solution.is_contradictory:
+        azimuth = marked("Azimuth error: not told while the legs contradict one another.")
+        altitude = marked("Altitude error: not told while the legs contradict one another.")
+        return replace(_AZIMUTH, unknown=azimuth), replace(_ALTITUDE, unknown=altitude)
+    if not azimuth_has_meaning(latitude_rad):
+        return _AZIMUTH_AT_A_POLE, _ALTITUDE
+    return _AZIMUTH, _ALTITUDE
+
+
 def _piece(
     error_arcmin: float,
     half_width_arcmin: float,
     side: Side,
+    interval_factor: float,
     determined: bool,
     goal_arcmin: float,
     said: _Sentences,
@@ -124,7 +139,7 @@ def _piece(
         where = say("not known yet")
         return say(said.unknown), "", where, ""
     size = figure(error_arcmin, half_width_arcmin)
-    claimed = claim(error_arcmin, half_width_arcmin)
+    claimed = claim(error_arcmin, half_width_arcmin, interval_factor)
     if claimed is Claim.OPEN and half_width_arcmin > goal_arcmin:
         where, turn = say("side not clear yet"), say("watch on")
         return say(said.open, size=size), size, where, turn

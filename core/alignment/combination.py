@@ -7,11 +7,13 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.geometry import ARCMIN_PER_RAD, hemisphere_sign
+from core.alignment.geometry import hemisphere_sign
 from core.alignment.words import altitude_side, azimuth_side, figure
 from core.language import say
 
 Floats = NDArray[np.float64]
+
+_PLAIN_SHARE = 0.2  # of the best-known direction: less of an error, and nothing is said of it
 
 
 @dataclass(frozen=True)
@@ -29,21 +31,37 @@ class Combination:
     sentence: str
 
 
+@dataclass(frozen=True)
+class IfRight:
+    """What one error is, with its 95 % half-width, arcmin, if the other is exactly zero."""
+
+    error_arcmin: float
+    half_width_arcmin: float
+
+
 def combination(
-    sky_rad: Floats, covariance: Floats, factor: float, latitude_rad: float
+    sky_arcmin: Floats,
+    covariance_arcmin2: Floats,
+    factor: float,
+    latitude_rad: float,
+    if_altitude_right: IfRight,
+    if_azimuth_right: IfRight,
+    number_of_legs: int,
 ) -> Combination:
     """The best-known direction of the displacement, and the hour angle that shows the other."""
-    _, vectors = np.linalg.eigh(covariance)
+    _, vectors = np.linalg.eigh(covariance_arcmin2)
     known, unknown = vectors[:, 0], vectors[:, 1]
     if known[np.argmax(np.abs(known))] < 0.0:
         known = -known
-    value = float(known @ sky_rad) * ARCMIN_PER_RAD
-    half_width = factor * float(np.sqrt(known @ covariance @ known)) * ARCMIN_PER_RAD
+    value = float(known @ sky_arcmin)
+    half_width = factor * float(np.sqrt(known @ covariance_arcmin2 @ known))
     turned = np.arctan2(hemisphere_sign(latitude_rad) * unknown[1], unknown[0])
     hour_angle_deg = float((np.rad2deg(turned) + 90.0) % 180.0 - 90.0)
     parts = [
-        say("One star alone fixes only one combination of the two errors."),
-        *_if_other_were_right(known, value, half_width, latitude_rad),
+        say("One star alone fixes only one combination of the two errors.")
+        if number_of_legs == 1
+        else say("These stars stand alike: together they fix one combination of the two errors."),
+        *_if_other_were_right(known, if_altitude_right, if_azimuth_right, latitude_rad),
         say("To settle it, watch {star}.", star=second_star(hour_angle_deg)),
     ]
     return Combination(
@@ -65,28 +83,25 @@ def second_star(hour_angle_deg: float) -> str:
 
 
 def _if_other_were_right(
-    known: Floats, value: float, half_width: float, latitude_rad: float
+    known: Floats, if_altitude_right: IfRight, if_azimuth_right: IfRight, latitude_rad: float
 ) -> list[str]:
     sentences = []
-    azimuth_share = known[0] * float(np.cos(latitude_rad))
-    if abs(known[0]) > 0.2:
-        size, error = value / azimuth_share, half_width / abs(azimuth_share)
-        side = azimuth_side(size, latitude_rad).where
+    if abs(known[0]) > _PLAIN_SHARE:
+        error, half_width = if_altitude_right.error_arcmin, if_altitude_right.half_width_arcmin
         sentences.append(
             say(
                 "If the altitude were right, the axis would point {size} {side}.",
-                size=figure(size, error),
-                side=side,
+                size=figure(error, half_width),
+                side=azimuth_side(error, latitude_rad).where,
             )
         )
-    if abs(known[1]) > 0.2:
-        size, error = value / known[1], half_width / abs(known[1])
-        side = altitude_side(size).where
+    if abs(known[1]) > _PLAIN_SHARE:
+        error, half_width = if_azimuth_right.error_arcmin, if_azimuth_right.half_width_arcmin
         sentences.append(
             say(
                 "If the azimuth were right, the axis would be {size} {side}.",
-                size=figure(size, error),
-                side=side,
+                size=figure(error, half_width),
+                side=altitude_side(error).where,
             )
         )
     return sentences

@@ -10,7 +10,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 from enum import Enum
 
-from core.alignment.adjustment import Base, Turn, TurnAccuracy, known_after
+from core.alignment.adjustment import Base, SeenTurn, Turn, TurnAccuracy, known_after
+from core.alignment.axis.priors import USUAL, Priors
 from core.alignment.driftlog import Leg
 from core.alignment.solution import solve
 from core.sky.site import Air, Site
@@ -38,10 +39,11 @@ def find_north(
     site: Site,
     air: Air,
     base: Base,
-    accuracy: TurnAccuracy,
+    accuracy: TurnAccuracy | SeenTurn,
+    priors: Priors = USUAL,
 ) -> North:
     """Compare both readings of north with what the turn should have done to the axis."""
-    as_read = _disagreement(before, turn, after, site, air, base, accuracy)
+    as_read = _disagreement(before, turn, after, site, air, base, accuracy, priors)
     exchanged = _disagreement(
         [reversed_leg(leg) for leg in before],
         turn,
@@ -50,6 +52,7 @@ def find_north(
         air,
         base,
         accuracy,
+        priors,
     )
     if abs(as_read - exchanged) < _DECISIVE:
         return North.UNDECIDED
@@ -63,7 +66,9 @@ def _disagreement(
     site: Site,
     air: Air,
     base: Base,
-    accuracy: TurnAccuracy,
+    accuracy: TurnAccuracy | SeenTurn,
+    priors: Priors,
 ) -> float:
-    expected = known_after(solve(before, site, air).knowledge, turn, site, base, accuracy)
-    return expected.disagreement(solve(after, site, air).knowledge)
+    was = solve(before, site, air, priors=priors).knowledge
+    expected = known_after(was, turn, site, base, accuracy)
+    return expected.disagreement(solve(after, site, air, priors=priors).knowledge)

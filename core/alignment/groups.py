@@ -21,7 +21,8 @@ class Groups:
     """Means of neighbouring readings of one leg, all arrays (k,).
 
     `part` counts the pieces of the leg between steps; each has an origin of its own.
-    `stated_sigma_arcsec` is the reading error of a group's mean, where the person stated one.
+    `stated_sigma_arcsec` is the reading error of a group's mean, where the person stated one;
+    `east_arcsec` the mean east offset, where every reading has one.
     """
 
     utc_s: Floats
@@ -29,6 +30,7 @@ class Groups:
     count: Floats
     part: NDArray[np.intp]
     stated_sigma_arcsec: Floats | None
+    east_arcsec: Floats | None = None
 
     @property
     def parts(self) -> int:
@@ -50,9 +52,11 @@ def group(leg: Leg, kept: Flags, breaks: Sequence[int]) -> Groups:
     starts = _group_starts(utc_s, part)
     count = np.diff(np.append(starts, utc_s.size)).astype(float)
     origin_s = utc_s[0]
-    stated = None
+    stated = east = None
     if leg.sigma_arcsec is not None:
         stated = np.sqrt(np.add.reduceat(leg.sigma_arcsec[kept] ** 2, starts)) / count
+    if leg.east_arcsec is not None and np.isfinite(leg.east_arcsec[kept]).all():
+        east = np.add.reduceat(leg.east_arcsec[kept], starts) / count
     _, consecutive = np.unique(part[starts], return_inverse=True)
     return Groups(
         utc_s=origin_s + np.add.reduceat(utc_s - origin_s, starts) / count,
@@ -60,6 +64,7 @@ def group(leg: Leg, kept: Flags, breaks: Sequence[int]) -> Groups:
         count=count,
         part=consecutive.astype(np.intp),
         stated_sigma_arcsec=stated,
+        east_arcsec=east,
     )
 
 

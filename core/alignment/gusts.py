@@ -15,11 +15,15 @@ _THRESHOLD = 6.0  # in robust standard deviations: honest seeing hardly ever get
 _FEW = 20  # fewer readings know their own scatter badly, and more has to be asked of an odd one
 _THRESHOLD_OF_FEW = 9.5  # reached by one leg in two hundred of 7 to 19 honest readings
 _FEWEST = 7  # fewer readings cannot tell which of them is odd
+_DIVISIONS = 1.6  # a reading beside a boundary of divisions may be one off, its neighbour half
 _NORMAL_MAD = 1.4826  # standard deviation of a normal distribution over its median deviation
 
 
-def set_aside(utc_s: Floats, north_arcsec: Floats) -> Flags:
-    """Flags (n,) of readings far off the running median of their neighbourhood."""
+def set_aside(utc_s: Floats, north_arcsec: Floats, reading_step_arcsec: float = 0.0) -> Flags:
+    """Flags (n,) of readings far off the running median of their neighbourhood.
+
+    `reading_step_arcsec`: the division they were read to; a division and a half is no gust yet.
+    """
     if utc_s.size < _FEWEST:
         return np.zeros(utc_s.size, dtype=bool)
     level = north_arcsec - _resistant_line(utc_s, north_arcsec)
@@ -32,7 +36,8 @@ def set_aside(utc_s: Floats, north_arcsec: Floats) -> Flags:
     scale = max(nearby, 0.25 * scatter)  # coarse readings repeat: their nearby scatter is zero
     if scale <= 0.0:
         return np.zeros(utc_s.size, dtype=bool)
-    return np.asarray(deviation > (_THRESHOLD_OF_FEW if is_few else _THRESHOLD) * scale)
+    far = (_THRESHOLD_OF_FEW if is_few else _THRESHOLD) * scale
+    return np.asarray(deviation > max(far, _DIVISIONS * reading_step_arcsec))
 
 
 def _median_around(level: Floats, window: int) -> Floats:

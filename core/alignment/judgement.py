@@ -9,14 +9,19 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.adjustment import TurnAccuracy
+from core.alignment.claim import NORMAL_95
 from core.alignment.goal import Reached, reached
 from core.alignment.knowledge import AxisKnowledge
 
 Floats = NDArray[np.float64]
 
 _HAND_SHARE = 0.35  # of the target: what the hand may add in the last turn
-_FINEST_SHARE = 0.55  # of the target: what the last measurement must reach
+_FINEST_SHARE = 0.48  # of the target: what the last measurement must reach to be sure of it
+_NEAR_FLEXURE = 1.5  # of the variance that flexure leaves: to measure better takes for ever
+_LONG_MIN, _ONE_SIDED = 8.0, 25.0  # so long on one star, and of variances: the other comes anyway
 _WORTHWHILE = 0.03  # gain in chance that is worth a turn of the bolts
+_MANY = 200.0  # degrees of freedom: more, and Student's t is normal for our purpose
+_SIZES = 48
 _NODES, _WEIGHTS = np.polynomial.hermite_e.hermegauss(24)
 
 
@@ -45,22 +50,38 @@ class Judgement:
 def chance_within(known: AxisKnowledge, aim_arcmin: Floats, target_arcmin: float) -> float:
     """Chance that the axis lies within `target_arcmin` of the aim (2,) on the sky.
 
-    Normal distribution; Gauss-Hermite over one principal direction, exact over the other.
+    Student's t in two dimensions with the freedom of what is known, as the intervals have it: a
+    mixture of normal distributions of many sizes.
     """
+    sizes = _student_sizes(known.freedom)
+    chances = [_normal_chance(known, aim_arcmin, target_arcmin, size) for size in sizes]
+    return float(np.mean(chances))
+
+
+def _student_sizes(freedom: float) -> Floats:
+    """Equally likely factors (n,) of the standard deviations; one where the freedom is large."""
+    from scipy.special import chdtri  # here, so that the first window need not wait for scipy
+
+    if freedom > _MANY:
+        return np.ones(1)
+    even = (np.arange(_SIZES) + 0.5) / _SIZES
+    return np.asarray(np.sqrt(freedom / chdtri(freedom, even)))
+
+
+def _normal_chance(
+    known: AxisKnowledge, aim_arcmin: Floats, target_arcmin: float, size: float
+) -> float:
+    """Normal distribution; Gauss-Hermite over one principal direction, exact over the other."""
+    from scipy.special import ndtr
+
     variances, directions = np.linalg.eigh(known.covariance_arcmin2)
-    sigma = np.sqrt(np.maximum(variances, 1e-12))
+    sigma = size * np.sqrt(np.maximum(variances, 1e-12))
     offset = directions.T @ (known.sky_arcmin - aim_arcmin)
     along = offset[0] + sigma[0] * _NODES
     reach = np.sqrt(np.maximum(target_arcmin**2 - along**2, 0.0))
-    inside = _normal((reach - offset[1]) / sigma[1]) - _normal((-reach - offset[1]) / sigma[1])
+    inside = ndtr((reach - offset[1]) / sigma[1]) - ndtr((-reach - offset[1]) / sigma[1])
     weight = _WEIGHTS / _WEIGHTS.sum()
     return float(weight @ np.where(np.abs(along) < target_arcmin, inside, 0.0))
-
-
-def _normal(values: Floats) -> Floats:
-    from scipy.special import ndtr
-
-    return np.asarray(ndtr(values))
 
 
 def judge(
@@ -69,37 +90,52 @@ def judge(
     aim_arcmin: Floats,
     target_arcmin: float,
     accuracy: TurnAccuracy,
+    flexure_arcmin: float = 0.0,
+    watched_min: float = 0.0,
 ) -> Judgement:
     """The next thing to do.
 
     `watched_shows` (2,): unit direction on the sky that the star under way shows, `None` between
     legs. `aim_arcmin` (2,): where the axis is wanted on the sky, from the true pole. The hand errs
     by a share of the turn, so an axis far off takes two turns: a quick one, measured just well
-    enough to bring the second within what the hand may add, and a fine one.
+    enough to bring the second within what the hand may add, and a fine one. `flexure_arcmin`: what
+    a yielding tube leaves of either error however long one watches. `watched_min`: minutes on the
+    star under way; one that shows nothing new for long is left for one that shows the other error.
     """
     chance = chance_within(known, aim_arcmin, target_arcmin)
     if reached(chance) is Reached.WITHIN:
         return Judgement(Next.GOOD_ENOUGH, chance)
     error = known.sky_arcmin - aim_arcmin
-    variance = np.diag(known.covariance_arcmin2)
+    covariance = known.covariance_arcmin2 * _widening(known.freedom)
+    variance = np.diag(covariance)
     one_go = _HAND_SHARE * target_arcmin / accuracy.relative
     is_far = float(np.sqrt(error @ error + variance.sum())) > one_go
     wanted = (0.7 * one_go if is_far else _FINEST_SHARE * target_arcmin) ** 2
+    wanted = max(wanted, _NEAR_FLEXURE * 2.0 * flexure_arcmin**2)
     is_measured = float(variance.sum()) <= wanted
     hand = accuracy.relative**2 * (error**2 + variance) + accuracy.play_arcmin**2
     if is_measured and (is_far or _turn_helps(known, hand, aim_arcmin, target_arcmin, chance)):
         return Judgement(Next.TURN, chance)
     if watched_shows is None:
         return Judgement(Next.OTHER_STAR, chance)
-    open_along = float(watched_shows @ known.covariance_arcmin2 @ watched_shows)
+    open_along = float(watched_shows @ covariance @ watched_shows)
     open_across = float(variance.sum()) - open_along
-    is_done = open_along <= 0.5 * wanted and open_across > open_along
+    is_told = open_along <= 0.5 * wanted and open_across > max(open_along, 0.5 * wanted)
+    is_long = watched_min > _LONG_MIN and open_across > _ONE_SIDED * open_along
+    is_done = is_told or is_long
     return Judgement(Next.OTHER_STAR if is_done else Next.WATCH_ON, chance)
+
+
+def _widening(freedom: float) -> float:
+    """Of variances, so that normal half-widths become Student's."""
+    from scipy.special import stdtrit
+
+    return float(stdtrit(freedom, 0.975) / NORMAL_95) ** 2
 
 
 def _turn_helps(
     known: AxisKnowledge, hand: Floats, aim_arcmin: Floats, target_arcmin: float, chance: float
 ) -> bool:
     """Whether turning now raises the chance to be within the target by a worthwhile part."""
-    turned = AxisKnowledge(aim_arcmin, known.covariance_arcmin2 + np.diag(hand))
+    turned = AxisKnowledge(aim_arcmin, known.covariance_arcmin2 + np.diag(hand), known.freedom)
     return chance_within(turned, aim_arcmin, target_arcmin) > chance + _WORTHWHILE

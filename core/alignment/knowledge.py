@@ -11,17 +11,19 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.geometry import ARCMIN_PER_RAD
-
 Floats = NDArray[np.float64]
 
 
 @dataclass(frozen=True, eq=False)
 class AxisKnowledge:
-    """Displacement (2,) on the sky, arcmin, and its covariance (2, 2), arcmin²."""
+    """Displacement (2,) on the sky, arcmin, and its covariance (2, 2), arcmin².
+
+    `freedom`: degrees of freedom behind the covariance; few make long tails (Student's t).
+    """
 
     sky_arcmin: Floats
     covariance_arcmin2: Floats
+    freedom: float = 1e6
 
     @classmethod
     def about_the_pole(cls, sigma_deg: float) -> AxisKnowledge:
@@ -29,14 +31,16 @@ class AxisKnowledge:
         return cls(np.zeros(2), np.eye(2) * (60.0 * sigma_deg) ** 2)
 
     @property
-    def sky_rad(self) -> Floats:
-        """The displacement in radians."""
-        return self.sky_arcmin / ARCMIN_PER_RAD
+    def information_arcmin2(self) -> Floats:
+        """Inverse covariance (2, 2)."""
+        return np.asarray(np.linalg.inv(self.covariance_arcmin2))
 
     @property
-    def information(self) -> Floats:
-        """Inverse covariance, rad⁻²."""
-        return np.asarray(np.linalg.inv(self.covariance_arcmin2) * ARCMIN_PER_RAD**2)
+    def interval_factor(self) -> float:
+        """Of a standard deviation, for the half-width of the 95 % interval."""
+        from scipy.special import stdtrit  # here, so that the first window need not wait for scipy
+
+        return float(stdtrit(self.freedom, 0.975))
 
     def disagreement(self, other: AxisKnowledge) -> float:
         """Squared distance between two independent statements, χ² with two degrees of freedom."""

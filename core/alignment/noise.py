@@ -26,7 +26,6 @@ _INDEPENDENT_FRACTIONS = np.array([0.0, 0.5])
 _LONGEST_SHARE = (
     1.0 / 8.0
 )  # a correlation time longer than this share of a leg would pass for drift
-_FINEST_ARCSEC2 = 1e-4  # nobody reads better than 0.01″: readings without scatter are rounded
 _SHORTEST_LAG_S = 1e-3  # readings of the same moment must not make the inverse infinite
 STATED_ERROR_WEIGHT = 4.0  # a stated reading error counts as this many degrees of freedom
 
@@ -141,35 +140,8 @@ class GramFit:
     normal: Floats
 
 
-@dataclass(frozen=True, eq=False)
-class LegNoise:
-    """Amplitude of one leg's noise for every candidate, and how well each explains the leg."""
-
-    variance_arcsec2: Floats  # (g,)
-    degrees_of_freedom: float
-    log_likelihood: Floats  # (g,)
-
-
-def leg_noise(gram: Gram, fit: GramFit, groups: Groups) -> LegNoise:
-    """Restricted likelihood of the candidates, given the fit of constants and slope.
-
-    A stated reading error enters as `STATED_ERROR_WEIGHT` degrees of freedom of its own.
-    """
-    freedom = float(gram.rows - fit.coefficients.shape[1])
-    squares = fit.residual
-    if groups.stated_sigma_arcsec is not None:
-        freedom += STATED_ERROR_WEIGHT
-        stated_variance = float(np.mean(groups.stated_sigma_arcsec**2))
-        squares = squares + STATED_ERROR_WEIGHT * stated_variance
-    variance = np.maximum(squares / max(freedom, 1.0), _FINEST_ARCSEC2)
-    log_likelihood = -0.5 * (
-        gram.log_det + np.linalg.slogdet(fit.normal)[1] + freedom * np.log(variance)
-    )
-    return LegNoise(variance, freedom, log_likelihood)
-
-
-def weights(legs: Sequence[LegNoise]) -> Floats:
+def weights(log_likelihoods: Sequence[Floats]) -> Floats:
     """Weight (g,) of each candidate from all legs of the night together."""
-    total = np.sum([leg.log_likelihood for leg in legs], axis=0)
+    total = np.sum(log_likelihoods, axis=0)
     weight = np.exp(total - total.max())
     return np.asarray(weight / weight.sum())

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.expectation import Watching, half_width_arcmin, leg_information
+from core.alignment.expectation import Watching, flexure_arcmin, half_width_arcmin, leg_information
 from core.language import marked
 from core.sky.catalogue import StarNow
 from core.sky.site import Site
@@ -57,12 +57,15 @@ def rank(
     fit = _fit(stars, clear)
     if not fit:
         return []
-    hour_angle = np.array([now.hour_angle_deg for now in fit])
-    altitude = np.array([now.altitude_deg for now in fit])
-    unit = leg_information(hour_angle, altitude, site.latitude_deg, 1.0, watching)
-    after = _after(known, unit, MINUTES)
-    minutes = _minutes(known, unit, target_arcmin)
-    alone = half_width_arcmin(known + unit * MINUTES**3)
+    plan = _Plan(
+        np.array([now.hour_angle_deg for now in fit]),
+        np.array([now.altitude_deg for now in fit]),
+        site.latitude_deg,
+        watching,
+    )
+    after = plan.after(known, MINUTES)
+    minutes = plan.minutes(known, target_arcmin)
+    alone = plan.half_width(known + plan.information(MINUTES))
     order = np.lexsort((alone, np.round(np.log(after), 1)))  # of a pair, the star that adds more
     return [
         Choice(
@@ -101,38 +104,61 @@ def _fit(stars: Sequence[StarNow], clear: Clear | None) -> list[StarNow]:
     return [now for now, is_free in zip(fit, free, strict=True) if is_free]
 
 
-def _after(known: Floats, unit: Floats, minutes: float) -> Floats:
-    """Half-width (n,) after so many minutes on each star, and on its best partner if one is needed.
+@dataclass(frozen=True, eq=False)
+class _Plan:
+    """Stars (n,) that may be watched, and what watching them would tell."""
 
-    What a leg knows grows with the cube of its length.
-    """
-    grown = known + unit * minutes**3
-    alone = half_width_arcmin(grown)
-    if alone.min() < _SINGULAR_ARCMIN:
-        return alone
-    pairs = half_width_arcmin(grown[:, np.newaxis] + (unit * minutes**3)[np.newaxis])
-    return np.asarray(np.minimum(alone, pairs.min(axis=1)))
+    hour_angle_deg: Floats
+    altitude_deg: Floats
+    latitude_deg: float
+    watching: Watching
 
+    def information(self, minutes: Floats | float) -> Floats:
+        """Information (n, 2, 2) of so many minutes (n,) on each star."""
+        return leg_information(
+            self.hour_angle_deg, self.altitude_deg, self.latitude_deg, minutes, self.watching
+        )
 
-def _minutes(known: Floats, unit: Floats, target_arcmin: float) -> Floats:
-    """Minutes (n,) on each star (and its partner) until the target, by halving the interval."""
-    low, high = np.zeros(unit.shape[0]), np.full(unit.shape[0], _LONGEST_MIN)
-    is_pair_needed = half_width_arcmin(known + unit * MINUTES**3).min() >= _SINGULAR_ARCMIN
-    best = unit[int(np.argmin(_after(known, unit, MINUTES)))] if is_pair_needed else None
-    for _ in range(_HALVINGS):
-        middle = 0.5 * (low + high)
-        grown = known + unit * (middle**3)[:, np.newaxis, np.newaxis]
-        if best is not None:
-            grown = grown + _partner(unit, best) * (middle**3)[:, np.newaxis, np.newaxis]
-        enough = half_width_arcmin(grown) <= target_arcmin
-        low, high = np.where(enough, low, middle), np.where(enough, middle, high)
-    return high
+    def half_width(self, information: Floats) -> Floats:
+        """The larger 95 % half-width (…,), flexure included."""
+        flexure = flexure_arcmin(self.watching.priors, self.latitude_deg)
+        return half_width_arcmin(information, flexure)
 
+    def after(self, known: Floats, minutes: float) -> Floats:
+        """Half-width (n,) after so many minutes on each star, and on its best partner if needed."""
+        told = self.information(minutes)
+        alone = self.half_width(known + told)
+        if alone.min() < _SINGULAR_ARCMIN:
+            return alone
+        pairs = self.half_width((known + told)[:, np.newaxis] + told[np.newaxis])
+        return np.asarray(np.minimum(alone, pairs.min(axis=1)))
 
-def _partner(unit: Floats, best: Floats) -> Floats:
-    """For each star the partner that was best for the best star, or that star itself."""
-    with_best = half_width_arcmin(unit + best)
-    crossed = unit[int(np.argmin(half_width_arcmin(unit + best)))]
-    with_crossed = half_width_arcmin(unit + crossed)
-    better = (with_best <= with_crossed)[:, np.newaxis, np.newaxis]
-    return np.where(better, best, crossed)
+    def minutes(self, known: Floats, target_arcmin: float) -> Floats:
+        """Minutes (n,) on each star (and its partner) until the target, by halving the interval."""
+        low, high = np.zeros(self.altitude_deg.size), np.full(self.altitude_deg.size, _LONGEST_MIN)
+        told = self.information(MINUTES)
+        partner: NDArray[np.intp] | None = None
+        if self.half_width(known + told).min() >= _SINGULAR_ARCMIN:
+            partner = self._partner(told, int(np.argmin(self.after(known, MINUTES))))
+        for _ in range(_HALVINGS):
+            middle = 0.5 * (low + high)
+            grown = known + self.information(middle)
+            if partner is not None:
+                grown = grown + self._of(partner).information(middle)
+            enough = self.half_width(grown) <= target_arcmin
+            low, high = np.where(enough, low, middle), np.where(enough, middle, high)
+        return high
+
+    def _partner(self, told: Floats, best: int) -> NDArray[np.intp]:
+        """For each star (n,) the best star, or the one that goes best with that."""
+        with_best = self.half_width(told + told[best])
+        crossed = int(np.argmin(with_best))
+        with_crossed = self.half_width(told + told[crossed])
+        return np.where(with_best <= with_crossed, best, crossed)
+
+    def _of(self, chosen: NDArray[np.intp]) -> _Plan:
+        return replace(
+            self,
+            hour_angle_deg=self.hour_angle_deg[chosen],
+            altitude_deg=self.altitude_deg[chosen],
+        )

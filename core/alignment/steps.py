@@ -2,21 +2,26 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
+from core.alignment.axis.linefit import fit_line, minutes_about_middle
 from core.alignment.driftlog import Leg
 from core.alignment.groups import Groups, group
-from core.alignment.noise import Gram, NoiseGrid, leg_noise, weights
+from core.alignment.noise import NoiseGrid, weights
 
 Floats = NDArray[np.float64]
 Flags = NDArray[np.bool_]
+Nuisances = Callable[[Groups], Floats]  # columns (k, m) at the groups, each with a prior of one
 
 _MOST_STEPS = 6
 _SHORTEST_PIECE = 4  # groups; fewer cannot tell a step from a gust
 _THRESHOLD = 5.0  # in standard deviations, over every place a step might be
+_DIVISIONS = 1.6  # rounded readings step by one division by themselves, and a half may be lost
+_WORTH_ARCSEC = 0.1  # smaller ones change nothing, and a leap second in a log makes them
 
 
 @dataclass(frozen=True)
@@ -28,12 +33,25 @@ class Step:
     sigma_arcsec: float
 
 
-def find_breaks(leg: Leg, kept: Flags, predicted_arcsec: Floats) -> tuple[int, ...]:
+def _nothing(groups: Groups) -> Floats:
+    """No nuisances."""
+    return np.empty((groups.utc_s.size, 0))
+
+
+def find_breaks(
+    leg: Leg,
+    kept: Flags,
+    predicted_arcsec: Floats,
+    reading_step_arcsec: float = 0.0,
+    nuisances: Nuisances = _nothing,
+) -> tuple[int, ...]:
     """Indices of readings that begin a new piece; `predicted_arcsec` (n,): drift so far known.
 
     One step after another is added where it explains most, as long as it stands five standard
-    deviations above the correlated noise that is left with the step in place.
+    deviations above the correlated noise and the nuisances that are left with the step in place,
+    and above a division and a half of the readings.
     """
+    least_arcsec = max(_WORTH_ARCSEC, _DIVISIONS * reading_step_arcsec)
     breaks: tuple[int, ...] = ()
     while len(breaks) < _MOST_STEPS:
         groups, residual = _residual(leg, kept, predicted_arcsec, breaks)
@@ -42,48 +60,46 @@ def find_breaks(leg: Leg, kept: Flags, predicted_arcsec: Floats) -> tuple[int, .
             break
         reading = _first_reading(leg, kept, predicted_arcsec, groups, at)
         longer = tuple(sorted({*breaks, reading}))
-        steps = measure(leg, kept, predicted_arcsec, longer)
-        if not _all_stand_out(steps, len(longer)):
+        steps = measure(leg, kept, predicted_arcsec, longer, nuisances)
+        if not _all_stand_out(steps, len(longer), least_arcsec):
             break
         breaks = longer
     return breaks
 
 
 def measure(
-    leg: Leg, kept: Flags, predicted_arcsec: Floats, breaks: tuple[int, ...]
+    leg: Leg,
+    kept: Flags,
+    predicted_arcsec: Floats,
+    breaks: tuple[int, ...],
+    nuisances: Nuisances = _nothing,
 ) -> tuple[Step, ...]:
     """Sizes of the steps at `breaks`, with the correlated noise of the leg in their errors."""
     groups, residual = _residual(leg, kept, predicted_arcsec, breaks)
-    origins = groups.part_columns()
-    columns = np.column_stack([origins, _minutes(groups), residual])
     grid = NoiseGrid.for_durations([float(np.ptp(groups.utc_s))])
-    gram = Gram.of(groups, columns, grid)
-    fit = gram.fit(range(groups.parts + 1), groups.parts + 1)
-    noise = leg_noise(gram, fit, groups)
-    weight = weights([noise])
+    fit = fit_line(groups, residual, nuisances(groups), grid)
+    weight = weights([fit.log_likelihood])
     steps = []
     for later in range(1, groups.parts):
-        contrast = np.zeros(groups.parts + 1)
+        contrast = np.zeros(fit.coefficients.shape[1])
         contrast[[later - 1, later]] = -1.0, 1.0
         size = fit.coefficients @ contrast
-        variance = noise.variance_arcsec2 * (contrast @ fit.covariance @ contrast)
+        variance = np.einsum("i,gij,j->g", contrast, fit.covariance, contrast)
         mean = float(weight @ size)
         spread = float(weight @ (variance + (size - mean) ** 2))
         steps.append(Step(_begin_s(leg, breaks[later - 1]), mean, float(np.sqrt(spread))))
     return tuple(steps)
 
 
-def _all_stand_out(steps: tuple[Step, ...], expected: int) -> bool:
-    stand = all(abs(step.size_arcsec) > _THRESHOLD * step.sigma_arcsec for step in steps)
+def _all_stand_out(steps: tuple[Step, ...], expected: int, least_arcsec: float) -> bool:
+    stand = all(
+        abs(step.size_arcsec) > max(_THRESHOLD * step.sigma_arcsec, least_arcsec) for step in steps
+    )
     return stand and len(steps) == expected
 
 
 def _begin_s(leg: Leg, reading: int) -> float:
     return float(leg.utc_s[reading])
-
-
-def _minutes(groups: Groups) -> Floats:
-    return np.asarray((groups.utc_s - groups.utc_s.mean()) / 60.0)
 
 
 def _residual(
@@ -96,7 +112,8 @@ def _residual(
         leg.dec_deg,
         leg.utc_s,
         leg.north_arcsec - predicted_arcsec,
-        sigma_arcsec=leg.sigma_arcsec,
+        leg.east_arcsec,
+        leg.sigma_arcsec,
     )
     groups = group(remainder, kept, breaks)
     return groups, groups.north_arcsec
@@ -111,7 +128,7 @@ def _likeliest(groups: Groups, residual: Floats) -> int | None:
     allowed = (position - start >= _SHORTEST_PIECE) & (end - position >= _SHORTEST_PIECE)
     if not allowed.any():
         return None
-    design, _ = np.linalg.qr(np.column_stack([groups.part_columns(), _minutes(groups)]))
+    design, _ = np.linalg.qr(np.column_stack([groups.part_columns(), minutes_about_middle(groups)]))
     after = np.greater_equal.outer(position, position) & np.equal.outer(groups.part, groups.part)
     candidates = after.astype(float)
     candidates -= design @ (design.T @ candidates)

@@ -42,6 +42,21 @@ class Path:
         north, _ = offsets_of_seen_rad(self.seen, self.turned_rad, axis)
         return north[..., 1:] * ARCSEC_PER_RAD
 
+    def east_arcsec(self, axis_rad: Floats) -> Floats:
+        """East offsets (n,) since the leg's start for `axis_rad` (2,)."""
+        axis = axis_north_end(self.latitude_rad, axis_rad[0], axis_rad[1])
+        _, east = offsets_of_seen_rad(self.seen, self.turned_rad, axis)
+        return east[1:] * ARCSEC_PER_RAD
+
+    def upward(self) -> Floats:
+        """Components (n, 3) of the plumb line, upward, along east, north and the line of sight."""
+        pole = axis_north_end(self.latitude_rad, 0.0, 0.0)
+        seen = self.seen[1:]
+        east = np.cross(seen, pole)  # north, east, up is left-handed
+        east /= np.linalg.norm(east, axis=1, keepdims=True)
+        north = np.cross(east, seen)
+        return np.column_stack([east[:, 2], north[:, 2], seen[:, 2]])
+
     def linearised(self, axis_rad: Floats) -> tuple[Floats, Floats]:
         """North offsets (n,) for one axis, and their derivatives (n, 2), arcsec per radian."""
         here, *beside = self.north_arcsec(axis_rad + _DERIVATIVE_STEP_RAD * _STEPS)
@@ -109,9 +124,9 @@ class Track:
 
 
 def one_direction(tracks: Sequence[Track]) -> bool:
-    """Whether all legs show one direction of the axis: hour angles alike or 12 h apart."""
-    angles = np.array(
-        [(t.hour_angle_at(t.start_utc_s), t.hour_angle_at(t.end_utc_s)) for t in tracks]
-    )
-    apart = (angles - angles[0, 0] + 0.5 * np.pi) % np.pi - 0.5 * np.pi
+    """Whether all legs show one direction of the axis: their middles at hour angles alike or 12 h
+    apart. How long each lasts does not matter: a leg tells one rate.
+    """
+    angles = np.array([track.middle()[0] for track in tracks])
+    apart = (angles - angles[0] + 0.5 * np.pi) % np.pi - 0.5 * np.pi
     return bool(np.ptp(apart) < _ALIKE_RAD)

@@ -8,9 +8,11 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.special import stdtrit
 
-from core.alignment.groups import Groups
-from core.alignment.noise import Gram, LegNoise, NoiseGrid, leg_noise
-from core.alignment.prepared import PreparedLeg
+from core.alignment.axis.legrate import LegRate
+from core.alignment.axis.linefit import fit_line, minutes_about_middle
+from core.alignment.axis.nuisances import nuisance_columns
+from core.alignment.axis.priors import Priors
+from core.alignment.noise import NoiseGrid
 from core.alignment.steps import Step
 
 Floats = NDArray[np.float64]
@@ -22,9 +24,13 @@ class LegTrend:
     """One leg's drift. Angles of the star are for the middle of the leg, as observed.
 
     `bend_sigmas`: how surely the leg bends unlike the path of its star, in standard deviations.
-    `interval_factor` times a sigma is the half-width of the 95 % interval. `rejected` (n,) flags
-    readings set aside. The curve arrays (m,) are the fitted line in the leg's own offsets with its
-    95 % band, the group arrays (m,) the means it was fitted to.
+    `interval_factor` times a sigma is the half-width of the 95 % interval; `slow_share` of its
+    variance is no scatter of the readings but motion too slow to be told from drift. `rejected`
+    (n,) flags readings set aside. The curve arrays (m,) are the fitted line in the leg's own
+    offsets with its 95 % band, the group arrays (m,) the means it was fitted to.
+    `reading_step_arcsec`: the division it was read to, 0 where there is none. `angle_deg`: how far
+    the reticle's north is turned, from north through east, with its sigma, NaN where no east
+    offsets tell.
     """
 
     label: str
@@ -33,6 +39,7 @@ class LegTrend:
     drift_arcsec_per_min: float
     drift_sigma_arcsec_per_min: float
     interval_factor: float
+    slow_share: float
     hour_angle_deg: float
     declination_deg: float
     altitude_deg: float
@@ -40,6 +47,9 @@ class LegTrend:
     bend_sigmas: float
     noise_arcsec: float
     correlation_time_s: float
+    reading_step_arcsec: float
+    angle_deg: float
+    angle_sigma_deg: float
     rejected: Flags
     steps: tuple[Step, ...]
     curve_utc_s: Floats
@@ -50,81 +60,42 @@ class LegTrend:
     bin_arcsec: Floats
 
 
-@dataclass(frozen=True, eq=False)
-class LegFit:
-    """A leg's normal matrices for every noise candidate. Columns: origins, minutes, azimuth and
-    altitude sensitivity (arcsec/rad), unexplained offset, offset as read (arcsec), minutes²."""
-
-    prepared: PreparedLeg
-    groups: Groups
-    gram: Gram
-    noise: LegNoise
-    predicted_arcsec: Floats  # (k,) drift of the linearised axis at the groups
-
-    @property
-    def origins(self) -> list[int]:
-        """Indices of the origin columns."""
-        return list(range(self.groups.parts))
-
-    @property
-    def first_free(self) -> int:
-        """Index of the minutes column; sensitivities and data follow."""
-        return self.groups.parts
-
-
-def fit_leg(prepared: PreparedLeg, axis_rad: Floats, grid: NoiseGrid) -> LegFit:
-    """Weigh the noise candidates by what a free line leaves of the leg about `axis_rad`."""
-    groups = prepared.groups
-    predicted, slopes = prepared.path.linearised(axis_rad)
-    columns = np.column_stack(
-        [
-            groups.part_columns(),
-            minutes_about_middle(groups),
-            slopes,
-            groups.north_arcsec - predicted,
-            groups.north_arcsec,
-            minutes_about_middle(groups) ** 2,
-        ]
-    )
-    gram = Gram.of(groups, columns, grid)
-    line = gram.fit(range(groups.parts + 1), groups.parts + 3)
-    return LegFit(prepared, groups, gram, leg_noise(gram, line, groups), predicted)
-
-
-def minutes_about_middle(groups: Groups) -> Floats:
-    """Minutes (k,) from the mean time of the groups."""
-    return np.asarray((groups.utc_s - groups.utc_s.mean()) / 60.0)
-
-
-def trend(fit: LegFit, weight: Floats, grid: NoiseGrid) -> LegTrend:
+def trend(
+    fit: LegRate, axis_rad: Floats, weight: Floats, grid: NoiseGrid, priors: Priors
+) -> LegTrend:
     """The leg's record, averaged over the noise candidates with `weight` (g,)."""
-    leg, track = fit.prepared.leg, fit.prepared.track
+    leg, track, groups = fit.prepared.leg, fit.prepared.track, fit.prepared.groups
     hour_angle, altitude, azimuth = track.middle()
-    rate, rate_sigma = _drift(fit, weight)
-    level, half_width, factor = _band(fit, weight)
-    readings_per_group = float(fit.groups.count.mean())
+    rate, rate_variance = average(weight, fit.rate, fit.variance)
+    factor = _factor(fit, weight)
+    level, half_width = _band(fit, weight, factor)
+    angle, angle_sigma = _angle_deg(fit, weight, priors)
     return LegTrend(
         label=leg.label,
         sample_count=int(leg.utc_s.size),
         minutes=float(leg.utc_s[-1] - leg.utc_s[0]) / 60.0,
         drift_arcsec_per_min=rate,
-        drift_sigma_arcsec_per_min=rate_sigma,
+        drift_sigma_arcsec_per_min=float(np.sqrt(rate_variance)),
         interval_factor=factor,
+        slow_share=float(weight @ fit.known_share),
         hour_angle_deg=float(np.rad2deg(hour_angle)),
         declination_deg=float(np.rad2deg(track.declination_rad)),
         altitude_deg=float(np.rad2deg(altitude)),
         azimuth_deg=float(np.rad2deg(azimuth)),
-        bend_sigmas=_bend(fit, weight),
-        noise_arcsec=_reading_noise(fit, weight, readings_per_group),
+        bend_sigmas=_bend(fit, axis_rad, weight, grid, priors),
+        noise_arcsec=_reading_noise(fit, weight),
         correlation_time_s=float(weight @ grid.correlation_time_s),
+        reading_step_arcsec=fit.prepared.reading_step_arcsec,
+        angle_deg=angle,
+        angle_sigma_deg=angle_sigma,
         rejected=~fit.prepared.kept,
         steps=fit.prepared.steps,
-        curve_utc_s=fit.groups.utc_s,
+        curve_utc_s=groups.utc_s,
         curve_arcsec=level,
         curve_low_arcsec=level - half_width,
         curve_high_arcsec=level + half_width,
-        bin_utc_s=fit.groups.utc_s,
-        bin_arcsec=fit.groups.north_arcsec,
+        bin_utc_s=groups.utc_s,
+        bin_arcsec=groups.north_arcsec,
     )
 
 
@@ -134,42 +105,50 @@ def average(weight: Floats, values: Floats, variances: Floats) -> tuple[float, f
     return mean, float(weight @ (variances + (values - mean) ** 2))
 
 
-def _drift(fit: LegFit, weight: Floats) -> tuple[float, float]:
-    line = fit.gram.fit([*fit.origins, fit.first_free], fit.first_free + 4)
-    variances = fit.noise.variance_arcsec2 * line.covariance[:, -1, -1]
-    rate, variance = average(weight, line.coefficients[:, -1], variances)
-    return rate, float(np.sqrt(variance))
+def _factor(fit: LegRate, weight: Floats) -> float:
+    """Student's factor for 95 %, of the part of the variance that the readings themselves tell."""
+    estimated = np.maximum(1.0 - fit.known_share, 1e-6)
+    return float(stdtrit(max(float(weight @ (fit.freedom / estimated**2)), 1.0), 0.975))
 
 
-def _bend(fit: LegFit, weight: Floats) -> float:
+def _bend(fit: LegRate, axis_rad: Floats, weight: Floats, grid: NoiseGrid, priors: Priors) -> float:
     """The curvature the exact model leaves over, against its error; 0 for too few readings."""
-    design = [*fit.origins, fit.first_free, fit.first_free + 5]
-    if fit.groups.utc_s.size < len(design) + 3:
+    groups, path = fit.prepared.groups, fit.prepared.path
+    if fit.is_coarse or groups.utc_s.size < groups.parts + 5:
         return 0.0
-    curve = fit.gram.fit(design, fit.first_free + 3)
-    variances = fit.noise.variance_arcsec2 * curve.covariance[:, -1, -1]
-    bend, variance = average(weight, curve.coefficients[:, -1], variances)
+    rest = groups.north_arcsec - path.north_arcsec(axis_rad)
+    nuisances = nuisance_columns(groups, path, axis_rad, priors)
+    curve = fit_line(groups, rest, nuisances, grid, bends=True)
+    bend, variance = average(weight, curve.coefficients[:, curve.rate], curve.rate_variance)
     return abs(bend) / float(np.sqrt(variance))
 
 
-def _band(fit: LegFit, weight: Floats) -> tuple[Floats, Floats, float]:
-    """Fitted line (k,), half-width (k,) of its 95 % band, and the factor used."""
-    line = fit.gram.fit([*fit.origins, fit.first_free], fit.first_free + 3)
-    design = np.column_stack([fit.groups.part_columns(), minutes_about_middle(fit.groups)])
-    levels = line.coefficients @ design.T
-    unit = np.einsum("ki,gij,kj->gk", design, line.covariance, design, optimize=True)
-    variances = fit.noise.variance_arcsec2[:, np.newaxis] * unit
+def _band(fit: LegRate, weight: Floats, factor: float) -> tuple[Floats, Floats]:
+    """Fitted line (k,) and half-width (k,) of its 95 % band."""
+    groups, line = fit.prepared.groups, fit.line
+    design = np.column_stack([groups.part_columns(), minutes_about_middle(groups)])
+    fixed = slice(0, line.fixed)
+    levels = line.coefficients[:, fixed] @ design.T
+    variances = np.einsum("ki,gij,kj->gk", design, line.covariance[:, fixed, fixed], design)
     level = weight @ levels
     variance = weight @ (variances + (levels - level) ** 2)
-    factor = float(stdtrit(max(fit.noise.degrees_of_freedom, 1.0), 0.975))
-    return fit.predicted_arcsec + level, factor * np.sqrt(variance), factor
+    return fit.predicted_arcsec + level, factor * np.sqrt(variance)
 
 
-def _reading_noise(fit: LegFit, weight: Floats, readings_per_group: float) -> float:
+def _angle_deg(fit: LegRate, weight: Floats, priors: Priors) -> tuple[float, float]:
+    """The angle of the reticle as its leak of east into north shows it, and its sigma, degrees."""
+    if fit.prepared.groups.east_arcsec is None or priors.angle_sigma_deg <= 0.0:
+        return float("nan"), float("nan")
+    at = fit.line.fixed
+    angle, variance = average(weight, fit.line.coefficients[:, at], fit.line.covariance[:, at, at])
+    return angle * priors.angle_sigma_deg, float(np.sqrt(variance)) * priors.angle_sigma_deg
+
+
+def _reading_noise(fit: LegRate, weight: Floats) -> float:
     """Scatter of single readings about the line, as it was before any averaging."""
-    if readings_per_group <= 1.0:
-        return float(np.sqrt(weight @ fit.noise.variance_arcsec2))
+    if float(fit.prepared.groups.count.mean()) <= 1.0:
+        return float(np.sqrt(weight @ fit.line.variance_arcsec2))
     kept = fit.prepared.kept
     difference = np.diff(fit.prepared.leg.north_arcsec[kept])
-    between_groups = float(weight @ fit.noise.variance_arcsec2)
+    between_groups = float(weight @ fit.line.variance_arcsec2)
     return float(np.sqrt(between_groups + 0.5 * np.median(difference**2) / 0.4549))

@@ -13,6 +13,7 @@ from core.language import say
 
 _FEWEST_UNSTATED = 4  # readings needed before their own scatter can earn a ±
 _SHORTEST_S = 10.0
+CONTRADICTION = "contradiction"  # the code of the note on legs that cannot be right together
 
 
 @dataclass(frozen=True)

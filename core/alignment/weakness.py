@@ -7,34 +7,37 @@ from collections.abc import Iterator, Sequence
 
 import numpy as np
 
-from core.alignment.axisfit import azimuth_has_meaning
+from core.alignment.axis.displacement import azimuth_has_meaning
 from core.alignment.speed import FASTEST_ARCSEC_PER_MIN
 from core.alignment.trend import LegTrend
 from core.alignment.usable import Note
 from core.language import say
 from core.sky.site import Air, Site
 
-_ALIKE_CORRELATION = 0.9
+_ALIKE_DEG = 25.0
 _LOW_ALTITUDE_DEG = 20.0
 _POLAR_DECLINATION_DEG = 75.0
 _POLAR_SITE_DEG = 85.0
 _UNLIKELY_AXIS_DEG = 8.0  # the eye sees that a mount points so far beside the pole
 _BENT_SIGMAS = 5.0
+_TURNED_SIGMAS, _TURNED_DEG, _NORMAL_95 = 3.3, 0.7, 1.96
 _EQUATORIAL_SITE_DEG = 5.0
 
 
 def weaknesses(
-    legs: Sequence[LegTrend], correlation: float | None, site: Site, air: Air
+    legs: Sequence[LegTrend], by_legs_alone: bool, site: Site, air: Air
 ) -> tuple[Note, ...]:
-    """Notes on the geometry; `correlation` of the two errors, where both are known."""
-    notes = [*_of_pair(legs, correlation), *_of_site(site, air)]
+    """Notes on the geometry; `by_legs_alone`: they tell both errors of the axis, nothing else."""
+    notes = [*(_of_pair(legs) if by_legs_alone else ()), *_of_site(site, air)]
     for leg in legs:
         notes += [*_of_star(leg), *_of_readings(leg)]
     return tuple(notes)
 
 
-def _of_pair(legs: Sequence[LegTrend], correlation: float | None) -> Iterator[Note]:
-    if correlation is None or abs(correlation) < _ALIKE_CORRELATION:
+def _of_pair(legs: Sequence[LegTrend]) -> Iterator[Note]:
+    """Hour angles twelve hours apart show the same as equal ones."""
+    angles = np.array([leg.hour_angle_deg for leg in legs])
+    if float(np.ptp((angles - angles[0] + 90.0) % 180.0)) > _ALIKE_DEG:
         return
     hours = ", ".join(hour_angle_words(leg.hour_angle_deg) for leg in legs)
     yield Note(
@@ -133,6 +136,19 @@ def _of_readings(leg: LegTrend) -> Iterator[Note]:
                 label=leg.label,
                 rate=abs(leg.drift_arcsec_per_min),
                 least=least_deg,
+            ),
+            leg=leg.label,
+        )
+    if abs(leg.angle_deg) > max(_TURNED_SIGMAS * leg.angle_sigma_deg, _TURNED_DEG):
+        yield Note(
+            "turned reticle",
+            say(
+                "North of leg “{label}” is turned by {angle:.1f}° ± {width:.1f}°: motion in east "
+                "shows in it. That is taken into account, but turn the camera or reticle until a "
+                "star runs along east and west.",
+                label=leg.label,
+                angle=abs(leg.angle_deg),
+                width=_NORMAL_95 * leg.angle_sigma_deg,
             ),
             leg=leg.label,
         )

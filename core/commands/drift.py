@@ -13,6 +13,7 @@ from core.alignment.solution import UnusableLegs, solve
 from core.commands.drift_result import DriftResult
 from core.commands.drift_text import as_text
 from core.commands.implausible import Implausible, refuse_impossible
+from core.commands.priors import UnusablePrior, add_prior_options, priors_of
 from core.commands.whereabouts import Unplaceable, add_options, site_and_air
 from core.sky.clock import bundled
 
@@ -29,6 +30,7 @@ def add_to(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
     )
     parser.add_argument("log", metavar="LOG.csv", help="the drift log")
     add_options(parser)
+    add_prior_options(parser)
     parser.add_argument(
         "--aim", choices=AIMS, default="true", help="the pole the words speak of (default: true)"
     )
@@ -40,7 +42,7 @@ def run(arguments: argparse.Namespace, now_utc_s: float, out: TextIO, err: TextI
     """Prints the result to `out`, or a sentence on what is wrong to `err`. Exit code."""
     try:
         result = _result(arguments, now_utc_s)
-    except (UnusableLog, Unplaceable, Implausible, UnusableLegs) as sentence:
+    except (UnusableLog, Unplaceable, UnusablePrior, Implausible, UnusableLegs) as sentence:
         print(sentence, file=err)
         return UNUSABLE_INPUT
     print(result.as_json() if arguments.json else as_text(result), file=out)
@@ -50,10 +52,11 @@ def run(arguments: argparse.Namespace, now_utc_s: float, out: TextIO, err: TextI
 def _result(arguments: argparse.Namespace, now_utc_s: float) -> DriftResult:
     log = read_file(arguments.log)
     site, air = site_and_air(arguments, log.header, log.rejected)
+    priors = priors_of(arguments, log.header)
     found = doubts(log.legs, site, air, now_utc_s)
     refuse_impossible(found)
-    solution = solve(log.legs, site, air)
+    solution = solve(log.legs, site, air, priors=priors)
     advice = advise(solution, AIMS[arguments.aim])
     loss = bundled().loss_sentence(max(float(leg.utc_s[-1]) for leg in log.legs))
     said = [*(doubt.text for doubt in found), *advice.limits, *([loss] if loss else [])]
-    return DriftResult(log, site, air, AIMS[arguments.aim], solution, advice, tuple(said))
+    return DriftResult(log, site, air, priors, AIMS[arguments.aim], solution, advice, tuple(said))

@@ -9,6 +9,7 @@ from typing import Any
 
 from core.alignment.advice import Advice
 from core.alignment.aim import Aim
+from core.alignment.axis.priors import Priors
 from core.alignment.driftlog import DriftLog
 from core.alignment.solution import Solution
 from core.alignment.trend import LegTrend
@@ -38,6 +39,9 @@ _LEG_QUANTITIES = (
     "azimuth_deg",
     "noise_arcsec",
     "correlation_time_s",
+    "reading_step_arcsec",
+    "angle_deg",
+    "angle_sigma_deg",
 )
 
 
@@ -48,6 +52,7 @@ class DriftResult:
     log: DriftLog
     site: Site
     air: Air
+    priors: Priors
     aim: Aim
     solution: Solution
     advice: Advice
@@ -63,7 +68,10 @@ class DriftResult:
             **{name: _or_null(getattr(solution, name)) for name in _QUANTITIES},
             "legs": [_leg(leg) for leg in solution.legs],
             "combination": None if combination is None else asdict(combination),
-            "advice": {
+            "contradicting_legs": list(solution.contradicting_labels),
+            "advice": None
+            if solution.is_contradictory
+            else {
                 "aim": self.aim.value,
                 "azimuth": self.advice.azimuth,
                 "altitude": self.advice.altitude,
@@ -73,6 +81,7 @@ class DriftResult:
             "remarks": [asdict(remark) for remark in self.log.remarks],
             "site": asdict(self.site),
             "air": asdict(self.air),
+            "priors": asdict(self.priors),
         }
 
 

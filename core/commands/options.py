@@ -1,4 +1,4 @@
-"""Numbers behind options: a decimal comma, a minus sign, and a sentence for what is no number."""
+"""Numbers behind options: a decimal comma, a minus sign, and a sentence for what cannot be."""
 
 from __future__ import annotations
 
@@ -19,6 +19,14 @@ def finite(text: str) -> float:
     except ValueError as error:
         raise argparse.ArgumentTypeError(_not_finite(text) or str(error)) from None
     return value
+
+
+def out_of_range(option: str, value: float, allowed: tuple[float, float, str]) -> str | None:
+    """What to say of a value that cannot be meant. `allowed`: lowest, highest, and the unit."""
+    low, high, unit = allowed
+    if low <= value <= high:
+        return None
+    return f"{option} {value:g} is outside {low:g} to {high:g} ({unit}); correct it."
 
 
 def joined(arguments: Sequence[str]) -> list[str]:

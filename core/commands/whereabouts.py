@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from core.alignment.driftlog import Header, Rejected
 from core.alignment.driftlog.headlines import RANGES, looks_swapped
 from core.alignment.plausibility import pressure_doubt
-from core.commands.options import finite
+from core.commands.options import finite, out_of_range
 from core.sky.site import Air, Site
 
 OPTIONS = {
@@ -71,13 +71,13 @@ def about_place(rejected: Sequence[Rejected]) -> str:
 
 
 def _check(option: str, name: str, given: dict[str, float | None]) -> None:
-    value, (low, high, unit) = given[name], RANGES[name]
-    if value is None or low <= value <= high:
+    value, longitude_deg = given[name], given["longitude_deg"]
+    sentence = None if value is None else out_of_range(option, value, RANGES[name])
+    if value is None or sentence is None:
         return
-    longitude_deg = given["longitude_deg"]
     if name == "latitude_deg" and looks_swapped(value, longitude_deg):
         raise Unplaceable(
             f"Latitude {value:g} is beyond ±90; longitude {longitude_deg:g} would fit a latitude, "
             "so the two may be swapped: exchange --latitude and --longitude, or correct them."
         )
-    raise Unplaceable(f"{option} {value:g} is outside {low:g} to {high:g} ({unit}); correct it.")
+    raise Unplaceable(sentence)

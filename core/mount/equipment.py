@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from enum import Enum
 from typing import Any
 
+from core.alignment.axis.priors import RANGES
 from core.language import marked, say
 from core.mount.quantities import ImpossibleValue, check, quantity
 
@@ -83,7 +84,10 @@ class Part(Record):
 
 @dataclass(frozen=True, kw_only=True)
 class Telescope(Part):
-    """A tube with its rings and dovetail bar."""
+    """A tube with its rings and dovetail bar.
+
+    `flexure_arcsec_per_g`: how far it yields when gravity turns round in it.
+    """
 
     aperture_mm: float | None = quantity(marked("The aperture"), " mm", 5.0, 5000.0)
     focal_length_mm: float | None = quantity(marked("The focal length"), " mm", 5.0, 50_000.0)
@@ -91,6 +95,9 @@ class Telescope(Part):
     diameter_mm: float | None = quantity(marked("The outer diameter"), " mm", 5.0, 5000.0)
     dovetail_length_mm: float | None = quantity(
         marked("The dovetail's length"), " mm", 10.0, 3000.0
+    )
+    flexure_arcsec_per_g: float | None = quantity(
+        marked("The flexure"), marked("″ per g"), *RANGES["flexure_arcsec_per_g"][:2]
     )
 
 

@@ -4,18 +4,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.language import say
-from core.mount.rotation import SIDEREAL_DEG_PER_HOUR, rate_deg_per_hour
-from core.mount.rotationtrack import Track, field_angle_deg
+from core.mount.rotation import SIDEREAL_DEG_PER_HOUR
+from core.mount.rotationspan import turn_within_rad
+from core.mount.rotationtrack import Track
 
 Floats = NDArray[np.float64]
 
 LONGEST_S = 6.0 * 3600.0  # nobody exposes longer; also where the field does not turn at all
+_AT_ZENITH = 1e-9  # cosine of the altitude
 _SIDEREAL_RAD_PER_S = np.radians(SIDEREAL_DEG_PER_HOUR) / 3600.0
-_HALVINGS = 40
 
 
 @dataclass(frozen=True)
@@ -47,22 +49,16 @@ def allowed_rotation_deg(frame: Frame, allowed_px: float) -> float:
 def longest_map_s(
     latitude_deg: float, azimuth_deg: ArrayLike, altitude_deg: ArrayLike, rotation_deg: float
 ) -> Floats:
-    """Longest exposure begun at each true place of the sky; broadcasts like `turning`.
+    """Longest exposure begun at each true place of the sky, exact; broadcasts like `turning`.
 
-    From the rate and its change at that place, exactly to second order; without the second the
-    prime vertical, where the field stands still for a moment, would promise endless exposures.
-    Within a few per cent of the exact one for rotations up to half a degree; see `longest_s` for
-    one target. At most `LONGEST_S`.
+    At most `LONGEST_S`; nothing at the zenith. Beside the prime vertical, where the field stands
+    still for a moment and turns back, it jumps to more than twice as long where the turn before
+    that just fits.
     """
-    rate = np.radians(rate_deg_per_hour(latitude_deg, azimuth_deg, altitude_deg)) / 3600.0
-    change = _change_of_rate_per_s2(latitude_deg, azimuth_deg, altitude_deg)
-    speed, growth = np.abs(rate), np.where(rate < 0.0, -change, change)
-    allowed = np.radians(rotation_deg)
-    with np.errstate(divide="ignore", invalid="ignore"):
-        onward = 2.0 * allowed / (speed + np.sqrt(speed * speed + 2.0 * growth * allowed))
-        back = -speed / growth + np.sqrt(-2.0 * allowed / growth)
-    turns_back = speed * speed + 2.0 * growth * allowed < 0.0
-    return np.asarray(np.minimum(np.where(turns_back, back, onward), LONGEST_S))
+    azimuth, altitude = np.broadcast_arrays(np.radians(azimuth_deg), np.radians(altitude_deg))
+    hour_angle, declination = erfa.ae2hd(azimuth, altitude, np.radians(latitude_deg))
+    longest = _longest_s(hour_angle, declination, latitude_deg, rotation_deg)
+    return np.where(np.cos(altitude) < _AT_ZENITH, 0.0, longest)
 
 
 def longest_s(track: Track, rotation_deg: float) -> Floats:
@@ -71,26 +67,16 @@ def longest_s(track: Track, rotation_deg: float) -> Floats:
     What counts is how far apart the field's angles come within the exposure, also when the field
     turns back before its end.
     """
-    short, long = np.zeros_like(track.utc_s), np.full_like(track.utc_s, LONGEST_S)
-    for _ in range(_HALVINGS):
-        middle = 0.5 * (short + long)
-        fits = rotation_span_deg(track, middle) <= rotation_deg
-        short, long = np.where(fits, middle, short), np.where(fits, long, middle)
-    fits = rotation_span_deg(track, LONGEST_S) <= rotation_deg
-    return np.asarray(np.where(fits, LONGEST_S, short))
+    hour_angle, declination = np.radians(track.hour_angle_deg), np.radians(track.declination_deg)
+    return _longest_s(hour_angle, declination, track.site.latitude_deg, rotation_deg)
 
 
-def rotation_span_deg(track: Track, exposure_s: ArrayLike) -> Floats:
-    """How far apart the field's angles come in exposures begun at each moment; (n,)."""
-    begun = track.hour_angle_deg
-    ended = begun + np.asarray(exposure_s) / 3600.0 * SIDEREAL_DEG_PER_HOUR
-    hours = [begun, ended]
-    for turning_point in _turning_points_deg(track):
-        nearest = turning_point + 360.0 * np.ceil((begun - turning_point) / 360.0)
-        hours.append(np.minimum(nearest, ended))
-    latitude_deg = track.site.latitude_deg
-    angles = [field_angle_deg(hour, track.declination_deg, latitude_deg) for hour in hours]
-    return np.asarray(np.max(angles, axis=0) - np.min(angles, axis=0))
+def _longest_s(
+    hour_angle_rad: Floats, declination_rad: ArrayLike, latitude_deg: float, rotation_deg: float
+) -> Floats:
+    latitude, rotation = float(np.radians(latitude_deg)), float(np.radians(rotation_deg))
+    turn = turn_within_rad(hour_angle_rad, declination_rad, latitude, rotation)
+    return np.asarray(np.minimum(turn / _SIDEREAL_RAD_PER_S, LONGEST_S))
 
 
 def exposure_count(total_s: float, exposure_s: float) -> int:
@@ -98,26 +84,3 @@ def exposure_count(total_s: float, exposure_s: float) -> int:
     if not (total_s >= 0.0 and exposure_s > 0.0):
         raise ValueError(say("The whole time and the exposure must be longer than nothing."))
     return int(np.ceil(total_s / exposure_s - 1e-9))
-
-
-def _turning_points_deg(track: Track) -> tuple[float, ...]:
-    """Hour angles on the prime vertical, where the rotation changes its way; none beyond it."""
-    declination, latitude = np.radians(track.declination_deg), np.radians(track.site.latitude_deg)
-    if abs(declination) >= abs(latitude):
-        return ()
-    hour_angle = float(np.degrees(np.arccos(np.tan(declination) / np.tan(latitude))))
-    return hour_angle, -hour_angle
-
-
-def _change_of_rate_per_s2(
-    latitude_deg: float, azimuth_deg: ArrayLike, altitude_deg: ArrayLike
-) -> Floats:
-    """Second derivative of the parallactic angle, rad/s²: `turning`'s rates differentiated."""
-    latitude, azimuth = np.radians(latitude_deg), np.radians(azimuth_deg)
-    altitude = np.radians(altitude_deg)
-    cos_alt = np.maximum(np.cos(altitude), 1e-12)
-    tan_alt = np.sin(altitude) / cos_alt
-    north, east = np.cos(latitude) * np.cos(azimuth), np.cos(latitude) * np.sin(azimuth)
-    azimuth_rate = np.sin(latitude) - tan_alt * north
-    change = (east * azimuth_rate - north * tan_alt * east) / cos_alt
-    return np.asarray(change * _SIDEREAL_RAD_PER_S**2)

@@ -9,14 +9,13 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.sky.observer import Observer, azimuth_altitude_rad, hour_angle_declination_rad
-from core.sky.refraction import Refraction
+from core.sky.refraction import PLAIN_RAD, Refraction
 from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]
 
 _MAS_RAD = np.radians(1.0 / 3_600_000.0)
 _WATCHED_RAD = np.radians(-1.5)  # true altitude below which the lift is held; nobody looks there
-_PLAIN_RAD = np.radians(10.0)  # above this true altitude refraction is a plain series
 
 
 @dataclass(frozen=True, eq=False)
@@ -65,7 +64,7 @@ class ObservedSky:
     def _seen_rad(self, true_altitude_rad: Floats) -> Floats:
         """Observed altitudes; sorted by height, since only low stars need the long way."""
         seen = np.array(true_altitude_rad)
-        high = seen >= _PLAIN_RAD
+        high = seen >= PLAIN_RAD
         seen[high] = self.refraction.observed_altitude_rad(seen[high])
         low = ~high & (seen > _WATCHED_RAD)
         seen[low] = self.refraction.observed_altitude_rad(seen[low])

@@ -1,29 +1,43 @@
 """How the air lifts a star: from true to observed altitude and back.
 
-Above 10° observed altitude this is A tan z + B tan³ z in the observed zenith distance z, with A and
-B from ERFA's `refco` (Hohenkerk & Sinclair's ray trace; 0.1″ down to 14°, 0.7″ at 10°). Below 5° it
-is Bennett's form (J. Navigation 35, 255, 1982) scaled to meet the other at 10°, which stays finite
-at the horizon; between the two they are blended so that no drifting star meets a jump. At
-1010 hPa and 10 °C it falls short of a full ray trace by 2.0″ at 8° and by 6.8″ at 5°.
+Above 16° observed altitude this is A tan z + B tan³ z in the observed zenith distance z, with A and
+B from ERFA's `refco` (Hohenkerk & Sinclair's ray trace). Two terms fall short of the trace by up to
+0.1″ at 14° and by 25″ at 5°, so below 14° a polynomial in 1/(h + 4.6°) follows rays integrated
+through this very air (`core.sky.raybending`) down to 1° below the horizon; between the two they are
+blended so that no drifting star meets a jump. There is no table of coefficients: each state of the
+air has its own.
+
+From −20 to +30 °C and 1030 to 700 hPa, dry or saturated, it keeps to Hohenkerk & Sinclair's ray
+trace within 0.1″ above 10°, 0.2″ at 8°, 0.5″ at 5°, 0.8″ at 4°, 2.6″ at 2° and 9″ at half a degree;
+the largest of these are those of hot and saturated air. Real air near the ground differs from any
+such model, at the horizon by arcminutes (Schaefer & Liller, PASP 102, 796, 1990; from memory).
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.sky.raybending import Layers
 from core.sky.site import Air
 
 Floats = NDArray[np.float64]
 
-_UPPER_RAD = np.deg2rad(10.0)
-_LOWER_RAD = np.deg2rad(5.0)
-_FLOOR_RAD = np.deg2rad(-1.0)  # below this the lift is held; nothing is watched there
-_SLOPE_STEP_RAD = 1e-4
-_ITERATIONS = 6  # each shrinks the remainder at least fivefold, above 10° a hundredfold
+PLAIN_RAD = float(np.deg2rad(16.0))  # above this observed altitude it is the plain series
+_LOW_RAD = float(np.deg2rad(14.0))
+_FLOOR_RAD = float(np.deg2rad(-1.0))  # below this the lift is held; nothing is watched there
+_SHIFT_RAD = 0.08  # 4.6°: in 1/(h + 4.6°) the lift is nearly straight
+_NEAR, _FAR = 1.0 / (_FLOOR_RAD + _SHIFT_RAD), 1.0 / (PLAIN_RAD + _SHIFT_RAD)
+_MIDDLE, _HALF = 0.5 * (_NEAR + _FAR), 0.5 * (_NEAR - _FAR)
+_DEGREE = 10
+_ROUNDS = 4  # of Newton, each squares an error of at first a hundredth of a radian
+_FREEZING_K = 273.15
+_KEPT = 256  # states of the air
 
 
 def standard_pressure_hpa(elevation_m: float) -> float:
@@ -31,74 +45,101 @@ def standard_pressure_hpa(elevation_m: float) -> float:
     return float(1013.25 * (1.0 - 2.25577e-5 * elevation_m) ** 5.25588)
 
 
-def _bennett_rad(observed_altitude_rad: Floats) -> Floats:
-    """Bennett's refraction; the argument and the result in radians."""
-    altitude_deg = np.rad2deg(observed_altitude_rad)
-    argument = np.deg2rad(altitude_deg + 7.31 / (altitude_deg + 4.4))
-    return np.asarray(np.deg2rad(1.0 / np.tan(argument) / 60.0))
-
-
 @dataclass(frozen=True)
 class Refraction:
-    """Refraction for one state of the air. `a_rad`, `b_rad`: constants of ERFA's `refco`."""
+    """Refraction for one state of the air. `a_rad`, `b_rad`: constants of ERFA's `refco`.
+
+    `low_rad`: coefficients, rising, of the polynomial that serves below 14°; without any the series
+    serves alone and is held there.
+    """
 
     a_rad: float
     b_rad: float
+    low_rad: tuple[float, ...] = ()
 
     @classmethod
     def of(cls, air: Air) -> Refraction:
-        """Constants for `air`; no pressure means no refraction."""
+        """For `air`; no pressure means no refraction."""
         if air.pressure_hpa <= 0.0:
             return cls(0.0, 0.0)
-        a_rad, b_rad = erfa.refco(
-            air.pressure_hpa, air.temperature_c, air.relative_humidity, air.wavelength_um
-        )
-        return cls(float(a_rad), float(b_rad))
-
-    def _series_rad(self, observed_altitude_rad: Floats) -> Floats:
-        tangent = 1.0 / np.tan(observed_altitude_rad)
-        return tangent * (self.a_rad + self.b_rad * tangent * tangent)
+        return _of(air)
 
     def lift_rad(self, observed_altitude_rad: ArrayLike) -> Floats:
         """Observed minus true altitude, for a given observed altitude."""
-        altitude = np.maximum(np.asarray(observed_altitude_rad, dtype=float), _FLOOR_RAD)
-        if self.a_rad == 0.0:
-            return np.zeros_like(altitude)
-        lift = np.array(self._series_rad(np.maximum(altitude, _LOWER_RAD)))
-        is_low = altitude < _UPPER_RAD
-        if np.any(is_low):
-            lift[is_low] = self._blended_rad(altitude[is_low], lift[is_low])
-        return lift
+        return self.lift_and_slope(observed_altitude_rad)[0]
 
     def lift_and_slope(self, observed_altitude_rad: ArrayLike) -> tuple[Floats, Floats]:
         """The lift, and how much it changes with the observed altitude (negative, no unit)."""
         altitude = np.asarray(observed_altitude_rad, dtype=float)
-        cotangent = 1.0 / np.tan(np.maximum(altitude, _LOWER_RAD))
+        cotangent = 1.0 / np.tan(np.maximum(altitude, _LOW_RAD))
         squared = cotangent * cotangent
         lift = np.array(cotangent * (self.a_rad + self.b_rad * squared))
         slope = np.array(-(1.0 + squared) * (self.a_rad + 3.0 * self.b_rad * squared))
-        is_low = altitude < _UPPER_RAD + _SLOPE_STEP_RAD
-        if np.any(is_low):
-            low = altitude[is_low]
-            below, above = (self.lift_rad(low + d) for d in (-_SLOPE_STEP_RAD, _SLOPE_STEP_RAD))
-            lift[is_low] = self.lift_rad(low)
-            slope[is_low] = (above - below) / (2.0 * _SLOPE_STEP_RAD)
+        is_low = altitude < PLAIN_RAD
+        if self.low_rad and np.any(is_low):
+            lift[is_low], slope[is_low] = self._blended(
+                altitude[is_low], lift[is_low], slope[is_low]
+            )
         return lift, slope
 
-    def _blended_rad(self, altitude: Floats, high: Floats) -> Floats:
-        """Below 10°, from what the series gives there."""
-        meeting = np.asarray(_UPPER_RAD)
-        scale = self._series_rad(meeting) / _bennett_rad(meeting)
-        low = scale * _bennett_rad(altitude)
-        part = np.clip((altitude - _LOWER_RAD) / (_UPPER_RAD - _LOWER_RAD), 0.0, 1.0)
+    def _blended(self, altitude: Floats, high: Floats, high_slope: Floats) -> tuple[Floats, Floats]:
+        """Lift and slope below 16°, from what the series gives there, or at 14°."""
+        low, low_slope = self._low(altitude)
+        width = PLAIN_RAD - _LOW_RAD
+        part = np.clip((altitude - _LOW_RAD) / width, 0.0, 1.0)
         weight = part * part * (3.0 - 2.0 * part)
-        return np.asarray(weight * high + (1.0 - weight) * low)
+        turning = 6.0 * part * (1.0 - part) / width * (high - low)
+        return low + weight * (high - low), low_slope + weight * (high_slope - low_slope) + turning
+
+    def _low(self, altitude: Floats) -> tuple[Floats, Floats]:
+        held = np.maximum(altitude, _FLOOR_RAD)
+        place = _place(held)
+        coefficients = np.array(self.low_rad)
+        rising = coefficients[1:] * np.arange(1, coefficients.size)
+        lift, slope = (np.polynomial.polynomial.polyval(place, c) for c in (coefficients, rising))
+        slope = slope * _place_slope(held)
+        return lift, np.where(altitude < _FLOOR_RAD, 0.0, slope)
 
     def observed_altitude_rad(self, true_altitude_rad: ArrayLike) -> Floats:
-        """Altitude at which a star of this true altitude is seen."""
+        """Altitude at which a star of this true altitude is seen; the inverse to rounding."""
         true_altitude = np.asarray(true_altitude_rad, dtype=float)
         observed = true_altitude
         if self.a_rad != 0.0:
-            for _ in range(_ITERATIONS):
-                observed = true_altitude + self.lift_rad(observed)
+            for _ in range(_ROUNDS):
+                lift, slope = self.lift_and_slope(observed)
+                observed = observed + (true_altitude + lift - observed) / (1.0 - slope)
         return observed
+
+
+@lru_cache(maxsize=_KEPT)
+def _of(air: Air) -> Refraction:
+    a_rad, b_rad = _constants_rad(air, air.relative_humidity)
+    dry = _excess_of_index(*_constants_rad(air, 0.0))
+    vapour = dry - _excess_of_index(a_rad, b_rad)
+    layers = Layers(dry, vapour, air.temperature_c + _FREEZING_K)
+    nodes = np.cos(np.pi * (np.arange(_DEGREE + 1) + 0.5) / (_DEGREE + 1))  # Chebyshev's
+    altitude = 1.0 / (_MIDDLE + _HALF * nodes) - _SHIFT_RAD
+    series = np.polynomial.chebyshev.chebfit(nodes, layers.bending_rad(altitude), _DEGREE)
+    low = np.polynomial.chebyshev.cheb2poly(series)
+    return Refraction(a_rad, b_rad, tuple(low.tolist()))
+
+
+def _constants_rad(air: Air, humidity: float) -> tuple[float, float]:
+    a_rad, b_rad = erfa.refco(air.pressure_hpa, air.temperature_c, humidity, air.wavelength_um)
+    return float(a_rad), float(b_rad)
+
+
+def _excess_of_index(a_rad: float, b_rad: float) -> float:
+    """n − 1 on the ground, γ in Green, Spherical Astronomy (1987), expression 4.31, as `refco` has
+    it: A = γ (1 − β), B = −γ (β − γ/2).
+    """
+    return 1.0 - math.sqrt(1.0 - 2.0 * (a_rad - b_rad))
+
+
+def _place(altitude_rad: Floats) -> Floats:
+    """Where in the polynomial an altitude lies: −1 at 16°, 1 at the floor."""
+    return np.asarray((1.0 / (altitude_rad + _SHIFT_RAD) - _MIDDLE) / _HALF)
+
+
+def _place_slope(altitude_rad: Floats) -> Floats:
+    return np.asarray(-1.0 / (_HALF * (altitude_rad + _SHIFT_RAD) ** 2))

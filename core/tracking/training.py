@@ -8,11 +8,13 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy.special import stdtrit
 
 from core.language import say
 from core.tracking.periodic import PeriodicError
 from core.tracking.run import Run, UnusableRun
 from core.tracking.turns import Shared, by_turn, shared
+from core.tracking.turnscatter import INTERVAL_FACTOR
 
 Floats = NDArray[np.float64]
 
@@ -26,7 +28,7 @@ class Training:
 
     `repeating`: of the mean curve; `changing`: of single turns about the truth, the air taken off
     as far as the north offsets show it; `residual`: predicted after training with the mean of
-    the run, which holds `turns` whole ones, with its standard deviation. `air_is_known`:
+    the run, which holds `turns` whole ones, with its sigma as of `INTERVAL_FACTOR`. `air_is_known`:
     otherwise the air is still inside and the true residual is smaller.
     """
 
@@ -58,9 +60,10 @@ def training(result: PeriodicError, run: Run) -> Training:
     air = _air_variance(result, run)
     changing = math.sqrt(max(between - (air or 0.0), 0.0))
     residual = changing * math.sqrt(1.0 + 1.0 / turns)
-    sigma = (
-        between / math.sqrt(2.0 * _freedom(found)) / max(changing, 0.5 * math.sqrt(between), 1e-9)
-    )
+    freedom = _freedom(found)
+    shown = max(changing, 0.5 * math.sqrt(between), 1e-9)
+    sigma = between / math.sqrt(2.0 * freedom) / shown
+    sigma *= float(stdtrit(freedom, 0.975)) / INTERVAL_FACTOR
     return Training(
         repeating,
         changing,

@@ -785,6 +785,11 @@
   </message>
   <message>
    <location filename="app/pages/drift/guidewords.py" />
+   <source>The legs contradict one another: in their list, exchange north and south of the wrong one or discard it. Another star may show which it is.</source>
+   <translation>Die Etappen widersprechen einander: Vertauschen Sie in ihrer Liste Norden und Süden der falschen, oder verwerfen Sie sie. Ein weiterer Stern zeigt vielleicht, welche es ist.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/guidewords.py" />
    <source>This star has told enough: another one helps more now.</source>
    <translation>Dieser Stern hat genug verraten: Ein anderer hilft jetzt mehr.</translation>
   </message>
@@ -895,6 +900,11 @@
   </message>
   <message>
    <location filename="app/pages/drift/leglist.py" />
+   <source>Contradicts the others.</source>
+   <translation>Widerspricht den anderen.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/leglist.py" />
    <source>Discard</source>
    <translation>Verwerfen</translation>
   </message>
@@ -907,6 +917,21 @@
    <location filename="app/pages/drift/leglist.py" />
    <source>Discard the leg {leg}</source>
    <translation>Etappe {leg} verwerfen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/leglist.py" />
+   <source>Exchange back</source>
+   <translation>Zurücktauschen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/leglist.py" />
+   <source>Exchange north and south</source>
+   <translation>Nord und Süd vertauschen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/leglist.py" />
+   <source>Exchange north and south of the leg {leg}</source>
+   <translation>Norden und Süden der Etappe {leg} vertauschen</translation>
   </message>
   <message>
    <location filename="app/pages/drift/leglist.py" />
@@ -979,9 +1004,74 @@
    <translation>{where}, {altitude:.0f}° hoch</translation>
   </message>
   <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>Begin a new state with the log</source>
+   <translation>Neuer Achsenstand mit dem Protokoll</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>Leave the log</source>
+   <translation>Protokoll weglassen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>Solve them together</source>
+   <translation>Zusammen lösen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>The legs here have changed since the question was asked, and nothing was taken: read the log again.</source>
+   <translation>Die Etappen hier haben sich seit der Frage geändert, und nichts wurde übernommen: Lesen Sie das Protokoll noch einmal ein.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/logquestion.py" />
+   <source>The log was left; nothing was taken from it.</source>
+   <translation>Das Protokoll blieb weg; nichts wurde daraus übernommen.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>By eye</source>
+   <translation>Geschätzt</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>How well north of the eyepiece or camera was set</source>
+   <translation>Wie genau Norden von Okular oder Kamera gestellt wurde</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>Measured</source>
+   <translation>Gemessen</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>North of the eyepiece or camera was measured; good to {angle:g}°.</source>
+   <translation>Norden von Okular oder Kamera ist gemessen; auf {angle:g}° genau.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>North of the eyepiece or camera was set by eye; good to {angle:g}°.</source>
+   <translation>Norden von Okular oder Kamera ist nach Augenmaß gestellt; auf {angle:g}° genau.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>North of the eyepiece or camera: the star, moved with the hand control or pushed, ran along the line; good to {angle:g}°.</source>
+   <translation>Norden von Okular oder Kamera: Der Stern, mit der Handsteuerung oder von Hand bewegt, lief die Linie entlang; auf {angle:g}° genau.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/northset.py" />
+   <source>Star nudged</source>
+   <translation>Stern bewegt</translation>
+  </message>
+  <message>
    <location filename="app/pages/drift/notes.py" />
-   <source>Only the motion to the north or south counts: the motion to the east or west carries the periodic error of the drive.</source>
-   <translation>Nur die Bewegung nach Norden oder Süden zählt: In der nach Osten oder Westen steckt der periodische Fehler des Antriebs.</translation>
+   <source>Only the motion to the north or south tells of the axis: the motion to the east or west carries the periodic error of the drive, and tells how far the reticle is turned.</source>
+   <translation>Nur die Bewegung nach Nord oder Süd sagt etwas über die Achse: Die Bewegung nach Ost oder West trägt den periodischen Fehler des Antriebs und sagt, wie weit das Fadenkreuz gedreht ist.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/drift/notes.py" />
+   <source>The ± contains the air, the step of the readings, a reticle turned by some {angle:g}°, slow wander of the field and a tube that yields {flexure:g}″ per g. It cannot know of a wrong star, a wrong place or time, a base that moves, or a tube that yields more.</source>
+   <translation>Das ± enthält die Luft, die Stufen der Ablesungen, ein um etwa {angle:g}° verdrehtes Fadenkreuz, langsames Wandern des Feldes und ein Rohr, das {flexure:g}″ je g nachgibt. Es kann nichts wissen von einem falschen Stern, falschem Ort oder falscher Zeit, einem Untergrund, der sich bewegt, oder einem Rohr, das mehr nachgibt.</translation>
   </message>
   <message>
    <location filename="app/pages/drift/notes.py" />
@@ -1775,8 +1865,8 @@
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
-   <source>The night itself stays as it is.</source>
-   <translation>Die Nacht selbst bleibt, wie sie ist.</translation>
+   <source>The night itself stays as it is; tube, drive and the setting of north count as they stand now.</source>
+   <translation>Die Nacht selbst bleibt, wie sie ist; Rohr, Antrieb und die Einstellung von Norden zählen, wie sie jetzt gelten.</translation>
   </message>
   <message>
    <location filename="app/pages/log/again.py" />
@@ -2742,6 +2832,11 @@
    <location filename="app/pages/mount/formwords.py" />
    <source>How far it may track past it.</source>
    <translation>Wie weit sie darüber hinaus nachführen darf.</translation>
+  </message>
+  <message>
+   <location filename="app/pages/mount/formwords.py" />
+   <source>How far the tube yields when gravity turns round in it: 5 for a stiff small refractor, 20 or more with a loose focuser, a mirror that shifts or a guide scope beside it; empty counts as the usual 10.</source>
+   <translation>Wie weit das Rohr nachgibt, wenn sich die Schwerkraft darin umkehrt: 5 bei einem steifen kleinen Refraktor, 20 oder mehr bei losem Okularauszug, wanderndem Spiegel oder Leitrohr daneben; leer gilt das übliche 10.</translation>
   </message>
   <message>
    <location filename="app/pages/mount/formwords.py" />
@@ -4717,8 +4812,13 @@
   </message>
   <message>
    <location filename="app/pages/rotation/skymaps.py" />
-   <source>{sign}{rate:.4g}°/h</source>
-   <translation>{sign}{rate:.4g}°/h</translation>
+   <source>more than {rate:,.0f}°/h</source>
+   <translation>mehr als {rate:,.0f}°/h</translation>
+  </message>
+  <message>
+   <location filename="app/pages/rotation/skymaps.py" />
+   <source>{sign}{rate:.6g}°/h</source>
+   <translation>{sign}{rate:.6g}°/h</translation>
   </message>
   <message>
    <location filename="app/pages/rotation/skysection.py" />
@@ -7057,8 +7157,33 @@
   </message>
   <message>
    <location filename="app/session/joining.py" />
+   <source>Legs here since the bolts were last turned: {here} ({here_times}). Legs in the log: {new} ({new_times}).</source>
+   <translation>Etappen hier seit der letzten Drehung der Stellschrauben: {here} ({here_times}). Etappen im Protokoll: {new} ({new_times}).</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>Solve them together only if nobody touched the bolts or moved the mount in between. In a new state the log stands alone: the legs here no longer count, but stay in the log of nights.</source>
+   <translation>Lösen Sie sie nur zusammen, wenn dazwischen niemand die Stellschrauben berührt oder die Montierung bewegt hat. In einem neuen Achsenstand steht das Protokoll allein: Die Etappen hier zählen nicht mehr, bleiben aber im Nachtbuch.</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>The log is from another night.</source>
+   <translation>Das Protokoll stammt aus einer anderen Nacht.</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
    <source>This log was measured at latitude {log_latitude:.2f}°, longitude {log_longitude:.2f}°, but tonight's place is {latitude:.2f}°, {longitude:.2f}°. Nothing was taken: solved at the wrong place it may turn the bolts the wrong way. Enter its place on the Site page and read it again, or correct the lines at its top.</source>
    <translation>Dieses Protokoll wurde bei Breite {log_latitude:.2f}°, Länge {log_longitude:.2f}° gemessen, der Ort heute Nacht ist aber {latitude:.2f}°, {longitude:.2f}°. Nichts wurde übernommen: Am falschen Ort gerechnet, kann es die Schrauben in die falsche Richtung drehen lassen. Geben Sie seinen Ort auf der Seite „Standort“ ein und lesen Sie es noch einmal, oder berichtigen Sie die Zeilen an seinem Anfang.</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>not read yet</source>
+   <translation>noch nicht abgelesen</translation>
+  </message>
+  <message>
+   <location filename="app/session/joining.py" />
+   <source>{begun} to {ended}</source>
+   <translation>{begun} bis {ended}</translation>
   </message>
   <message>
    <location filename="app/session/joining.py" />
@@ -7722,8 +7847,8 @@
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
-   <source>degrees</source>
-   <translation>Grad</translation>
+   <source>arcseconds per g</source>
+   <translation>Bogensekunden je g</translation>
   </message>
   <message>
    <location filename="app/widgets/figure.py" />
@@ -8147,6 +8272,11 @@
   </message>
   <message>
    <location filename="core/alignment/advice.py" />
+   <source>Altitude error: not told while the legs contradict one another.</source>
+   <translation>Höhenfehler: wird nicht genannt, solange die Etappen einander widersprechen.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/advice.py" />
    <source>Altitude: {size}, at the pole within the ±: leave it.</source>
    <translation>Höhe: {size}, innerhalb des ± am Pol: so lassen.</translation>
   </message>
@@ -8159,6 +8289,11 @@
    <location filename="core/alignment/advice.py" />
    <source>Azimuth error: not known yet; these readings cannot tell it.</source>
    <translation>Azimutfehler: noch nicht bekannt; aus diesen Ablesungen geht er nicht hervor.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/advice.py" />
+   <source>Azimuth error: not told while the legs contradict one another.</source>
+   <translation>Azimutfehler: wird nicht genannt, solange die Etappen einander widersprechen.</translation>
   </message>
   <message>
    <location filename="core/alignment/advice.py" />
@@ -8259,6 +8394,26 @@
    <location filename="core/alignment/aim.py" />
    <source>true pole</source>
    <translation>wahrer Pol</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>degrees</source>
+   <translation>Grad</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>seconds</source>
+   <translation>Sekunden</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>seconds of arc</source>
+   <translation>Bogensekunden</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/axis/priors.py" />
+   <source>seconds of arc per g</source>
+   <translation>Bogensekunden je g</translation>
   </message>
   <message>
    <location filename="core/alignment/budget/aim.py" />
@@ -8422,6 +8577,11 @@
   </message>
   <message>
    <location filename="core/alignment/budget/tolerance.py" />
+   <source>a shorter exposure or a guide star nearer to the target</source>
+   <translation>eine kürzere Belichtung oder einen Leitstern näher am Ziel</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/budget/tolerance.py" />
    <source>a shorter exposure or guiding</source>
    <translation>eine kürzere Belichtung oder Guiding</translation>
   </message>
@@ -8552,6 +8712,11 @@
   </message>
   <message>
    <location filename="core/alignment/combination.py" />
+   <source>These stars stand alike: together they fix one combination of the two errors.</source>
+   <translation>Diese Sterne stehen gleich: Zusammen legen sie nur eine Verbindung der beiden Fehler fest.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/combination.py" />
    <source>To settle it, watch {star}.</source>
    <translation>Um sie zu trennen, beobachten Sie {star}.</translation>
   </message>
@@ -8574,6 +8739,41 @@
    <location filename="core/alignment/combination.py" />
    <source>a second star near the meridian, not too close to the pole or the zenith</source>
    <translation>einen zweiten Stern nahe dem Meridian, nicht zu dicht am Pol oder am Zenit</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source> or of leg </source>
+   <translation> oder von Etappe </translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>Leg {names} contradicts all others and is not used.</source>
+   <translation>Etappe {names} widerspricht allen anderen und wird nicht verwendet.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>The legs {names} contradict all others and are not used.</source>
+   <translation>Die Etappen {names} widersprechen allen anderen und werden nicht verwendet.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>The legs {names} contradict one another, and nothing tells which of them is wrong: so no error of the axis is told.</source>
+   <translation>Die Etappen {names} widersprechen einander, und nichts verrät, welche davon falsch ist: Deshalb wird kein Fehler der Achse genannt.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>Was another star in view, or the tripod moved in between? Leave out the leg that is wrong, or watch a star again.</source>
+   <translation>War ein anderer Stern im Blick, oder wurde das Stativ dazwischen bewegt? Lassen Sie die falsche Etappe aus, oder beobachten Sie noch einen Stern.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>With north and south of leg {names} exchanged all legs agree: if you took one for the other there, exchange them.</source>
+   <translation>Mit vertauschtem Norden und Süden von Etappe {names} stimmen alle überein: Haben Sie dort das eine für das andere genommen, vertauschen Sie sie.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/contradictionwords.py" />
+   <source>“{label}”</source>
+   <translation>„{label}“</translation>
   </message>
   <message>
    <location filename="core/alignment/driftlog/body.py" />
@@ -8762,8 +8962,8 @@
   </message>
   <message>
    <location filename="core/alignment/driftlog/headlines.py" />
-   <source>{name} was already {first:g} in line {line}; {value:g} is left out. Split the log if the place or the air changed.</source>
-   <translation>{name} war schon {first:g} in Zeile {line}; {value:g} wird ausgelassen. Teilen Sie das Protokoll, wenn sich Ort oder Luft geändert haben.</translation>
+   <source>{name} was already {first:g} in line {line}; {value:g} is left out. Split the log if the place, the air or the equipment changed.</source>
+   <translation>{name} war schon {first:g} in Zeile {line}; {value:g} wird ausgelassen. Teilen Sie das Protokoll, wenn sich Ort, Luft oder Ausrüstung geändert haben.</translation>
   </message>
   <message>
    <location filename="core/alignment/driftlog/headlines.py" />
@@ -8917,6 +9117,11 @@
   </message>
   <message>
    <location filename="core/alignment/forecast.py" />
+   <source>A tube that yields {flexure:g}″ per g leaves ±{least:.1f}′ however long you watch, so the ± will not come within {target:g}′: state a stiffer tube if yours is one.</source>
+   <translation>Ein Tubus, der um {flexure:g}″ je g nachgibt, lässt ±{least:.1f}′ übrig, so lange Sie auch beobachten; das ± kommt also nicht unter {target:g}′. Geben Sie einen steiferen Tubus an, wenn Ihrer einer ist.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/forecast.py" />
    <source>About a minute more on this star brings the ± to {target:g}′.</source>
    <translation>Noch etwa eine Minute an diesem Stern bringt das ± auf {target:g}′.</translation>
   </message>
@@ -8924,6 +9129,11 @@
    <location filename="core/alignment/forecast.py" />
    <source>About {minutes:.0f} more minutes on this star bring the ± to {target:g}′.</source>
    <translation>Noch etwa {minutes:.0f} Minuten an diesem Stern bringen das ± auf {target:g}′.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/forecast.py" />
+   <source>The legs contradict one another: first settle which of them is wrong.</source>
+   <translation>Die Etappen widersprechen einander: Klären Sie zuerst, welche davon falsch ist.</translation>
   </message>
   <message>
    <location filename="core/alignment/forecast.py" />
@@ -9244,6 +9454,11 @@
    <location filename="core/alignment/weakness.py" />
    <source>Leg “{label}” jumped {size:.1f}″ {way} after {after:.1f} min (a bump?). Both sides are used; if the tripod moved, start anew.</source>
    <translation>Etappe „{label}“ sprang nach {after:.1f} min um {size:.1f}″ nach {way} (ein Stoß?). Beide Seiten werden benutzt; wenn das Stativ bewegt wurde, fangen Sie neu an.</translation>
+  </message>
+  <message>
+   <location filename="core/alignment/weakness.py" />
+   <source>North of leg “{label}” is turned by {angle:.1f}° ± {width:.1f}°: motion in east shows in it. That is taken into account, but turn the camera or reticle until a star runs along east and west.</source>
+   <translation>Norden von Etappe „{label}“ ist um {angle:.1f}° ± {width:.1f}° gedreht: Bewegung in Ost zeigt sich darin. Das ist berücksichtigt, aber drehen Sie Kamera oder Fadenkreuz, bis ein Stern entlang Ost und West läuft.</translation>
   </message>
   <message>
    <location filename="core/alignment/weakness.py" />
@@ -9607,6 +9822,11 @@
   </message>
   <message>
    <location filename="core/mount/equipment.py" />
+   <source>The flexure</source>
+   <translation>Die Durchbiegung</translation>
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
    <source>The guide focal length</source>
    <translation>Die Guiding-Brennweite</translation>
   </message>
@@ -9729,6 +9949,11 @@
    <location filename="core/mount/equipment.py" />
    <source>′/turn</source>
    <translation>′/Umdrehung</translation>
+  </message>
+  <message>
+   <location filename="core/mount/equipment.py" />
+   <source>″ per g</source>
+   <translation>″ je g</translation>
   </message>
   <message>
    <location filename="core/mount/equipmentfields.py" />
@@ -13807,8 +14032,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>A displaced axis makes a tracked star drift in declination. A star near the meridian shows the azimuth error, a star low in the east or west the altitude error. All legs between two turns of the bolts are solved together for both errors, with the refraction along each star's path. The ± is a 95 % range and takes into account that air moves a star slowly as well as quickly.</source>
-   <translation>Eine verschobene Achse lässt einen verfolgten Stern in Deklination driften. Ein Stern nahe dem Meridian zeigt den Azimutfehler, einer tief im Osten oder Westen den Höhenfehler. Alle Etappen zwischen zwei Drehungen der Stellschrauben werden zusammen nach beiden Fehlern gelöst, mit der Refraktion auf dem Weg jedes Sterns. Das ± ist ein 95-%-Bereich und berücksichtigt, dass die Luft einen Stern langsam ebenso wie schnell bewegt.</translation>
+   <source>A displaced axis makes a tracked star drift in declination. A star near the meridian shows the azimuth error, a star low in the east or west the altitude error. All legs between two turns of the bolts are solved together for both errors, with the refraction along each star's path. The ± is a 95 % range. It contains the air, which moves a star slowly as well as quickly, the step of the readings, a turned reticle, slow wander of the whole field, and a tube that yields as much as its form on the Mount page says. It cannot know of a wrong star, a wrong place or time, a base that moves, or a tube that yields more.</source>
+   <translation>Eine verschobene Achse lässt einen verfolgten Stern in Deklination driften. Ein Stern nahe dem Meridian zeigt den Azimutfehler, einer tief im Osten oder Westen den Höhenfehler. Alle Etappen zwischen zwei Drehungen der Stellschrauben werden zusammen nach beiden Fehlern gelöst, mit der Refraktion auf dem Weg jedes Sterns. Das ± ist ein 95-%-Bereich. Es enthält die Luft, die einen Stern langsam ebenso wie schnell bewegt, die Stufen der Ablesungen, ein verdrehtes Fadenkreuz, langsames Wandern des ganzen Feldes und ein Rohr, das so weit nachgibt, wie sein Formular auf der Seite Montierung sagt. Es kann nichts wissen von einem falschen Stern, falschem Ort oder falscher Zeit, einem Untergrund, der sich bewegt, oder einem Rohr, das mehr nachgibt.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -13927,8 +14152,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>Exact rotations, no small-angle formula. The errors are weighed by restricted likelihood (Patterson &amp; Thompson, Biometrika 58, 545, 1971).</source>
-   <translation>Genaue Drehungen, keine Näherung für kleine Winkel. Die Fehler werden mit der eingeschränkten Likelihood gewichtet (Patterson &amp; Thompson, Biometrika 58, 545, 1971).</translation>
+   <source>Exact rotations, no small-angle formula. The errors are weighed by restricted likelihood (Patterson &amp; Thompson, Biometrika 58, 545, 1971). Slow wander of the field: Taylor, McGraw, Zimmer &amp; Pier (AAS 215, 387.05, 2010). How far tubes yield and how well north is set are common practice without a source.</source>
+   <translation>Genaue Drehungen, keine Näherung für kleine Winkel. Die Fehler werden mit der eingeschränkten Likelihood gewichtet (Patterson &amp; Thompson, Biometrika 58, 545, 1971). Langsames Wandern des Feldes: Taylor, McGraw, Zimmer &amp; Pier (AAS 215, 387.05, 2010). Wie weit Rohre nachgeben und wie genau Norden gestellt wird, ist übliche Praxis ohne Quelle.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -13944,6 +14169,11 @@
    <location filename="resources/help.json" />
    <source>First safety</source>
    <translation>Zuerst die Sicherheit</translation>
+  </message>
+  <message>
+   <location filename="resources/help.json" />
+   <source>Flexure</source>
+   <translation>Durchbiegung</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -13984,6 +14214,11 @@
    <location filename="resources/help.json" />
    <source>How far a star is drawn out in one exposure, in pixels.</source>
    <translation>Wie weit ein Stern in einer Belichtung in die Länge gezogen wird, in Pixeln.</translation>
+  </message>
+  <message>
+   <location filename="resources/help.json" />
+   <source>How far a tube, a focuser or a mirror yields when gravity pulls on it from another side, in arcseconds per g.</source>
+   <translation>Wie weit ein Rohr, ein Okularauszug oder ein Spiegel nachgibt, wenn die Schwerkraft von einer anderen Seite daran zieht, in Bogensekunden je g.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -14052,8 +14287,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>Mechanics of levers; image scale 206265″ × pixel ÷ focal length. The part of the capacity to use, and two to three pixels across the seeing, are common practice without a source.</source>
-   <translation>Mechanik der Hebel; Abbildungsmaßstab 206265″ × Pixel ÷ Brennweite. Welchen Teil der Tragfähigkeit man nutzt und dass zwei bis drei Pixel auf das Seeing kommen, ist übliche Praxis ohne Quelle.</translation>
+   <source>Mechanics of levers; image scale 206265″ × pixel ÷ focal length. The part of the capacity to use, how far a tube yields, and two to three pixels across the seeing, are common practice without a source.</source>
+   <translation>Mechanik der Hebel; Abbildungsmaßstab 206265″ × Pixel ÷ Brennweite. Welchen Teil der Tragfähigkeit man nutzt, wie weit ein Rohr nachgibt und dass zwei bis drei Pixel auf das Seeing kommen, ist übliche Praxis ohne Quelle.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
@@ -14227,8 +14462,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>The true value lies within it in nineteen cases of twenty.</source>
-   <translation>In neunzehn von zwanzig Fällen liegt der wahre Wert darin.</translation>
+   <source>The true value lies within it in nineteen cases of twenty, unless something went wrong that no reading shows; the help of the Drift page says what the ± of the axis contains.</source>
+   <translation>In neunzehn von zwanzig Fällen liegt der wahre Wert darin, sofern nichts schiefging, was keine Ablesung zeigt; was das ± der Achse enthält, sagt die Hilfe der Seite Drift.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />

@@ -13,6 +13,7 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QTranslator
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
+from shiboken6 import isValid
 
 from app.compose import Program
 from app.pagemaking import own_zone
@@ -217,7 +218,7 @@ def _open_all_parts(looker: Looker, name: str, page: QWidget) -> None:
                 holder.button(option).click()
             looker.look(f"{name} {option}")
             for choice in page.findChildren(Choice):
-                if choice in keys or not choice.isVisible():
+                if not isValid(choice) or choice in keys or not choice.isVisible():
                     continue
                 before = choice.choice()
                 for other in choice.options():

@@ -28,6 +28,18 @@ PROMISED_KEYS = {
     "altitude_error_refracted_arcmin",
     "sky_error_arcmin",
     "legs",
+    "azimuth_interval_factor",
+    "altitude_interval_factor",
+    "sky_sigma_arcmin",
+    "combination",
+    "advice",
+    "notes",
+    "rejected_lines",
+    "remarks",
+    "site",
+    "air",
+    "priors",
+    "contradicting_legs",
 }
 PROMISED_LEG_KEYS = {
     "drift_arcsec_per_min",

@@ -26,10 +26,18 @@ def run(monkeypatch):
     return with_codes
 
 
-@pytest.mark.parametrize(("codes", "expected"), [
-    ({}, 0), ({"ruff": 1}, 1), ({"mypy": 1}, 1), ({"mypy": 2, "ruff": 1}, 1),
-    ({"pytest": 1}, 1), ({"pytest": 5}, 5), ({"pytest": 5, "ruff": 1}, 5),
-])
+@pytest.mark.parametrize(
+    ("codes", "expected"),
+    [
+        ({}, 0),
+        ({"ruff": 1}, 1),
+        ({"mypy": 1}, 1),
+        ({"mypy": 2, "ruff": 1}, 1),
+        ({"pytest": 1}, 1),
+        ({"pytest": 5}, 5),
+        ({"pytest": 5, "ruff": 1}, 5),
+    ],
+)
 def test_exit_code(run, codes, expected):
     code, ran = run(**codes)
     assert code == expected

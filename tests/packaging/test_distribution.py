@@ -22,28 +22,34 @@ def machine(tmp_path, monkeypatch):
     return tmp_path
 
 
-@pytest.mark.parametrize(("text", "expected"), [
-    ("ID=debian\nVERSION_ID=\"12\"\n", "debian"),
-    ("NAME=x\nID=ubuntu\nID_LIKE=debian\n", "debian"),
-    ("ID=derived\nID_LIKE=\"ubuntu debian\"\n", "debian"),
-    ("ID=fedora\n", "fedora"),
-    ("ID=\"derived\"\nID_LIKE=\"rhel centos fedora\"\n", "fedora"),
-    ("ID=arch\n", "arch"),
-    ("ID=derived\nID_LIKE=arch\n", "arch"),
-    ("ID=opensuse-leap\nID_LIKE=\"suse opensuse\"\n", None),
-    ("", None),
-    ("no equals sign\n# comment\n", None),
-])
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ('ID=debian\nVERSION_ID="12"\n', "debian"),
+        ("NAME=x\nID=ubuntu\nID_LIKE=debian\n", "debian"),
+        ('ID=derived\nID_LIKE="ubuntu debian"\n', "debian"),
+        ("ID=fedora\n", "fedora"),
+        ('ID="derived"\nID_LIKE="rhel centos fedora"\n', "fedora"),
+        ("ID=arch\n", "arch"),
+        ("ID=derived\nID_LIKE=arch\n", "arch"),
+        ('ID=opensuse-leap\nID_LIKE="suse opensuse"\n', None),
+        ("", None),
+        ("no equals sign\n# comment\n", None),
+    ],
+)
 def test_family(text, expected):
     assert family(text) == expected
 
 
-@pytest.mark.parametrize(("of_family", "expected"), [
-    ("debian", "sudo apt-get install libegl1 libgl1"),
-    ("fedora", "sudo dnf install mesa-libEGL mesa-libGL"),
-    ("arch", "sudo pacman -S --needed libglvnd"),
-    (None, None),
-])
+@pytest.mark.parametrize(
+    ("of_family", "expected"),
+    [
+        ("debian", "sudo apt-get install libegl1 libgl1"),
+        ("fedora", "sudo dnf install mesa-libEGL mesa-libGL"),
+        ("arch", "sudo pacman -S --needed libglvnd"),
+        (None, None),
+    ],
+)
 def test_command(of_family, expected):
     assert command([EGL, GL], of_family, is_root=False) == expected
 

@@ -154,8 +154,9 @@ def test_a_second_start_waits_for_the_first(folder, requirements, made, monkeypa
 
     monkeypatch.setattr(wheels, "fetch", slow_fetch)
     monkeypatch.setattr(environment.lock, "pause", wait_shortly)
-    starts = [threading.Thread(target=environment.ensure, args=(folder, [requirements]))
-              for _ in range(2)]
+    starts = [
+        threading.Thread(target=environment.ensure, args=(folder, [requirements])) for _ in range(2)
+    ]
     for start in starts:
         start.start()
     for start in starts:

@@ -30,11 +30,14 @@ def test_a_folder_without_wheels_is_refused(arguments):
         take_wheels(arguments)
 
 
-@pytest.mark.parametrize(("fault", "code", "said"), [
-    (Trouble("do this"), 1, "do this"),
-    (OSError(errno.ENOSPC, "No space left on device", "/place"), 1, "/place: No space left"),
-    (KeyboardInterrupt(), 130, "next start"),
-])
+@pytest.mark.parametrize(
+    ("fault", "code", "said"),
+    [
+        (Trouble("do this"), 1, "do this"),
+        (OSError(errno.ENOSPC, "No space left on device", "/place"), 1, "/place: No space left"),
+        (KeyboardInterrupt(), 130, "next start"),
+    ],
+)
 def test_no_traceback_reaches_the_person(fault, code, said, capsys):
     def job() -> int:
         raise fault

@@ -49,8 +49,9 @@ def test_a_new_enough_python_goes_on():
 @posix_only
 def test_an_old_python_starts_again_under_a_newer_one(tmp_path, monkeypatch):
     script(tmp_path, "python3.13", "exit 127")  # a wrapper around nothing
-    script(tmp_path, "python3.12",
-           f'[ "$1" = -c ] && exit 0; echo "$1,$2" > {tmp_path}/called; exit 7')
+    script(
+        tmp_path, "python3.12", f'[ "$1" = -c ] && exit 0; echo "$1,$2" > {tmp_path}/called; exit 7'
+    )
     monkeypatch.setenv("PATH", str(tmp_path))
     with pytest.raises(SystemExit) as ended:
         interpreter.become_new_enough(["start.py", "two words"], (3, 8, 1))

@@ -70,8 +70,12 @@ def test_loading():
 def wanted_by(file: Path) -> set[str]:
     listing = subprocess.run(["readelf", "-d", file], capture_output=True, text=True, check=True)
     needed = re.findall(r"\(NEEDED\).*\[(.*)\]", listing.stdout)
-    return {name for name in needed if not OF_THE_C_LIBRARY.search(name)
-            and not name.startswith(("libQt6", "libpyside6", "libshiboken6", "libicu"))}
+    return {
+        name
+        for name in needed
+        if not OF_THE_C_LIBRARY.search(name)
+        and not name.startswith(("libQt6", "libpyside6", "libshiboken6", "libicu"))
+    }
 
 
 def modules_in_use() -> set[str]:
@@ -80,25 +84,33 @@ def modules_in_use() -> set[str]:
     Speech is an add-on used only where a person has installed it; the pinned wheel lacks it.
     """
     text = "".join(file.read_text("utf-8") for file in (ROOT / "app").rglob("*.py"))
-    found = set(re.findall(r"PySide6\.Qt(\w+)", text)) | set(re.findall(r"PySide6 import Qt(\w+)",
-                                                                       text))
+    found = set(re.findall(r"PySide6\.Qt(\w+)", text)) | set(
+        re.findall(r"PySide6 import Qt(\w+)", text)
+    )
     always = {"Core", "Gui", "Widgets", "DBus", "Svg", "OpenGL", "OpenGLWidgets"}
     return (found - {"TextToSpeech"}) | always
 
 
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="ELF files are Linux's")
 @pytest.mark.skipif(shutil.which("readelf") is None, reason="readelf lists the needs of a library")
-@pytest.mark.parametrize(("plugin", "table"), [
-    ("libqoffscreen", ()), ("libqxcb", X11), ("libqwayland", WAYLAND),
-])
+@pytest.mark.parametrize(
+    ("plugin", "table"),
+    [
+        ("libqoffscreen", ()),
+        ("libqxcb", X11),
+        ("libqwayland", WAYLAND),
+    ],
+)
 def test_the_table_covers_all_that_the_installed_wheel_needs(plugin, table):
     spec = find_spec("PySide6")
     assert spec is not None
     assert spec.origin is not None
     qt = Path(os.path.dirname(spec.origin), "Qt")
     files = [qt / "lib" / f"libQt6{module}.so.6" for module in modules_in_use()]
-    extra = {"libqxcb": [qt / "lib" / "libQt6XcbQpa.so.6", *qt.glob("plugins/xcbgl*/*.so")],
-             "libqwayland": list(qt.glob("plugins/wayland-*-client/lib*egl.so"))}
+    extra = {
+        "libqxcb": [qt / "lib" / "libQt6XcbQpa.so.6", *qt.glob("plugins/xcbgl*/*.so")],
+        "libqwayland": list(qt.glob("plugins/wayland-*-client/lib*egl.so")),
+    }
     files += [qt / "plugins" / "platforms" / f"{plugin}.so", *extra.get(plugin, [])]
     needed = set().union(*(wanted_by(file) for file in files))
     assert needed <= set(names(EVERY_PLATFORM)) | set(names(table))

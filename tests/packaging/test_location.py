@@ -35,10 +35,13 @@ def test_writable_checkout_holds_its_own(tmp_path):
     assert environment.locate(tmp_path) == tmp_path / ".venv"
 
 
-@pytest.mark.parametrize(("platform", "variable", "ending"), [
-    ("linux", "XDG_DATA_HOME", "poleward"),
-    ("win32", "LOCALAPPDATA", "Poleward"),
-])
+@pytest.mark.parametrize(
+    ("platform", "variable", "ending"),
+    [
+        ("linux", "XDG_DATA_HOME", "poleward"),
+        ("win32", "LOCALAPPDATA", "Poleward"),
+    ],
+)
 def test_data_folder(tmp_path, monkeypatch, platform, variable, ending):
     monkeypatch.setattr(environment.sys, "platform", platform)
     monkeypatch.setenv(variable, str(tmp_path))

@@ -7,14 +7,17 @@ import pytest
 import menu
 
 
-@pytest.mark.parametrize(("argument", "expected"), [
-    ("/home/a/poleward/start.py", '"/home/a/poleward/start.py"'),
-    ("/home/two words/start.py", '"/home/two words/start.py"'),
-    ("/home/100%/start.py", '"/home/100%%/start.py"'),
-    ("/home/a$b/start.py", r'"/home/a\\$b/start.py"'),
-    ('/home/a"b/start.py', r'"/home/a\\"b/start.py"'),
-    ("/home/a\\b/start.py", r'"/home/a\\\\b/start.py"'),
-])
+@pytest.mark.parametrize(
+    ("argument", "expected"),
+    [
+        ("/home/a/poleward/start.py", '"/home/a/poleward/start.py"'),
+        ("/home/two words/start.py", '"/home/two words/start.py"'),
+        ("/home/100%/start.py", '"/home/100%%/start.py"'),
+        ("/home/a$b/start.py", r'"/home/a\\$b/start.py"'),
+        ('/home/a"b/start.py', r'"/home/a\\"b/start.py"'),
+        ("/home/a\\b/start.py", r'"/home/a\\\\b/start.py"'),
+    ],
+)
 def test_quoting(argument, expected):
     assert menu.quoted(argument) == expected
 

@@ -6,16 +6,19 @@ from firstrun import screen
 from firstrun.trouble import Trouble
 
 
-@pytest.mark.parametrize(("environment", "expected"), [
-    ({"QT_QPA_PLATFORM": "offscreen"}, ["offscreen"]),
-    ({"QT_QPA_PLATFORM": "offscreen:size=800x600", "DISPLAY": ":0"}, ["offscreen"]),
-    ({"QT_QPA_PLATFORM": "wayland;xcb"}, ["wayland", "xcb"]),
-    ({"DISPLAY": ":0"}, ["xcb"]),
-    ({"WAYLAND_DISPLAY": "wayland-0"}, ["wayland"]),
-    ({"WAYLAND_DISPLAY": "wayland-0", "DISPLAY": ":0"}, ["wayland", "xcb"]),
-    ({"XDG_SESSION_TYPE": "wayland", "DISPLAY": ":0"}, ["wayland", "xcb"]),
-    ({"XDG_SESSION_TYPE": "x11", "DISPLAY": ":0"}, ["xcb"]),
-])
+@pytest.mark.parametrize(
+    ("environment", "expected"),
+    [
+        ({"QT_QPA_PLATFORM": "offscreen"}, ["offscreen"]),
+        ({"QT_QPA_PLATFORM": "offscreen:size=800x600", "DISPLAY": ":0"}, ["offscreen"]),
+        ({"QT_QPA_PLATFORM": "wayland;xcb"}, ["wayland", "xcb"]),
+        ({"DISPLAY": ":0"}, ["xcb"]),
+        ({"WAYLAND_DISPLAY": "wayland-0"}, ["wayland"]),
+        ({"WAYLAND_DISPLAY": "wayland-0", "DISPLAY": ":0"}, ["wayland", "xcb"]),
+        ({"XDG_SESSION_TYPE": "wayland", "DISPLAY": ":0"}, ["wayland", "xcb"]),
+        ({"XDG_SESSION_TYPE": "x11", "DISPLAY": ":0"}, ["xcb"]),
+    ],
+)
 def test_platforms(environment, expected):
     assert screen.platforms(environment) == expected
 

@@ -22,8 +22,11 @@ ALLOWED_S = 1.0
 def checkout(tmp_path) -> Path:
     """A copy of the start beside a small program, with every record of a whole environment."""
     place = tmp_path / "two words"
-    shutil.copytree(environment.CHECKOUT / "packaging", place / "packaging",
-                    ignore=shutil.ignore_patterns("__pycache__"))
+    shutil.copytree(
+        environment.CHECKOUT / "packaging",
+        place / "packaging",
+        ignore=shutil.ignore_patterns("__pycache__"),
+    )
     (place / "app").mkdir()
     (place / "app" / "__init__.py").touch()
     (place / "app" / "__main__.py").write_text(PROGRAM, "utf-8")
@@ -33,7 +36,8 @@ def checkout(tmp_path) -> Path:
     for record in environment.records(environment.RUN):
         (environment.site_packages(folder) / record).mkdir(parents=True)
     environment.stamp_path(folder, environment.RUN).write_text(
-        environment.stamp_text(environment.RUN), "utf-8")
+        environment.stamp_text(environment.RUN), "utf-8"
+    )
     return place
 
 
@@ -41,8 +45,14 @@ def checkout(tmp_path) -> Path:
 def test_it_hands_over_within_a_second_without_a_network(checkout, tmp_path):
     around = {**os.environ, "QT_QPA_PLATFORM": "offscreen", "PIP_INDEX_URL": "file:///nowhere"}
     begun = time.monotonic()
-    ran = subprocess.run([sys.executable, checkout / "packaging" / "start.py", "night one.csv"],
-                         cwd=tmp_path, env=around, capture_output=True, text=True, check=False)
+    ran = subprocess.run(
+        [sys.executable, checkout / "packaging" / "start.py", "night one.csv"],
+        cwd=tmp_path,
+        env=around,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
     assert time.monotonic() - begun < ALLOWED_S
     assert ran.stderr == ""
     assert ran.stdout == f"['night one.csv'] {tmp_path} {checkout}\n"
@@ -53,7 +63,13 @@ def test_it_hands_over_within_a_second_without_a_network(checkout, tmp_path):
 def test_the_check_asks_for_no_screen(checkout, tmp_path):
     screens = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
     around = {name: value for name, value in os.environ.items() if name not in screens}
-    ran = subprocess.run([sys.executable, checkout / "packaging" / "start.py", "--check"],
-                         cwd=tmp_path, env=around, capture_output=True, text=True, check=False)
+    ran = subprocess.run(
+        [sys.executable, checkout / "packaging" / "start.py", "--check"],
+        cwd=tmp_path,
+        env=around,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
     assert ran.stderr == ""
     assert ran.stdout.startswith("['--check']")

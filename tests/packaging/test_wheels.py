@@ -17,16 +17,19 @@ ERROR: No matching distribution found for scipy==1.17.1
 FULL = "ERROR: Could not install packages due to an OSError: [Errno 28] No space left on device\n"
 
 
-@pytest.mark.parametrize(("errors", "folder", "said"), [
-    (NO_NAME, None, "Connect this computer once"),
-    (NO_NAME, None, "--wheels FOLDER"),
-    (NO_NAME, None, "-r packaging/requirements.txt"),
-    (NO_WHEEL, None, "no ready-built scipy==1.17.1 for this Python"),
-    (NO_WHEEL, Path("stick"), "The folder stick holds no wheel of scipy==1.17.1"),
-    (FULL, None, "The disk is full"),
-    (FULL, Path("stick"), "The disk is full"),
-    ("ERROR: something\nERROR: unheard of\n\n", None, "ERROR: unheard of"),
-    ("", None, "no reason given"),
-])
+@pytest.mark.parametrize(
+    ("errors", "folder", "said"),
+    [
+        (NO_NAME, None, "Connect this computer once"),
+        (NO_NAME, None, "--wheels FOLDER"),
+        (NO_NAME, None, "-r packaging/requirements.txt"),
+        (NO_WHEEL, None, "no ready-built scipy==1.17.1 for this Python"),
+        (NO_WHEEL, Path("stick"), "The folder stick holds no wheel of scipy==1.17.1"),
+        (FULL, None, "The disk is full"),
+        (FULL, Path("stick"), "The disk is full"),
+        ("ERROR: something\nERROR: unheard of\n\n", None, "ERROR: unheard of"),
+        ("", None, "no reason given"),
+    ],
+)
 def test_explanation(errors, folder, said):
     assert said in explain(errors, "requirements.txt", folder)

@@ -23,6 +23,7 @@ from tests.truth.raytrace import RayTrace
 
 APPARENT_ARCSEC = 0.05
 OBSERVED_ARCSEC = 0.1
+TWO_TERMS_ARCSEC = 0.6
 MAS = np.radians(1.0 / 3_600_000.0)
 NO_AIR = Air(0.0)
 
@@ -119,15 +120,20 @@ SITES = [Site(lat, lon, 800.0) for lat, lon in
 @pytest.mark.parametrize("site", SITES, ids=lambda site: f"{site.latitude_deg:g}")
 @pytest.mark.parametrize("utc", ["1991-07-01T01Z", "2016-12-31T12Z", "2026-11-24T20:15:30Z"])
 def test_bright_stars_as_erfa(site: Site, utc: str) -> None:
-    """Every tenth star of the table from 10° altitude on, with refraction, by eraAtco13."""
+    """Every tenth star of the table from 10° altitude on, with refraction, by eraAtco13.
+
+    Below 16° ERFA goes on with two terms in tan z, and falls short of the ray it was fitted to by
+    0.6″ at 10° (notes of its refco: 318.55″ for 319.13″); there ours follows the ray instead.
+    """
     utc_s, air = clock.parse_utc(utc), Air(standard_pressure_hpa(site.elevation_m), 4.0)
     astrometry = catalogue.load().astrometry[:, ::10]
     azimuth, zenith, *_ = atco13(astrometry, site, air, utc_s)
     ours = ObservedSky.at(site, air, utc_s).horizontal_deg(astrometry)
-    high = zenith < np.radians(80.0)
+    high, low = zenith < np.radians(74.0), zenith < np.radians(80.0)
     apart = erfa.seps(azimuth, 0.5 * np.pi - zenith, *np.radians(ours))
     assert high.sum() > 100
     assert np.degrees(apart[high]).max() * 3600.0 < OBSERVED_ARCSEC
+    assert np.degrees(apart[low]).max() * 3600.0 < OBSERVED_ARCSEC + TWO_TERMS_ARCSEC
     bare = ObservedSky.at(site, NO_AIR, utc_s)
     azimuth, zenith, west, dec, *_ = atco13(astrometry, site, NO_AIR, utc_s)
     for ours, theirs in (

@@ -35,16 +35,3 @@ def test_ours_follows_the_trace_down_to_ten_degrees(pressure_hpa, temperature_c)
     traced = trace.refraction_rad(np.deg2rad(90.0 - altitude_deg)) * ARCSEC
     np.testing.assert_allclose(ours, traced, atol=0.8)
     np.testing.assert_allclose(ours[1:], traced[1:], atol=0.15)
-
-
-@pytest.mark.parametrize(
-    ("altitude_deg", "short_arcsec"), [(5, 6.8), (8, 2.0), (10, 0.6), (12, 0.2)]
-)
-def test_the_refraction_of_a_low_pole_falls_short_by_what_is_said(altitude_deg, short_arcsec):
-    trace = RayTrace(1010.0, 10.0, 0.5, 0.55, altitude_deg, 0.0)
-    true_rad = np.deg2rad(altitude_deg)
-    ours = float(Refraction.of(Air(1010.0, 10.0)).observed_altitude_rad(true_rad)) - true_rad
-    zenith, bend = np.pi / 2 - true_rad, 0.0
-    for _ in range(20):
-        bend = float(trace.refraction_rad(zenith - bend)[0])
-    assert (bend - ours) * ARCSEC == pytest.approx(short_arcsec, abs=0.1)

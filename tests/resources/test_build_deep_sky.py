@@ -15,9 +15,7 @@ RESOURCES = Path(__file__).parents[2] / "resources"
 
 @pytest.fixture(scope="module")
 def script() -> Iterator[ModuleType]:
-    spec = importlib.util.spec_from_file_location(
-        "build_deep_sky", RESOURCES / "build_deep_sky.py"
-    )
+    spec = importlib.util.spec_from_file_location("build_deep_sky", RESOURCES / "build_deep_sky.py")
     assert spec is not None
     assert spec.loader is not None
     module = importlib.util.module_from_spec(spec)

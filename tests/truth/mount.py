@@ -27,12 +27,15 @@ def sky():
 
 def star_vectors(ra_deg, dec_deg, latitude_deg, longitude_deg, elevation_m, utc_s):
     """Apparent directions (n, 3) east, north, up, without air."""
+    place = wgs84.latlon(latitude_deg, longitude_deg, elevation_m)
+    return apparent_vectors(Star(ra_hours=ra_deg / 15.0, dec_degrees=dec_deg), place, utc_s)
+
+
+def apparent_vectors(star, place, utc_s):
+    """The same of a skyfield star over a skyfield place."""
     timescale, earth = sky()
-    moments = [datetime.fromtimestamp(t, UTC) for t in utc_s]
-    place = earth + wgs84.latlon(latitude_deg, longitude_deg, elevation_m)
-    star = Star(ra_hours=ra_deg / 15.0, dec_degrees=dec_deg)
-    apparent = place.at(timescale.from_datetimes(moments)).observe(star).apparent()
-    altitude, azimuth, _ = apparent.altaz()
+    moments = timescale.from_datetimes([datetime.fromtimestamp(t, UTC) for t in utc_s])
+    altitude, azimuth, _ = (earth + place).at(moments).observe(star).apparent().altaz()
     h, a = altitude.radians, azimuth.radians
     return np.stack([np.cos(h) * np.sin(a), np.cos(h) * np.cos(a), np.sin(h)], axis=-1)
 
@@ -47,9 +50,13 @@ def lifted(vectors, lift):
 
 
 def rotate(vector, axis, angle):
-    """Rodrigues' rotation of one vector about a unit axis by angles (n,), right-handed."""
-    c, s = np.cos(angle)[:, np.newaxis], np.sin(angle)[:, np.newaxis]
-    return vector * c + np.cross(axis, vector) * s + axis * (axis @ vector) * (1 - c)
+    """Rodrigues' rotation about a unit axis by angles (n,) or one angle, right-handed.
+
+    `vector`: one for all angles, or (n, 3), one for each.
+    """
+    c, s = np.cos(angle)[..., np.newaxis], np.sin(angle)[..., np.newaxis]
+    along = np.asarray(vector @ axis)[..., np.newaxis]
+    return vector * c + np.cross(axis, vector) * s + axis * along * (1 - c)
 
 
 def camera_offsets_arcsec(seen, latitude_deg, azimuth_error_arcmin, altitude_error_arcmin, utc_s):

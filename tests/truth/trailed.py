@@ -110,10 +110,12 @@ class TrailedField:
 
 
 def newton(miss, start):
-    """Where `miss` of two numbers vanishes, by differences."""
+    """Where `miss` of two numbers vanishes, by differences; slowly where it only just does."""
     found = start
-    for _ in range(4):
+    for _ in range(40):
         here = miss(found)
+        if np.abs(here).max() < 1e-13:
+            break
         slopes = [(miss(found + step) - here) / 1e-6 for step in 1e-6 * np.eye(2)]
         found = found - np.linalg.solve(np.transpose(slopes), here)
     assert np.abs(miss(found)).max() < 1e-11

@@ -67,15 +67,16 @@ class SkyPanel(QWidget):
         return sky.corner_px if self.places.choice() == CORNER else sky.centre_px
 
     def _read(self, azimuth_deg: float, altitude_deg: float) -> None:
+        """Worked out for that very place: about the axis it changes within a pixel of the map."""
         answer = self._answer
-        cell = None if answer is None else answer.sky.cell(azimuth_deg, altitude_deg)
-        if answer is None or cell is None:
+        if answer is None or answer.sky.cell(azimuth_deg, altitude_deg) is None:
             return
+        centre_px, corner_px = answer.sky.at(azimuth_deg, altitude_deg)
         form = self.tr("{direction}, {altitude:.0f}° high: {size:.2f} pixels")
         self._readout.setText(
             form.format(
                 direction=direction_words(azimuth_deg),
                 altitude=altitude_deg,
-                size=float(self._values(answer)[cell]),
+                size=corner_px if self.places.choice() == CORNER else centre_px,
             )
         )

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from app.pages.drift.northset import NorthSetting
 from app.pages.drift.readingpad import ReadingPad
 from app.pages.drift.singledrift import SingleDriftForm
 from app.pages.drift.starchoice import ChosenStar, StarChoice
@@ -46,9 +47,10 @@ class ByHand(QWidget):
         self._own = Key(self.tr("Another star, or one by its coordinates"))
         self._pad = ReadingPad(source)
         self._single = SingleDriftForm(now)
+        self._north = NorthSetting(session)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        for part in (self._form, self._own, self._stars, self._pad, self._single):
+        for part in self._parts():
             column.addWidget(part)
         self._own.clicked.connect(lambda: self._show(self._form, self._stars))
         self._form.chosen.connect(self._choose)
@@ -91,6 +93,9 @@ class ByHand(QWidget):
 
     def stars(self) -> StarChoice:
         return self._stars
+
+    def north(self) -> NorthSetting:
+        return self._north
 
     def own_button(self) -> Key:
         return self._own
@@ -139,5 +144,10 @@ class ByHand(QWidget):
         self._choose()
 
     def _show(self, *parts: QWidget) -> None:
-        for part in (self._form, self._own, self._stars, self._pad, self._single):
+        """North counts wherever readings are typed."""
+        for part in self._parts():
             part.setVisible(part in parts)
+        self._north.setVisible(self._pad in parts or self._single in parts)
+
+    def _parts(self) -> tuple[QWidget, ...]:
+        return self._form, self._own, self._stars, self._pad, self._single, self._north

@@ -11,7 +11,7 @@ from app.pages.drift.starwords import LONGEST_ARCMIN, choose_detail, choose_sent
 from app.pages.drift.watchwords import Warned
 from app.session.guide.afterturn import Mishap
 from app.session.guide.state import North
-from core.alignment.expectation import half_width_arcmin
+from core.alignment.expectation import flexure_arcmin, half_width_arcmin
 from core.alignment.judgement import Next
 from core.alignment.procedure import Stage
 from core.language import marked, say
@@ -37,6 +37,8 @@ def guidance(
     """`star`: the proposal that is marked in the list. `warned` of the leg under way."""
     said = _STAGES[snapshot.guide.stage](snapshot, proposals, star)
     warnings = warned.sentences
+    if snapshot.solution is not None and snapshot.solution.is_contradictory:
+        said = _contradictory(said, snapshot)
     surprise = snapshot.guide.surprise
     if surprise is not None:
         warnings = (surprise.sentence, *warnings)
@@ -49,6 +51,17 @@ def guidance(
         others=tuple(action for action in _once(*said.others) if action is not said.primary),
         is_leaving=warned.is_leaving,
     )
+
+
+def _contradictory(said: Guidance, snapshot: Snapshot) -> Guidance:
+    """Before anything else it has to be settled which leg is wrong."""
+    if snapshot.guide.stage not in (Stage.CHOOSE, Stage.WATCH):
+        return said
+    sentence = say(
+        "The legs contradict one another: in their list, exchange north and south of the wrong one "
+        "or discard it. Another star may show which it is."
+    )
+    return replace(said, sentence=sentence, detail="")
 
 
 def _with_ways_out(said: Guidance, snapshot: Snapshot, mishap: Mishap) -> Guidance:
@@ -186,7 +199,7 @@ def widths_words(snapshot: Snapshot) -> str:
     information = snapshot.guide.information
     if not information.any():
         return ""
-    width = float(half_width_arcmin(information))
+    width = _half_width_arcmin(snapshot)
     if width > LONGEST_ARCMIN:
         return say("One star alone leaves the other direction open.")
     return say("± {width} now.", width=_figure(width))
@@ -196,7 +209,7 @@ def more_buys(snapshot: Snapshot, star: Proposal | None) -> str:
     """How much another five minutes would bring."""
     if star is None or not snapshot.guide.information.any():
         return ""
-    now = float(half_width_arcmin(snapshot.guide.information))
+    now = _half_width_arcmin(snapshot)
     after = star.choice.half_width_arcmin
     if after >= now:
         return ""
@@ -206,6 +219,12 @@ def more_buys(snapshot: Snapshot, star: Proposal | None) -> str:
         before=_figure(now),
         after=_figure(after),
     )
+
+
+def _half_width_arcmin(snapshot: Snapshot) -> float:
+    latitude_deg = 0.0 if snapshot.site is None else snapshot.site.latitude_deg
+    flexure = flexure_arcmin(snapshot.priors, latitude_deg)
+    return float(half_width_arcmin(snapshot.guide.information, flexure))
 
 
 def _figure(arcmin: float) -> str:

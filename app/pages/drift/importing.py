@@ -9,6 +9,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QPlainTextEdit, QProgressBar, QVBoxLayout, QWidget
 
+from app.pages.drift.logquestion import LogQuestion
+from app.pages.drift.northset import NorthSetting
 from app.sources.logfile import LogFileSource
 from app.widgets.key import Key
 from app.widgets.text import Text
@@ -16,6 +18,7 @@ from core.language import say
 
 if TYPE_CHECKING:
     from app.session.joining import Joining
+    from app.session.session import Session
     from core.alignment.driftlog import DriftLog
 
 MakeSource = Callable[[Path, QObject], LogFileSource]
@@ -24,21 +27,21 @@ MOST_LINES = 2000  # of the account; a person reads the first, the count tells t
 
 
 class Importing(QWidget):
-    """`take` is given the log and says what of it was taken; `file_wanted` asks for the picker."""
+    """What is read goes to `session`; `file_wanted` asks for the picker."""
 
     file_wanted = Signal()
 
     def __init__(
         self,
         make_source: MakeSource,
-        take: Callable[[DriftLog], Joining],
+        session: Session,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._make_source = make_source
-        self._take_log = take
         self._source: LogFileSource | None = None
         self._is_taken = False
+        self._question = LogQuestion(session)
         self._choose = Key(self.tr("Choose a file"), "primary")
         self._cancel = Key(self.tr("Stop reading"))
         self._progress = QProgressBar()
@@ -47,14 +50,17 @@ class Importing(QWidget):
         self._account = QPlainTextEdit()
         self._account.setReadOnly(True)
         self._account.setAccessibleName(self.tr("Lines that were not used, with the reasons"))
+        self._north = NorthSetting(session)
         self._choose.clicked.connect(self.file_wanted)
+        self._question.taken.connect(self._show_taken)
+        self._question.left.connect(self._show_left)
         self._cancel.clicked.connect(self._stop)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         form = self.tr("A text file with the columns {columns}; times in UTC.")
         expected = Text(form.format(columns=COLUMNS), "small")
-        parts = (expected, self._choose, self._progress, self._cancel, self._said, self._account)
-        for part in parts:
+        reading = (self._choose, self._progress, self._cancel, self._said, self._question)
+        for part in (expected, *reading, self._account, self._north):
             column.addWidget(part)
         self._show_reading(False)
         self._account.hide()
@@ -68,6 +74,7 @@ class Importing(QWidget):
         source.ended.connect(self._ended)
         self._source = source
         self._is_taken = False
+        self._question.clear()
         self._progress.setValue(0)
         self._account.hide()
         self._said.say(self.tr("Reading {file} …").format(file=path.name))
@@ -85,8 +92,14 @@ class Importing(QWidget):
     def said(self) -> str:
         return self._said.text()
 
+    def question(self) -> LogQuestion:
+        return self._question
+
     def account(self) -> str:
         return self._account.toPlainText()
+
+    def north(self) -> NorthSetting:
+        return self._north
 
     def cancel_button(self) -> Key:
         return self._cancel
@@ -99,12 +112,20 @@ class Importing(QWidget):
         self._said.say(self.tr("Stopped; nothing was taken from the file."))
 
     def _take(self, log: DriftLog) -> None:
-        taken = self._take_log(log)
+        self._is_taken = True  # or asked about, or refused: the end of the file adds nothing
+        self._said.say("")
+        self._question.give(log)
+
+    def _show_left(self, sentence: str) -> None:
+        self._show_reading(False)
+        self._said.say(sentence)
+
+    def _show_taken(self, log: DriftLog, taken: Joining) -> None:
+        self._show_reading(False)
         self._said.say(_summary(log, taken))
         lines = _account(log)
         self._account.setPlainText("\n".join(lines))
         self._account.setVisible(bool(lines))
-        self._is_taken = True  # or refused in a sentence: the end of the file adds nothing
 
     def _ended(self, sentence: str) -> None:
         if not self._is_taken:
@@ -114,7 +135,7 @@ class Importing(QWidget):
     def _show_reading(self, reading: bool) -> None:
         self._progress.setVisible(reading)
         self._cancel.setVisible(reading)
-        self._choose.setVisible(not reading)
+        self._choose.setVisible(not reading and not self._question.question())
 
 
 def _summary(log: DriftLog, joined: Joining) -> str:

@@ -182,7 +182,7 @@ class Leading(QObject):
             self._parts.horizon(snapshot.site),
             self._ways.now(),
             known,
-            Watching(),
+            Watching(priors=snapshot.priors),
             snapshot.target_arcmin,
         )
         self._errand.send(lambda: propose(wish))

@@ -77,6 +77,7 @@ class DriftPage(QWidget):
         self._ways_in.site_wanted.connect(self.site_wanted)
         self._to_site.clicked.connect(self.site_wanted)
         self._work.discard.connect(lambda label: self._shown.session.discard_leg(label))
+        self._work.exchange.connect(lambda label: self._shown.session.exchange_leg(label))
         self._work.bolts_turned.connect(lambda: self._shown.session.bolts_turned())
         self._work.copy_wanted.connect(self._copy)
         goal = self._work.goal()

@@ -7,13 +7,14 @@ from datetime import UTC, datetime
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.pages.drift.offset import UnusableNumber, parse_size
 from app.sources.manual import ManualSource, Unit
 from app.widgets.choice import Choice
 from app.widgets.field import Field
 from app.widgets.key import Key
+from app.widgets.keyrow import KeyRow
 from app.widgets.text import Text
 
 NORTH, SOUTH = "north", "south"
@@ -57,15 +58,11 @@ class ReadingPad(QWidget):
         self._connect()
 
     def _arrange(self) -> None:
-        last = QHBoxLayout()
-        last.addWidget(self._undo)
-        last.addWidget(self._done)
+        last = KeyRow((self._undo, self._done))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        for part in (self._offset, self._side, self._read, self._said):
-            column.addWidget(part)
-        column.addLayout(last)
-        for part in (self._units, self._scale, self._error):
+        reading = (self._offset, self._side, self._read, self._said, last)
+        for part in (*reading, self._units, self._scale, self._error):
             column.addWidget(part)
         self._scale.hide()
 

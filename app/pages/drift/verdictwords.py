@@ -5,11 +5,13 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from app.widgets.verdict import AxisVerdict, Verdict
+from core.alignment.usable import CONTRADICTION
 from core.language import marked, say
 
 if TYPE_CHECKING:
     from app.session.snapshot import Snapshot
     from core.alignment.advice import Advice
+    from core.alignment.solution import Solution
 
 NOT_YET = marked("not known yet")
 
@@ -20,14 +22,20 @@ def verdict(snapshot: Snapshot, is_led: bool = False) -> Verdict:
     """
     if snapshot.advice is None or snapshot.solution is None:
         return _waiting(snapshot)
-    advice, combination = snapshot.advice, snapshot.solution.combination
     return Verdict(
-        _azimuth(advice),
-        _altitude(advice),
+        _azimuth(snapshot.advice),
+        _altitude(snapshot.advice),
         tuple(_quiet(snapshot, is_led)),
-        "" if combination is None else combination.sentence,
+        _why_not(snapshot.solution),
         snapshot.solution_is_stale,
     )
+
+
+def _why_not(solution: Solution) -> str:
+    """Why the legs do not tell both errors; empty where they do."""
+    if solution.is_contradictory:
+        return " ".join(note.text for note in solution.notes if note.code == CONTRADICTION)
+    return "" if solution.combination is None else solution.combination.sentence
 
 
 def _waiting(snapshot: Snapshot) -> Verdict:

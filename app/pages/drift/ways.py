@@ -142,7 +142,7 @@ class Ways(QObject):
         return by_hand
 
     def _importing(self) -> QWidget:
-        controls = Importing(self._parts.log_file, self._shown.tonight.take_log)
+        controls = Importing(self._parts.log_file, self._shown.tonight)
         controls.file_wanted.connect(lambda: self._pick(controls))
         return controls
 

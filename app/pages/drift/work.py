@@ -35,6 +35,7 @@ class Work(QWidget):
     """Reads snapshots when something is to be drawn; passes on what the person does."""
 
     discard = Signal(str)
+    exchange = Signal(str)
     bolts_turned = Signal()
     copy_wanted = Signal()
 
@@ -65,6 +66,7 @@ class Work(QWidget):
         self._words = Redraw(self, self._show_words, WORDS_MS)
         self._arrange(readings)
         self._legs.discard.connect(self.discard)
+        self._legs.exchange.connect(self.exchange)
         self._turned.clicked.connect(self.bolts_turned)
         self._plot.copy_wanted.connect(self.copy_wanted)
         self._plot.feed_from(self._series)
@@ -166,7 +168,9 @@ class Work(QWidget):
             (self._shapes.index(leg.label), leg_words(leg, trends.get(leg.label)))
             for leg in snapshot.legs
         ]
-        self._legs.show_legs(legs, snapshot.watching)
+        found = snapshot.solution
+        contradicting = () if found is None else found.contradicting_labels
+        self._legs.show_legs(legs, snapshot.watching, contradicting, snapshot.exchanged)
         self._no_legs.setVisible(not snapshot.legs)
         for part in (self._turned, self._after):
             part.setVisible(bool(snapshot.legs) and not self._leading.leads())
@@ -191,7 +195,7 @@ def _has_verdict(snapshot: Snapshot) -> bool:
 def _step(snapshot: Snapshot) -> object:
     """What only the person changes, but for the first answer, which is not kept waiting."""
     labels = tuple(leg.label for leg in snapshot.legs)
-    settings = (snapshot.site, snapshot.air, snapshot.aim, snapshot.goal)
+    settings = (snapshot.site, snapshot.air, snapshot.aim, snapshot.goal, snapshot.priors)
     return labels, snapshot.axis_state, snapshot.watching, settings, snapshot.solution is None
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 
 from PySide6.QtCore import Signal
@@ -19,6 +20,7 @@ from app.widgets.text import Panel, Text
 from app.widgets.tick import Tick
 from app.widgets.verdict import AxisVerdict, Verdict, VerdictBand
 from core.alignment.aim import Aim
+from core.alignment.axis.priors import Priors
 from core.language import marked
 from core.mount.quantities import Quantity
 from core.night.reportnight import NightRecord, Purpose, WatchedLeg
@@ -34,8 +36,9 @@ class SolveAgain(Panel):
 
     solved = Signal()
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, priors: Callable[[], Priors], parent: QWidget | None = None) -> None:
         super().__init__(self.tr("Solve again with other choices"), parent)
+        self._priors = priors
         self._night: NightRecord | None = None
         self._legs: list[tuple[WatchedLeg, Tick]] = []
         self._errand = Errand(self)
@@ -53,7 +56,7 @@ class SolveAgain(Panel):
         self._temperature, self._pressure = Figure(TEMPERATURE), Figure(PRESSURE)
         self._solve = Key(self.tr("Solve again"))
         self._solve.clicked.connect(self.solve)
-        self._said = Text(self.tr("The night itself stays as it is."), "small")
+        self._said = Text(self._what_counts(), "small")
         self._band = VerdictBand()
         for part in (
             self._states,
@@ -66,6 +69,12 @@ class SolveAgain(Panel):
         ):
             self.column.addWidget(part)
         self._band.hide()
+
+    def _what_counts(self) -> str:
+        return self.tr(
+            "The night itself stays as it is; tube, drive and the setting of north count as they "
+            "stand now."
+        )
 
     def ticks(self) -> list[Tick]:
         return [tick for _, tick in self._legs]
@@ -106,7 +115,7 @@ class SolveAgain(Panel):
             is_known = not night.air.pressure_is_assumed
             self._pressure.show_figure(night.air.pressure_hpa if is_known else None)
         self._band.hide()
-        self._said.say(self.tr("The night itself stays as it is."))
+        self._said.say(self._what_counts())
         if with_legs:
             self._state_chosen(with_legs[-1][0])
 
@@ -116,7 +125,7 @@ class SolveAgain(Panel):
         if night is None or night.site is None or air is None:
             return
         legs = tuple(one.leg for one, tick in self._legs if tick.isChecked())
-        question = Again(legs, night.site, air, Aim[self._aims.choice()])
+        question = Again(legs, night.site, air, Aim[self._aims.choice()], self._priors())
         self._said.say(self.tr("It is being worked out …"))
         self._errand.send(lambda: solve_again(question))
 

@@ -19,6 +19,7 @@ from app.widgets.key import Key
 from app.widgets.keyrow import KeyRow
 from app.widgets.rows import Rows
 from app.widgets.text import Panel, Text
+from core.alignment.axis.priors import Priors
 from core.sky.zones import Zone
 
 
@@ -27,7 +28,10 @@ class NightSheet(QWidget):
 
     export_wanted = Signal(object)
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, theme: Theme, priors: Callable[[], Priors], parent: QWidget | None = None
+    ) -> None:
+        """`priors`: what is granted of reticle, tube and drive when legs are solved again."""
         super().__init__(parent)
         self._shown: int | None = None
         self._title = Text("", "title")
@@ -44,7 +48,7 @@ class NightSheet(QWidget):
         )
         self._legs = Rows(self.tr("Legs"), heads)
         self._no_legs = Text(self.tr("No star was watched in this night."), "quiet")
-        self.again = SolveAgain()
+        self.again = SolveAgain(priors)
         self.notes = Notes(theme)
         self._keys = {form: Key(words) for form, words in self._forms().items()}
         for form, key in self._keys.items():

@@ -54,7 +54,7 @@ class LogPage(QWidget):
         self._found = ""
         self._searches, self._loads = Errand(self), Errand(self)
         self._list = NightList()
-        self._sheet = NightSheet(theme)
+        self._sheet = NightSheet(theme, parts.priors)
         self._empty = Text(self._what_for(), "quiet")
         self._bar = FileBar(theme)
         self.carrying = Carrying(self._bar, parts, self._summary, self)

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any, Protocol
 if TYPE_CHECKING:
     from app.session.nightbook import NightBook
     from app.session.nightfiles import NightFiles
+    from core.alignment.axis.priors import Priors
     from core.sky.zones import Zone
 
 
@@ -35,10 +36,14 @@ class EntryLog(Protocol):
 
 @dataclass(frozen=True)
 class LogParts:
-    """`zone`: what times are shown in. `tonight`: the key of the night that is being written."""
+    """`zone`: what times are shown in. `tonight`: the key of the night that is being written.
+
+    `priors`: what the computation is granted of reticle, tube and drive at present.
+    """
 
     files: NightFiles
     log: EntryLog
     book: NightBook
     tonight: int
     zone: Callable[[], Zone]
+    priors: Callable[[], Priors]

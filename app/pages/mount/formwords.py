@@ -99,7 +99,14 @@ _MOUNT_GROUPS = (
 )
 _TUBE = Group(
     QT_TRANSLATE_NOOP("RecordForm", "Tube"),
-    ("aperture_mm", "focal_length_mm", "length_mm", "diameter_mm", "dovetail_length_mm"),
+    (
+        "aperture_mm",
+        "focal_length_mm",
+        "length_mm",
+        "diameter_mm",
+        "dovetail_length_mm",
+        "flexure_arcsec_per_g",
+    ),
 )
 
 KINDS: Mapping[str, KindWords] = {
@@ -197,6 +204,12 @@ HINTS = {
         "RecordForm", "Positive when the head alone sinks on the telescope's side; 0 when even."
     ),
     "dovetail_length_mm": QT_TRANSLATE_NOOP("RecordForm", "The bar in the saddle, end to end."),
+    "flexure_arcsec_per_g": QT_TRANSLATE_NOOP(  # common practice, no source
+        "RecordForm",
+        "How far the tube yields when gravity turns round in it: 5 for a stiff small refractor, "
+        "20 or more with a loose focuser, a mirror that shifts or a guide scope beside it; empty "
+        "counts as the usual 10.",
+    ),
     "price": QT_TRANSLATE_NOOP("RecordForm", "In your own currency."),
 }
 WHOLE = ("width_px", "height_px")

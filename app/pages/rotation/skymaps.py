@@ -22,6 +22,7 @@ Floats = NDArray[np.float64]
 _RATES = (0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0)
 _SLOWEST, _FASTEST = 0.12, 5.0  # of the rate at the horizon due south; faster lies at the zenith
 _LEAST_RATE = 0.01  # at a pole the field does not turn at all
+_NO_RATE, _UNTOLD_RATE = 1e-3, 1e5  # on the prime vertical it is none, at the zenith without bound
 _EXPOSURES_S = (0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 30.0, 120.0, 600.0, 3600.0)
 _SHARES = 4.0, 96.0  # per cent of the sky between which a line of equal exposure is worth drawing
 
@@ -78,9 +79,13 @@ def exposure_map(latitude_deg: float, rotation_deg: float) -> SkyMap:
 
 
 def rate_words(rate_deg_per_hour: float) -> str:
-    """As it stands on a contour."""
-    sign = "−" if rate_deg_per_hour < 0.0 else "+" if rate_deg_per_hour > 0.0 else ""
-    return say("{sign}{rate:.4g}°/h", sign=sign, rate=abs(rate_deg_per_hour))
+    """As it stands on a contour or under the pointer: three figures, also where it is slow."""
+    size = abs(rate_deg_per_hour)
+    if size > _UNTOLD_RATE:
+        return say("more than {rate:,.0f}°/h", rate=_UNTOLD_RATE)
+    shown = float(f"{size:.3g}") if size >= _NO_RATE else 0.0
+    sign = "" if shown == 0.0 else "−" if rate_deg_per_hour < 0.0 else "+"
+    return say("{sign}{rate:.6g}°/h", sign=sign, rate=shown)
 
 
 def _map(

@@ -129,7 +129,7 @@ class SkySection(QWidget):
         assert self._study is not None
         around = self._study.question.around
         rate = rate_deg_per_hour(around.site.latitude_deg, azimuth_deg, altitude_deg, around.air)
-        return self.tr("the field turns {rate}").format(rate=rate_words(round(float(rate), 1)))
+        return self.tr("the field turns {rate}").format(rate=rate_words(float(rate)))
 
     def _exposure_at(self, azimuth_deg: float, altitude_deg: float) -> str:
         assert self._study is not None

@@ -9,8 +9,9 @@ from numpy.typing import NDArray
 
 from app.pages.rotation.question import Question
 from core.language import say
-from core.mount.rotationexposure import exposure_count, longest_s, rotation_span_deg, smear_px
+from core.mount.rotationexposure import exposure_count, longest_s, smear_px
 from core.mount.rotationfield import CommonField, stacked_field
+from core.mount.rotationspan import rotation_span_deg
 from core.mount.rotationtrack import Track, track
 from core.night.plantarget import Target
 

@@ -47,7 +47,7 @@ class Way:
     stacked: Stacked
 
     def at(self, values: Floats, utc_s: float) -> float:
-        """Of one of the arrays at a moment."""
+        """Of one of the arrays at a moment: exact at the one picked, straight between others."""
         return float(np.interp(utc_s, self.track.utc_s, values))
 
     @property
@@ -94,6 +94,8 @@ def study(asked: Question) -> Study:
         target = asked.target.held_still(site, tonight.middle_utc_s)
     fixed = None if target is None else _track(asked, target, tonight)
     moment = _moment(asked, tonight, fixed)
+    if target is not None:
+        fixed = _track(asked, target, tonight, moment)
     return Study(
         question=asked,
         night=tonight,
@@ -109,9 +111,14 @@ def study(asked: Question) -> Study:
     )
 
 
-def _track(asked: Question, target: Target, tonight: Night) -> Track:
+def _track(asked: Question, target: Target, tonight: Night, moment: float | None = None) -> Track:
+    """Through the night in even steps, and at the moment itself: near the zenith a minute matters,
+    and on the prime vertical the longest exposure jumps.
+    """
     begin, end = shown_span(tonight)
     times = np.arange(begin, end + STEP_S, STEP_S)
+    if moment is not None:
+        times = np.union1d(times, [moment])
     return track(target.ra_deg, target.dec_deg, asked.around.site, asked.around.air, times)
 
 

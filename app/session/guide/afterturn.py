@@ -8,15 +8,13 @@ from enum import Enum
 import numpy as np
 
 from app.session.guide.turn import TurnMade
-from core.alignment.adjustment import Turn
 from core.alignment.knowledge import AxisKnowledge
 from core.alignment.solution import Solution
 from core.language import say
 from core.sky.site import Site
 
 UNEXPECTED = "unexpected axis"  # the code of the note in a solution
-FITS = 12.0  # χ² with two degrees of freedom: one in 400 by chance
-TINY_ARCMIN = 1.0
+AT_MOST = 30.0  # χ² with two degrees of freedom; few readings make every one large
 
 
 class Mishap(Enum):
@@ -40,11 +38,10 @@ def surprise(solution: Solution, made: TurnMade | None, site: Site) -> Surprise 
         return None
     if not any(note.code == UNEXPECTED for note in solution.notes):
         return None
-    turn, now = made.turn, solution.knowledge
-    for words, opposite in _opposites(turn):
-        expected = made.expected_of(opposite, site)
-        if expected is not None and expected.disagreement(now) < FITS:
-            return Surprise(Mishap.OTHER_WAY, _other_way(words, made.was, now))
+    now, told = solution.knowledge, made.expected(site)
+    for bolt, other in made.other_ways(site):
+        if told is not None and other.disagreement(now) < min(told.disagreement(now), AT_MOST):
+            return Surprise(Mishap.OTHER_WAY, _other_way(bolt, made.was, now))
     return Surprise(
         Mishap.MOVED,
         say(
@@ -53,15 +50,6 @@ def surprise(solution: Solution, made: TurnMade | None, site: Site) -> Surprise 
             "no longer used."
         ),
     )
-
-
-def _opposites(turn: Turn) -> list[tuple[str, Turn]]:
-    """The same turn with both bolts or one of them the other way, as far as they were turned."""
-    azimuth, altitude = turn.azimuth_arcmin, turn.altitude_arcmin
-    found = [("", Turn(-azimuth, -altitude))]
-    if min(abs(azimuth), abs(altitude)) > TINY_ARCMIN:
-        found += [("azimuth", Turn(-azimuth, altitude)), ("altitude", Turn(azimuth, -altitude))]
-    return found
 
 
 def _other_way(bolt: str, was: AxisKnowledge, now: AxisKnowledge) -> str:

@@ -9,6 +9,7 @@ from app.session.guide.boltshelf import BoltShelf
 from app.session.guide.turn import TurnMade
 from app.session.places import Settings
 from core.alignment.bolts import BoltScale, BoltTurn, as_counted, learn
+from core.alignment.expectation import flexure_arcmin
 from core.alignment.knowledge import AxisKnowledge
 from core.alignment.solution import Solution
 from core.language import say
@@ -112,7 +113,8 @@ def measured_alone(solution: Solution, before: AxisKnowledge | None) -> AxisKnow
     """What the legs of this axis state say by themselves; None when they cannot.
 
     `before`: what went into the solution besides; it is taken out again, for the turn it rests on
-    is what is to be measured.
+    is what is to be measured. The tube yields alike before the turn and after it, so flexure is
+    left out of the covariance.
     """
     if not solution.determined:
         return None
@@ -122,8 +124,10 @@ def measured_alone(solution: Solution, before: AxisKnowledge | None) -> AxisKnow
     granted = solution.before_information_arcmin2
     mean: Floats = solution.knowledge.sky_arcmin
     if before is not None and granted.any():
-        pulled = (alone + granted) @ mean - granted @ before.sky_arcmin
-        mean = np.asarray(np.linalg.solve(alone, pulled), dtype=np.float64)
+        flexure = flexure_arcmin(solution.priors, solution.latitude_deg)
+        weighed = np.linalg.inv(np.linalg.inv(alone) + flexure**2 * np.eye(2))  # in the solution
+        pulled = (weighed + granted) @ mean - granted @ before.sky_arcmin
+        mean = np.asarray(np.linalg.solve(weighed, pulled), dtype=np.float64)
     return AxisKnowledge(mean, np.asarray(np.linalg.inv(alone), dtype=np.float64))
 
 

@@ -8,41 +8,46 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.session.guide.state import North
-from app.session.guide.turn import ACCURACY, ADVISED_TURN
+from app.session.guide.turn import ADVISED_TURN
 from app.session.guide.view import aim_on_sky
 from core.alignment import fieldnorth
-from core.alignment.expectation import direction_shown
+from core.alignment.expectation import direction_shown, flexure_arcmin
 from core.alignment.fieldnorth import find_north
-from core.alignment.judgement import Judgement, judge
+from core.alignment.judgement import Judgement, Next, judge
 from core.alignment.solution import Solution, UnusableLegs
 from core.alignment.steering import SEEN_TURN
+from core.alignment.trend import LegTrend
 
 if TYPE_CHECKING:
     from app.session.question import Question
 
 Floats = NDArray[np.float64]
 
+_NOBODY_KNOWS = 0.5  # chance, where legs contradict one another
+
 
 def next_step(question: Question, solution: Solution) -> Judgement:
-    """Watch on, change the star, turn, or stop."""
-    watched = [leg for leg in question.legs if leg.label == question.watching]
-    shows_turn = bool(watched) and watched[0].east_arcsec is not None
+    """Watch on, change the star, turn, or stop; another star may settle a contradiction."""
+    if solution.is_contradictory:
+        return Judgement(Next.OTHER_STAR, _NOBODY_KNOWS)
+    read = [leg for leg in question.legs if leg.label == question.watching]
+    shows_turn = bool(read) and read[0].east_arcsec is not None
+    told = [leg for leg in solution.legs if leg.label == question.watching]
     return judge(
         solution.knowledge,
-        _shown(question, solution),
+        _shown(told[0], question.site.latitude_deg) if told else None,
         aim_on_sky(question.aim, question.site, question.air),
         question.target_arcmin,
         SEEN_TURN if shows_turn else ADVISED_TURN,
+        flexure_arcmin(question.priors, question.site.latitude_deg),
+        told[0].minutes if told else 0.0,
     )
 
 
-def _shown(question: Question, solution: Solution) -> Floats | None:
-    """Unit direction on the sky that the star under way shows; None between legs."""
-    for trend in solution.legs:
-        if trend.label == question.watching:
-            shown = direction_shown(trend.hour_angle_deg, question.site.latitude_deg)
-            return np.asarray(shown / np.linalg.norm(shown))
-    return None
+def _shown(leg: LegTrend, latitude_deg: float) -> Floats:
+    """Unit direction on the sky that the star of a leg shows."""
+    shown = direction_shown(leg.hour_angle_deg, latitude_deg)
+    return np.asarray(shown / np.linalg.norm(shown))
 
 
 def north_by_turning(question: Question) -> North | None:
@@ -50,7 +55,7 @@ def north_by_turning(question: Question) -> North | None:
     made = question.last_turn
     if not question.doubtful_legs or made is None or made.turn is None:
         return None
-    accuracy = ACCURACY.get(made.how, ADVISED_TURN)
+    accuracy = made.accuracy or ADVISED_TURN
     try:
         found = find_north(
             question.doubtful_legs,
@@ -60,6 +65,7 @@ def north_by_turning(question: Question) -> North | None:
             question.air,
             made.base,
             accuracy,
+            question.priors,
         )
     except UnusableLegs:
         return None

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import astuple
 from typing import Any
 
 import numpy as np
 
 from app.session.guide.state import Guide, North
 from app.session.guide.turn import How, TurnMade
-from core.alignment.adjustment import Base, Turn
+from core.alignment.adjustment import Base, SeenTurn, Turn
 from core.alignment.knowledge import AxisKnowledge
 from core.alignment.procedure import Stage
 
@@ -55,9 +56,12 @@ def _turn_made(made: TurnMade) -> dict[str, Any]:
         "turn": None if turn is None else [turn.azimuth_arcmin, turn.altitude_arcmin],
         "azimuth_turns": made.azimuth_turns,
         "altitude_turns": made.altitude_turns,
-        "was": None if was is None else [was.sky_arcmin.tolist(), was.covariance_arcmin2.tolist()],
+        "was": None
+        if was is None
+        else [was.sky_arcmin.tolist(), was.covariance_arcmin2.tolist(), was.freedom],
         "base": [made.base.tilt_deg, made.base.azimuth_deg],
         "mount": made.mount,
+        "seen": None if made.seen is None else list(astuple(made.seen)),
     }
 
 
@@ -71,6 +75,7 @@ def _made_turn(kept: dict[str, Any]) -> TurnMade:
         None if kept["was"] is None else _knowledge(*kept["was"]),
         Base(*(float(angle) for angle in kept["base"])),
         None if kept.get("mount") is None else str(kept["mount"]),
+        None if kept.get("seen") is None else SeenTurn(*(float(part) for part in kept["seen"])),
     )
 
 
@@ -78,8 +83,9 @@ def _number(kept: Any) -> float | None:
     return None if kept is None else float(kept)
 
 
-def _knowledge(sky: Any, covariance: Any) -> AxisKnowledge:
+def _knowledge(sky: Any, covariance: Any, freedom: Any = 1e6) -> AxisKnowledge:
     return AxisKnowledge(
         np.asarray(sky, dtype=np.float64).reshape(2),
         np.asarray(covariance, dtype=np.float64).reshape(2, 2),
+        float(freedom),
     )

@@ -7,7 +7,7 @@ from app.session.guide.boltbook import ALTITUDE, AZIMUTH, BoltBook
 from app.session.guide.kept import as_json, from_json
 from app.session.guide.state import Guide, North
 from app.session.guide.steering import Steering
-from app.session.guide.turn import ACCURACY, ADVISED_TURN, How, TurnMade
+from app.session.guide.turn import ADVISED_TURN, How, TurnMade
 from app.session.guide.view import (
     BoltView,
     GuideView,
@@ -88,6 +88,11 @@ class Procedure:
             self.guide.happened(Event.STAR_LOST)
         self._keep()
 
+    def exchange_leg(self, label: str) -> None:
+        """Read a leg with north and south exchanged from what they were; again: as before."""
+        self.guide.exchanged ^= {label} & set(self._tonight.legs)
+        self._keep()
+
     def begin_turning(self, solution: Solution | None) -> None:
         """The bolts will be turned now; the star in view stays in view."""
         if self.guide.stage is Stage.TURN:
@@ -123,8 +128,11 @@ class Procedure:
     ) -> None:
         """The bolts are turned: a new axis state begins, with what the turn lets one know."""
         was = self.before() if solution is None else solution.knowledge
+        seen = None
+        if how is How.SEEN and turn is not None and self._steering is not None:
+            seen = self._steering.accuracy(turn, self._tonight.priors)
         made = TurnMade(
-            *(self._last_utc_s(), how, turn, *counted, was, self.guide.base, self._book.key)
+            *(self._last_utc_s(), how, turn, *counted, was, self.guide.base, self._book.key, seen)
         )
         self._note_result(solution)
         self._keeper.put_adjustment(turn, counted)
@@ -133,6 +141,13 @@ class Procedure:
     def tripod_moved(self) -> None:
         """Everything may have changed: nothing that was measured holds on."""
         self._begin_axis_state(Event.TRIPOD_MOVED, None)
+
+    def set_apart(self, solution: Solution | None) -> None:
+        """What comes now must not be solved with the legs so far: they end, and nothing of them
+        holds on, as if the mount had been moved.
+        """
+        self._note_result(solution)
+        self.tripod_moved()
 
     def _begin_axis_state(self, event: Event, made: TurnMade | None) -> None:
         self._tonight.end_leg()
@@ -243,7 +258,7 @@ class Procedure:
             return
         tonight, made = self._tonight, self.guide.last_turn
         self._keeper.put_result(solution, tonight.aim, tonight.goal, self._chance(solution))
-        if made is not None and made.how in ACCURACY and tonight.site is not None:
+        if made is not None and made.accuracy is not None and tonight.site is not None:
             self._book.note(f"{self._key} {self.guide.axis_state}", made, solution, tonight.site)
 
     def _chance(self, solution: Solution) -> float | None:

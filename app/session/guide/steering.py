@@ -8,11 +8,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.sources.source import Reading
-from core.alignment.adjustment import Base, Turn, star_shift_arcsec
+from core.alignment.adjustment import Base, SeenTurn, Turn, star_shift_arcsec
+from core.alignment.axis.priors import Priors
 from core.alignment.driftlog import Leg
 from core.alignment.geometry import ARCMIN_PER_RAD, axis_north_end, observed_direction
 from core.alignment.knowledge import AxisKnowledge
-from core.alignment.steering import turn_seen
+from core.alignment.steering import seen_accuracy, turn_seen
 from core.sky.place import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
@@ -47,6 +48,10 @@ class Steering:
             return None
         shift = self.moved_arcsec() or (0.0, 0.0)
         return turn_seen(self._star, self._axis, shift, self._site, self._base)
+
+    def accuracy(self, turn: Turn, priors: Priors) -> SeenTurn:
+        """How well the star shows such a turn."""
+        return seen_accuracy(self._star, self._axis, turn, self._site, self._base, priors)
 
     def moved_arcsec(self) -> tuple[float, float] | None:
         """How far north and east the star has gone since the turn began; None before a reading."""

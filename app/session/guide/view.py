@@ -73,7 +73,7 @@ def off_by(known: AxisKnowledge, aim_arcmin: Floats) -> tuple[float, float]:
     apart = known.sky_arcmin - aim_arcmin
     distance = float(np.linalg.norm(apart))
     way = apart / distance if distance else np.array([0.0, 1.0])
-    return distance, 1.96 * float(np.sqrt(way @ known.covariance_arcmin2 @ way))
+    return distance, known.interval_factor * float(np.sqrt(way @ known.covariance_arcmin2 @ way))
 
 
 def wanted_turn(known: AxisKnowledge, aim_arcmin: Floats, site: Site) -> Turn:
@@ -86,7 +86,8 @@ def wanted_turn(known: AxisKnowledge, aim_arcmin: Floats, site: Site) -> Turn:
 def wanted_width(known: AxisKnowledge, site: Site) -> tuple[float, float]:
     """The 95 % half-widths of the turn wanted, azimuth and altitude, arcmin."""
     scale = max(float(np.cos(np.deg2rad(site.latitude_deg))), 0.02)
-    azimuth, altitude = (1.96 * np.sqrt(np.diag(known.covariance_arcmin2))).tolist()
+    sigma = np.sqrt(np.diag(known.covariance_arcmin2))
+    azimuth, altitude = (known.interval_factor * sigma).tolist()
     return azimuth / scale, altitude
 
 
@@ -96,5 +97,5 @@ def information_of(solution: Solution | None, before: AxisKnowledge | None) -> F
         legs = sum(solution.information_arcmin2, np.zeros((2, 2)))
         return np.asarray(legs + solution.before_information_arcmin2)
     if before is not None:
-        return np.asarray(np.linalg.inv(before.covariance_arcmin2))
+        return np.asarray(before.information_arcmin2)
     return np.zeros((2, 2))

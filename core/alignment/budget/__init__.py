@@ -2,7 +2,8 @@
 
 The stars of the field are seen through the air from the turning Earth, the mount turns about its
 displaced axis, and the trail on the sensor is what remains: `task` says what is taken, `field`
-where its stars are seen, `trail` what the sensor catches. From these follow the largest error
+where its stars are seen, `trail` what the sensor catches, `watched` from which guide star it is
+worst and `passage` why that is near the pole. From these follow the largest error
 (`tolerance`), the verdict on the alignment (`verdict`), the curve against exposure (`curve`), the
 map (`skymap`) and the aim that serves a target best (`aim`). Periodic error, seeing, flexure and
 wind are not in it.

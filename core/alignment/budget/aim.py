@@ -7,9 +7,9 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.optimize import minimize_scalar
 
-from core.alignment.budget.field import Exposures, seen_field
+from core.alignment.budget.field import Exposures
 from core.alignment.budget.task import Task, Vantage
-from core.alignment.budget.trail import trails
+from core.alignment.budget.watched import Watched
 from core.alignment.budget.words import near, pixels
 from core.alignment.geometry import ARCMIN_PER_RAD
 from core.language import say
@@ -34,11 +34,11 @@ class BestAim:
 
 def best_aim(task: Task, vantage: Vantage) -> BestAim:
     """Least worst smear over the span. Raises `UnusableTask` when the target is not up."""
-    seen = seen_field(Exposures.over_span(task, vantage), task, vantage)
+    watched = Watched(Exposures.over_span(task, vantage), task, vantage)
     lift = vantage.pole_lift_rad
 
     def smear(fraction: float) -> float:
-        found = trails(seen, np.array([0.0, fraction * lift]), task, vantage)
+        found = watched.trails(np.array([0.0, fraction * lift]))
         return max(float(part.max()) for part in found.smear_px())
 
     ends = smear(0.0), smear(1.0)

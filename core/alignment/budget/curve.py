@@ -9,9 +9,9 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from scipy.optimize import brentq
 
-from core.alignment.budget.field import Exposures, seen_field
+from core.alignment.budget.field import Exposures
 from core.alignment.budget.task import LONGEST_EXPOSURE_S, Task, UnusableTask, Vantage
-from core.alignment.budget.trail import trails
+from core.alignment.budget.watched import Watched
 from core.alignment.budget.words import duration, pixels
 from core.language import say
 
@@ -74,8 +74,7 @@ def _worst(task: Task, vantage: Vantage, axis_rad: Floats) -> tuple[float, float
         exposures = Exposures.over_span(task, vantage)
     except UnusableTask:
         return float("nan"), float("nan")
-    found = trails(seen_field(exposures, task, vantage), axis_rad, task, vantage)
-    centre, corner = found.smear_px()
+    centre, corner = Watched(exposures, task, vantage).trails(axis_rad).smear_px()
     return float(centre.max()), float(corner.max())
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import cast
 
 import numpy as np
@@ -15,8 +15,8 @@ from core.language import say
 
 Floats = NDArray[np.float64]
 
-DIRECTIONS = 7  # round the field; trails vary so smoothly with it that the rest is interpolated
-_INSTANTS = 5
+DIRECTIONS = 7  # round the field; where trails vary smoothly with it the rest is interpolated
+INSTANTS = 5
 _EXPOSURES = 13  # looked at within a span of hour angles
 
 
@@ -51,9 +51,13 @@ class Exposures:
             )
         return cls(up, np.full_like(up, declination), np.full_like(up, task.exposure_s))
 
-    def one(self, index: int) -> Exposures:
-        """A single one of them."""
-        chosen = slice(index, index + 1)
+    @property
+    def turn_rad(self) -> Floats:
+        """How far the sky turns in each, (n,)."""
+        return SIDEREAL_RATE_RAD_PER_S * self.duration_s
+
+    def some(self, chosen: NDArray[np.bool]) -> Exposures:
+        """Those that are `chosen` (n,)."""
         return Exposures(
             self.hour_angle_rad[chosen], self.declination_rad[chosen], self.duration_s[chosen]
         )
@@ -73,39 +77,56 @@ class SeenField:
     n exposures, m directions round the field, k instants of an exposure. The corner lies half a
     diagonal from the centre, the guide star on the other side of it; how the sensor is turned and
     where the guide star stands is left open, so that the worst of all directions can be taken.
-    `turn_rad` (n, 1, k): how far the sky has turned. `guide` is None when unguided.
+    `turn_rad` (n, 1, k): how far the sky has turned. `guide` is None when unguided. `is_smooth`:
+    the directions are placed so that trails between them may be interpolated evenly.
     """
 
     centre: Floats
     corner: Floats
     guide: Floats | None
     turn_rad: Floats
+    is_smooth: bool = True
+
+    def joined(self, other: SeenField) -> SeenField:
+        """With the directions of another field of the same exposures, both guided."""
+        assert self.guide is not None
+        assert other.guide is not None
+        corner = np.concatenate([self.corner, other.corner], axis=1)
+        return replace(self, corner=corner, guide=np.concatenate([self.guide, other.guide], axis=1))
 
 
 def seen_field(
-    exposures: Exposures, task: Task, vantage: Vantage, instants: int = _INSTANTS
+    exposures: Exposures,
+    task: Task,
+    vantage: Vantage,
+    guide_rad: Floats | None = None,
+    instants: int = INSTANTS,
 ) -> SeenField:
-    """The field of `task` during `exposures`; their durations count, not the task's."""
-    elapsed = exposures.duration_s[:, np.newaxis] * np.linspace(0.0, 1.0, instants)
-    turn = SIDEREAL_RATE_RAD_PER_S * elapsed[:, np.newaxis, :]
-    around = np.arange(DIRECTIONS) * (2.0 * np.pi / DIRECTIONS)
-    compass = np.stack([np.cos(around), np.sin(around)])
-    corner = np.tan(task.optics.half_diagonal_rad) * compass
-    guide = -np.tan(task.guide_star_offset_rad) * compass
+    """The field of `task` during `exposures`; their durations count, not the task's.
+
+    `guide_rad` (n, m): directions in which the guide star stands, from north through east; evenly
+    all round when None.
+    """
+    even = np.arange(DIRECTIONS)[np.newaxis] * (2.0 * np.pi / DIRECTIONS)
+    around = even if guide_rad is None else guide_rad
+    turn = exposures.turn_rad[:, np.newaxis, np.newaxis] * np.linspace(0.0, 1.0, instants)
+    guide = np.stack([np.cos(around), np.sin(around)])
     return SeenField(
-        _seen(exposures, np.zeros((2, 1)), turn, vantage),
-        _seen(exposures, corner, turn, vantage),
-        _seen(exposures, guide, turn, vantage) if task.is_guided else None,
+        _seen(exposures, np.zeros((2, 1, 1)), turn, vantage),
+        _seen(exposures, -np.tan(task.optics.half_diagonal_rad) * guide, turn, vantage),
+        _seen(exposures, np.tan(task.guide_star_offset_rad) * guide, turn, vantage)
+        if task.is_guided
+        else None,
         turn,
     )
 
 
 def _seen(exposures: Exposures, tangent: Floats, turn: Floats, vantage: Vantage) -> Floats:
-    """Directions (n, m, k, 3) of stars at tangent-plane places (2, m), north and east, radians.
+    """Directions (n, m, k, 3) of stars at tangent-plane places (2, n or 1, m), north and east.
 
     Inverse of the gnomonic projection: Smart, Spherical Astronomy (1977), section 161; from memory.
     """
-    north, east = tangent[:, np.newaxis, :, np.newaxis]
+    north, east = tangent[..., np.newaxis]
     centre = exposures.declination_rad[:, np.newaxis, np.newaxis]
     outward = np.cos(centre) - north * np.sin(centre)
     behind = np.arctan2(east, outward)

@@ -9,10 +9,10 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.optimize import brentq
 
-from core.alignment.axisfit import to_sky
-from core.alignment.budget.field import Exposures, SeenField, seen_field
+from core.alignment.axis.displacement import to_sky
+from core.alignment.budget.field import Exposures
 from core.alignment.budget.task import Task, Vantage
-from core.alignment.budget.trail import trails
+from core.alignment.budget.watched import Watched
 from core.alignment.budget.words import arc, exposures_at, pixels
 from core.alignment.geometry import ARCMIN_PER_RAD
 from core.language import marked, say
@@ -59,7 +59,8 @@ def tolerance(
     smear = _Smear(task, vantage, aim_altitude_rad)
     alone = smear.at(np.zeros(2))
     if alone >= task.limit_px:
-        return Tolerance(0.0, 0.0, 0.0, alone, task.limit_px, _hopeless(task, alone, place))
+        sentence = _hopeless(task, alone, place, smear.is_far())
+        return Tolerance(0.0, 0.0, 0.0, alone, task.limit_px, sentence)
     azimuth, _ = smear.reach(np.array([[1.0, 0.0], [-1.0, 0.0]]))
     altitude, _ = smear.reach(np.array([[0.0, 1.0], [0.0, -1.0]]))
     largest = min(smear.narrowest(), azimuth, altitude)
@@ -79,14 +80,18 @@ class _Smear:
 
     def __init__(self, task: Task, vantage: Vantage, aim_altitude_rad: float) -> None:
         self._task, self._vantage = task, vantage
-        self._seen: SeenField = seen_field(Exposures.over_span(task, vantage), task, vantage)
+        self._watched = Watched(Exposures.over_span(task, vantage), task, vantage)
         self._aim = np.array([0.0, aim_altitude_rad])
 
     def at(self, displacement: Floats) -> float:
         """Pixels, at the centre or the worst corner."""
         axis = self._aim + displacement / to_sky(self._vantage.latitude_rad)
-        centre, corner = trails(self._seen, axis, self._task, self._vantage).smear_px()
+        centre, corner = self._watched.trails(axis).smear_px()
         return max(float(centre.max()), float(corner.max()))
+
+    def is_far(self) -> bool:
+        """Whether the guide star keeps away from the place aimed at."""
+        return self._watched.is_far(self._aim)
 
     def narrowest(self) -> float:
         """How far one may go whichever the way: coarsely all round, then finely about the worst."""
@@ -150,10 +155,12 @@ def _sentence(task: Task, largest_arcmin: float, place: str) -> str:
     )
 
 
-def _hopeless(task: Task, alone_px: float, place: str) -> str:
+def _hopeless(task: Task, alone_px: float, place: str, is_far: bool) -> str:
     way = say("a shorter exposure or guiding")
     if task.is_guided:
         way = say("a shorter exposure")
+    if not is_far:
+        way = say("a shorter exposure or a guide star nearer to the target")
     return say(
         "For {exposures} even an axis exactly on the {place} is not enough: the air's "
         "refraction smears {smear} (budget {limit:g}). It takes {way}.",

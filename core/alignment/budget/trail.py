@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations
 
 import numpy as np
@@ -22,22 +22,25 @@ class Trails:
     """Places on the sensor, pixels north and east (towards the mount's axis and across).
 
     `centre` (n, c, k, 2) with c = 1 unguided, else one for each direction of the guide star;
-    `corner` (n, m, k, 2).
+    `corner` (n, m, k, 2). `is_smooth` as of the field that was seen.
     """
 
     centre: Floats
     corner: Floats
+    is_smooth: bool
 
     def __sub__(self, other: Trails) -> Trails:
-        return Trails(self.centre - other.centre, self.corner - other.corner)
+        return replace(self, centre=self.centre - other.centre, corner=self.corner - other.corner)
 
     def times(self, factor: float) -> Trails:
         """All places scaled."""
-        return Trails(self.centre * factor, self.corner * factor)
+        return replace(self, centre=self.centre * factor, corner=self.corner * factor)
 
     def smear_px(self) -> tuple[Floats, Floats]:
         """Largest extent (n,) of the trail at the centre and at the worst corner."""
-        return extent(self.centre), extent(self.corner)
+        parts = (_between(part) if self.is_smooth else part for part in (self.centre, self.corner))
+        centre, corner = (extents(part).max(axis=1) for part in parts)
+        return centre, corner
 
 
 def trails(seen: SeenField, axis_rad: Floats, task: Task, vantage: Vantage) -> Trails:
@@ -55,21 +58,24 @@ def trails(seen: SeenField, axis_rad: Floats, task: Task, vantage: Vantage) -> T
     else:
         pointing = pointing.holding(_Equatorial.of(seen.guide, frame))
     scale = task.optics.px_per_rad
-    return Trails(pointing.plane(centre) * scale, pointing.plane(corner) * scale)
+    return Trails(pointing.plane(centre) * scale, pointing.plane(corner) * scale, seen.is_smooth)
 
 
-def extent(trail: Floats) -> Floats:
-    """Largest distance (n,) between two points of a trail (n, m, k, 2), the worst direction's."""
-    if trail.shape[1] > 1:
-        trail = np.tensordot(_all_round(), trail, (1, 1))
-    else:
-        trail = np.moveaxis(trail, 1, 0)
+def extents(trail: Floats) -> Floats:
+    """Largest distance (n, m) between two points of each trail (n, m, k, 2)."""
     north, east = np.moveaxis(trail, (3, 2), (0, 1))
-    largest = np.zeros(trail.shape[1])
+    largest = np.zeros(trail.shape[:2])
     for one, other in combinations(range(trail.shape[2]), 2):
         apart = (north[one] - north[other]) ** 2 + (east[one] - east[other]) ** 2
-        largest = np.maximum(largest, apart.max(axis=0))
+        np.maximum(largest, apart, out=largest)
     return np.sqrt(largest)
+
+
+def _between(trail: Floats) -> Floats:
+    """Trails (n, f, k, 2) in finer directions too."""
+    if trail.shape[1] == 1:
+        return trail
+    return np.moveaxis(np.tensordot(_all_round(), trail, (1, 1)), 0, 1)
 
 
 def _all_round() -> Floats:
@@ -149,9 +155,6 @@ class _Pointing:
         return _Pointing(heading / np.maximum(np.abs(heading), 1e-12), sin_dec, cos_dec)
 
     def _declination(self, slant: Floats, tilt: Floats) -> Floats:
-        """Of the two declinations that serve, the one near the present pointing."""
-        here = np.arctan2(self.sin_dec, self.cos_dec)
-        one, other = slant - tilt, np.pi - slant - tilt
-        away = np.abs(np.exp(1j * one) - np.exp(1j * here))
-        other_away = np.abs(np.exp(1j * other) - np.exp(1j * here))
-        return np.where(away <= other_away, one, other)
+        """Of the two declinations that serve, the one that began at the present pointing."""
+        begun = np.arctan2(self.sin_dec, self.cos_dec) + tilt
+        return np.where(np.cos(begun) >= 0.0, slant, np.pi - slant) - tilt

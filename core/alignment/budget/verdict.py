@@ -2,22 +2,24 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 
 import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.budget.alignment import Alignment
-from core.alignment.budget.field import Exposures, SeenField, seen_field
+from core.alignment.budget.field import Exposures
 from core.alignment.budget.task import Task, Vantage
-from core.alignment.budget.trail import Trails, trails
+from core.alignment.budget.trail import Trails
+from core.alignment.budget.watched import Watched
 from core.alignment.budget.words import between, exposures_at, near
 from core.language import say
 
 Floats = NDArray[np.float64]
 
 _DERIVATIVE_STEP_RAD = 1e-4
+_FEWER = 4  # samples of the axis where each has its own worst guide star
 
 
 class Grade(Enum):
@@ -64,62 +66,64 @@ def judge(task: Task, vantage: Vantage, alignment: Alignment | None) -> Smear:
     if alignment is None:
         text = say("Smear cannot be told: the legs do not fix both errors of the axis yet.")
         return Smear(Grade.UNKNOWN, None, None, task.limit_px, None, text)
-    view = _View(seen_field(exposures, task, vantage), task, vantage)
-    centre, corner = _shares(view, alignment)
-    worst = int(np.argmax(view.trails(alignment.axis_rad).smear_px()[1]))
+    watched = Watched(exposures, task, vantage)
+    here = watched.trails(alignment.axis_rad)
+    centre, corner = _shares(watched, here, alignment)
+    worst = int(np.argmax(here.smear_px()[1]))
     hour_angle_deg = float(np.rad2deg(exposures.hour_angle_rad[worst]))
     grade = _grade(centre, corner, task.limit_px)
     sentence = _sentence(task, grade, centre, corner)
     return Smear(grade, centre, corner, task.limit_px, hour_angle_deg, sentence)
 
 
-@dataclass(frozen=True, eq=False)
-class _View:
-    seen: SeenField
-    task: Task
-    vantage: Vantage
-
-    def trails(self, axis_rad: Floats) -> Trails:
-        return trails(self.seen, axis_rad, self.task, self.vantage)
-
-    def slope(self, axis_rad: Floats, number: int) -> Trails:
-        """Derivative of the trails, pixels per radian of one axis error."""
-        step = _DERIVATIVE_STEP_RAD * np.eye(2)[number]
-        apart = self.trails(axis_rad + step) - self.trails(axis_rad - step)
-        return apart.times(0.5 / _DERIVATIVE_STEP_RAD)
-
-
-def _shares(view: _View, alignment: Alignment) -> tuple[Share, Share]:
+def _shares(watched: Watched, here: Trails, alignment: Alignment) -> tuple[Share, Share]:
     """At the centre and at the worst corner."""
     axis = alignment.axis_rad
-    here, air = view.trails(axis), view.trails(np.zeros(2))
-    azimuth = view.trails(axis * [1.0, 0.0]) - air
-    altitude = view.trails(axis * [0.0, 1.0]) - air
-    possible = _over_samples(view, here, alignment)
-    columns = [_worst(part) for part in (here, azimuth, altitude, air)]
+    azimuth, altitude = (_own(watched, axis * part) for part in np.eye(2))
+    possible = _over_samples(watched, here, alignment)
+    parts = (here, azimuth, altitude, watched.trails(np.zeros(2)))
+    columns = [_worst(part) for part in parts]
     shares = []
     for place in range(2):
-        total, *parts = (column[place] for column in columns)
+        total, *others = (column[place] for column in columns)
         low, high = np.quantile(possible[place], [0.025, 0.975])
-        shares.append(Share(total, min(float(low), total), max(float(high), total), *parts))
+        shares.append(Share(total, min(float(low), total), max(float(high), total), *others))
     return shares[0], shares[1]
+
+
+def _own(watched: Watched, axis_rad: Floats) -> Trails:
+    """What this error of the axis adds to what the air does."""
+    seen = watched.seen(axis_rad)
+    return watched.trails_in(seen, axis_rad) - watched.trails_in(seen, np.zeros(2))
 
 
 def _worst(part: Trails) -> list[float]:
     return [float(smear.max()) for smear in part.smear_px()]
 
 
-def _over_samples(view: _View, here: Trails, alignment: Alignment) -> tuple[Floats, Floats]:
+def _over_samples(watched: Watched, here: Trails, alignment: Alignment) -> tuple[Floats, Floats]:
     """Worst smear (s,) at centre and corner over equally likely axis errors."""
-    apart = alignment.samples_rad() - alignment.axis_rad
-    slopes = [view.slope(alignment.axis_rad, number) for number in range(2)]
-    spread = Trails(
-        _displaced(here.centre, [slope.centre for slope in slopes], apart),
-        _displaced(here.corner, [slope.corner for slope in slopes], apart),
+    samples = alignment.samples_rad()
+    if not watched.is_far(alignment.axis_rad):
+        found = [_worst(watched.trails(axis)) for axis in samples[::_FEWER]]
+        return np.array(found)[:, 0], np.array(found)[:, 1]
+    apart = samples - alignment.axis_rad
+    slopes = [_slope(watched, alignment.axis_rad, number) for number in range(2)]
+    spread = replace(
+        here,
+        centre=_displaced(here.centre, [slope.centre for slope in slopes], apart),
+        corner=_displaced(here.corner, [slope.corner for slope in slopes], apart),
     )
     centre, corner = spread.smear_px()
     count = apart.shape[0]
     return centre.reshape(count, -1).max(axis=1), corner.reshape(count, -1).max(axis=1)
+
+
+def _slope(watched: Watched, axis_rad: Floats, number: int) -> Trails:
+    """Derivative of the trails, pixels per radian of one axis error."""
+    step, seen = _DERIVATIVE_STEP_RAD * np.eye(2)[number], watched.seen(axis_rad)
+    beyond, before = (watched.trails_in(seen, axis_rad + side * step) for side in (1.0, -1.0))
+    return (beyond - before).times(0.5 / _DERIVATIVE_STEP_RAD)
 
 
 def _displaced(trail: Floats, slopes: list[Floats], apart: Floats) -> Floats:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from core.alignment.driftlog.headkeys import name_of, pair, unknown_key_reason
+from core.alignment.axis import priors
+from core.alignment.driftlog.headkeys import name_of, pair, unknown_key_reason, without_unit
 from core.alignment.driftlog.numerals import number, sexagesimal, shown
 from core.alignment.driftlog.records import Header, Rejected
 from core.language import marked, say
@@ -16,8 +17,9 @@ RANGES: Mapping[str, tuple[float, float, str]] = {
     "elevation_m": (-500.0, 9000.0, marked("metres")),
     "pressure_hpa": (0.0, 1100.0, marked("hectopascals")),
     "temperature_c": (-90.0, 60.0, marked("degrees Celsius")),
+    **priors.RANGES,
 }
-_QUANTITIES = {key.split("_")[0]: key for key in RANGES}
+_QUANTITIES = {without_unit(key): key for key in reversed(list(RANGES))}  # of two units the first
 MAX_REMARKS = 10_000  # lines kept for their own sake
 
 
@@ -54,7 +56,13 @@ class HeadLines:
         """The header, once all lines are in; coordinates out of range are rejected here."""
         for name, value, line_number in self._out_of_range:
             self.rejected.append(Rejected(line_number, self._range_reason(name, value)))
-        return Header(**self._values, other=tuple(self._other), notes=tuple(self._notes))
+        values = self._values.items()
+        return Header(
+            **{name: value for name, value in values if name not in priors.RANGES},
+            stated_priors={name: value for name, value in values if name in priors.RANGES},
+            other=tuple(self._other),
+            notes=tuple(self._notes),
+        )
 
     def _take(self, name: str, text: str, line_number: int) -> None:
         try:
@@ -68,7 +76,7 @@ class HeadLines:
         elif self._values.setdefault(name, value) != value:
             reason = say(
                 "{name} was already {first:g} in line {line}; {value:g} is left out. "
-                "Split the log if the place or the air changed.",
+                "Split the log if the place, the air or the equipment changed.",
                 name=name,
                 first=self._values[name],
                 line=self._lines[name],
@@ -117,7 +125,7 @@ def _key_reason(name: str, key: str, value: str) -> str | None:
 
 
 def _number_reason(name: str, text: str, error: ValueError) -> str:
-    value = sexagesimal(text)
+    value = sexagesimal(text) if name.endswith("_deg") else None
     if value is not None:
         return say(
             "{name} {text} must be in decimal degrees: {value:.5f}.",

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
 
+from core.alignment.axis.priors import Priors, stated
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import STANDARD_TEMPERATURE_C, Air, Site
 
@@ -62,8 +63,9 @@ class Leg:
 class Header:
     """What the `# key: value` lines of a log say; None where they are silent.
 
-    Latitude positive north, longitude positive east; pressure is the station's. `other`: pairs of
-    keys and values without a meaning here, in order. `notes`: comment lines that are no pair.
+    Latitude positive north, longitude positive east; pressure is the station's. `stated_priors`:
+    by names of `core.alignment.axis.priors.Priors`. `other`: pairs of keys and values without a
+    meaning here, in order. `notes`: comment lines that are no pair.
     """
 
     latitude_deg: float | None = None
@@ -71,6 +73,7 @@ class Header:
     elevation_m: float | None = None
     pressure_hpa: float | None = None
     temperature_c: float | None = None
+    stated_priors: Mapping[str, float] = field(default_factory=dict, hash=False)
     other: tuple[tuple[str, str], ...] = ()
     notes: tuple[str, ...] = ()
 
@@ -87,6 +90,10 @@ class Header:
             return Air(self.pressure_hpa, temperature_c)
         pressure_hpa = standard_pressure_hpa(self.elevation_m or 0.0)
         return Air(pressure_hpa, temperature_c, pressure_is_assumed=True)
+
+    def priors(self) -> Priors:
+        """The nuisances as stated; the usual sizes of those that are not."""
+        return stated(self.stated_priors)
 
 
 @dataclass(frozen=True)

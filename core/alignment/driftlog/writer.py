@@ -64,8 +64,9 @@ def _numbers(values: Floats | None, count: int) -> Iterator[str]:
 
 
 def _head_lines(header: Header) -> Iterator[str]:
+    values = {**vars(header), **header.stated_priors}
     for name in RANGES:
-        value = getattr(header, name)
+        value = values.get(name)
         if value is not None:
             yield f"{name}: {float(value)!r}"
     for key, value in header.other:

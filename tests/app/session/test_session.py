@@ -11,9 +11,11 @@ from app.session.snapshot import Snapshot
 from app.sources.source import Reading
 from core.alignment.aim import Aim
 from core.alignment.driftlog import DriftLog, Header, Leg
+from core.night.reportnight import Kind
 from core.sky.site import Air, Site
 
 from .conftest import Begin
+from .scripted import ScriptedLog
 
 SITE, AIR = Site(50.0, 10.0, 500.0), Air(955.0)
 VEGA = ("Vega", 279.23, 38.78)
@@ -200,6 +202,36 @@ def test_a_log_does_not_move_the_site(session: Session) -> None:
     snapshot = session.snapshot()
     assert snapshot.site == SITE
     assert snapshot.watching == label
+
+
+def test_a_log_kept_apart_begins_an_axis_state_of_its_own(qtbot: QtBot, begin: Begin) -> None:
+    log = ScriptedLog()
+    session = begin(log=log)
+    session.set_site(SITE, AIR)
+    label = session.begin_leg(*VEGA)
+    with qtbot.waitSignal(session.changed, check_params_cb=is_solved(label, 6)):
+        read(session, 6)
+    taken = DriftLog(Header(), (imported(label),))
+    assert session.question_on(taken)
+    assert session.snapshot().watching == label  # a question changes nothing
+    with qtbot.waitSignal(session.changed, check_params_cb=is_solved(f"{label} (2)", 8)) as got:
+        session.take_log_apart(taken)
+    snapshot = got.args[0]
+    assert [leg.label for leg in snapshot.legs] == [f"{label} (2)"]
+    assert (snapshot.axis_state, snapshot.watching) == (2, None)
+    assert snapshot.guide.last_turn is None  # nobody turned a bolt
+    steps = [name for name in log.names() if name in ("end_leg", "begin_axis_state", "add_leg")]
+    assert steps == ["add_leg", "end_leg", "begin_axis_state", "add_leg", "end_leg"]
+    assert [kind for kind, _ in log.entries] == [Kind.RESULT]
+
+
+def test_nothing_is_asked_about_a_log_that_meets_no_legs(session: Session) -> None:
+    taken = DriftLog(Header(), (imported("a"),))
+    assert session.question_on(taken) == ""
+    session.take_log(taken)
+    assert session.question_on(taken) == ""  # all here already
+    session.bolts_turned()
+    assert session.question_on(taken) == ""
 
 
 def test_a_leg_measured_as_a_whole_gets_a_number(qtbot: QtBot, session: Session) -> None:

@@ -90,8 +90,9 @@ def test_what_was_known_is_moved_and_widened_by_the_hand():
     site = Site(60.0, 0.0)
     after = known_after(known, Turn(-40.0, 10.0), site, LEVEL, TurnAccuracy(0.1, 0.5))
     assert after.sky_arcmin == pytest.approx([0.0, 0.0], abs=0.01)  # 40′ of azimuth are 20′ there
+    lean = np.deg2rad(1.25)  # of a base that nobody measured: each bolt moves the axis across
     assert np.diag(after.covariance_arcmin2) == pytest.approx(
-        [0.25 + 2.0**2 + 0.25**2, 0.16 + 1.0**2 + 0.5**2]
+        [0.25 + 2.0**2 + 0.25**2 + (lean * 10.0) ** 2, 0.16 + 1.0**2 + 0.5**2 + (lean * 20.0) ** 2]
     )
 
 
@@ -121,3 +122,18 @@ def test_a_turn_the_wrong_way_is_noticed(make_leg, air):
     solution = solve(wrong, site, air, expected)
     assert any(note.code == "unexpected axis" for note in solution.notes)
     assert solution.azimuth_error_arcmin == pytest.approx(40.0, abs=1.5)
+
+
+def test_a_turn_the_wrong_way_is_noticed_early_when_that_is_asked_after(make_leg, air):
+    site, hand = SITES[0], TurnAccuracy(0.1, 0.5)
+    known = AxisKnowledge(np.array([2.0, 0.0]), np.diag([0.6, 0.6]))
+    told, other = (known_after(known, Turn(way, 0.0), site, LEVEL, hand) for way in (-3.0, 3.0))
+
+    def is_dropped(azimuth_arcmin, rivals):
+        leg = make_leg(site, 1.0, azimuth_arcmin, 0.0, minutes=3.0, seed=4)
+        notes = solve([leg], site, air, told, rivals=rivals).notes
+        return any(note.code == "unexpected axis" for note in notes)
+
+    assert not is_dropped(6.0, [])
+    assert is_dropped(6.0, [other])
+    assert not is_dropped(0.0, [other])

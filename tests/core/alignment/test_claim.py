@@ -5,10 +5,11 @@ from types import SimpleNamespace
 import numpy as np
 import pytest
 from scipy.stats import norm
+from scipy.stats import t as student
 
 from core.alignment.advice import advise
 from core.alignment.aim import Aim
-from core.alignment.claim import SURE_HALF_WIDTHS, Claim, claim
+from core.alignment.claim import NORMAL_95, Claim, claim, sure_half_widths
 
 
 @pytest.mark.parametrize(
@@ -21,11 +22,23 @@ def test_a_side_is_claimed_only_far_beyond_the_half_width(error, claimed) -> Non
 
 def test_with_no_error_at_all_a_side_is_claimed_once_in_a_thousand() -> None:
     # Two-sided tail of the normal distribution, from scipy.stats.
-    expected = 2.0 * norm.sf(1.96 * SURE_HALF_WIDTHS)
+    expected = 2.0 * norm.sf(1.96 * sure_half_widths(NORMAL_95))
     errors = np.random.default_rng(5).normal(size=200_000)
     share = np.mean([claim(error, 1.96) is Claim.SURE for error in errors])
     assert expected < 1e-3
     assert share == pytest.approx(expected, abs=3e-4)
+
+
+@pytest.mark.parametrize("freedom", [3, 8, 30])
+def test_with_few_readings_too_a_side_is_claimed_wrongly_no_more_often(freedom) -> None:
+    rng = np.random.default_rng(freedom)
+    sigma = np.sqrt(rng.chisquare(freedom, 200_000) / freedom)
+    factor = student.ppf(0.975, freedom)
+    errors = rng.normal(size=sigma.size)
+    few = zip(errors[:20_000], factor * sigma[:20_000], strict=True)
+    assert np.mean([claim(*one, factor) is Claim.SURE for one in few]) < 3e-3
+    far = np.abs(errors) > sure_half_widths(factor) * factor * sigma
+    assert np.mean(far) == pytest.approx(9.6e-4, abs=3e-4)
 
 
 def _solution(azimuth: float, altitude: float) -> SimpleNamespace:
@@ -42,6 +55,7 @@ def _solution(azimuth: float, altitude: float) -> SimpleNamespace:
         altitude_determined=True,
         notes=(),
         combination=None,
+        is_contradictory=False,
     )
 
 

@@ -10,6 +10,7 @@ from functools import cache
 import numpy as np
 import pytest
 
+from core.alignment.axis.priors import NONE
 from core.alignment.geometry import ARCMIN_PER_RAD
 from core.alignment.solution import solve
 from core.alignment.track import Track
@@ -52,7 +53,7 @@ def outcomes():
                 )
                 for leg in night.legs
             ]
-            found = solve(legs, night.site, night.air)
+            found = solve(legs, night.site, night.air, priors=NONE)
             error = np.array([found.azimuth_error_arcmin, found.altitude_error_arcmin]) - truth
             half_width = np.array(
                 [

@@ -9,6 +9,7 @@ import numpy as np
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from core.alignment.axis.priors import RANGES
 from core.alignment.driftlog import DriftLog, Header, Leg, UnusableLog, read, read_file, write
 
 NAMES = "leg,utc,ra_deg,dec_deg,north_arcsec,east_arcsec,sigma_arcsec"
@@ -21,6 +22,9 @@ pieces = st.sampled_from(
         NAMES.replace(",", ";") + "\n",
         "# latitude_deg: ",
         "# pressure_hpa:",
+        "# flexure_arcsec_per_g: ",
+        "# slow_wander_s = 20",
+        "# angle_sigma_deg:",
         "a,2026-11-24T20:00:00Z,83.8,-5.4,0.0\n",
         "a,2026-11-24T20:01:00+01:00,83.8,-5.4,0.5,1,1\n",
         "a;2026-11-24T20:02:00;83,8;-5,4;0,5\n",
@@ -113,6 +117,9 @@ def legs(draw: st.DrawFn, label: str) -> tuple[Leg, dict[str, tuple[str, ...]]]:
     return leg, {"a note": tuple(notes)}
 
 
+PRIORS = {name: st.floats(low, high) for name, (low, high, _) in RANGES.items()}
+
+
 @st.composite
 def logs(draw: st.DrawFn) -> tuple[Header, list[Leg], list[dict[str, tuple[str, ...]]]]:
     labels = draw(st.lists(plain_text, min_size=1, max_size=4, unique=True))
@@ -122,6 +129,7 @@ def logs(draw: st.DrawFn) -> tuple[Header, list[Leg], list[dict[str, tuple[str, 
         elevation_m=draw(st.none() | st.floats(-500.0, 9000.0)),
         pressure_hpa=draw(st.none() | st.floats(0.0, 1100.0)),
         temperature_c=draw(st.none() | st.floats(-90.0, 60.0)),
+        stated_priors=draw(st.fixed_dictionaries({}, optional=PRIORS)),
         other=draw(st.sampled_from([(), (("camera", "b: 2"), ("camera", ""))])),
         notes=draw(st.sampled_from([(), ("clear, then cloud",)])),
     )

@@ -3,8 +3,9 @@
 import numpy as np
 import pytest
 
+from core.alignment.axis.linefit import fit_line
 from core.alignment.groups import Groups
-from core.alignment.noise import Gram, NoiseGrid, leg_noise, weights
+from core.alignment.noise import Gram, NoiseGrid, weights
 from tests.truth.night import wandering
 
 
@@ -50,8 +51,7 @@ def test_the_weights_find_the_memory_of_the_noise():
     grid = NoiseGrid.for_durations([900.0])
     for time_s in (0.5, 4.0, 16.0):
         groups = groups_at(utc_s, wandering(rng, utc_s.size, 2.0, time_s, 0.7))
-        columns = np.column_stack([np.ones(utc_s.size), utc_s / 60.0, groups.north_arcsec])
-        gram = Gram.of(groups, columns, grid)
-        weight = weights([leg_noise(gram, gram.fit((0, 1), 2), groups)])
+        line = fit_line(groups, groups.north_arcsec, np.empty((utc_s.size, 0)), grid)
+        weight = weights([line.log_likelihood])
         found_s = float(weight @ grid.correlation_time_s)
         assert found_s == pytest.approx(time_s, rel=0.6, abs=0.6)

@@ -7,6 +7,7 @@ import pytest
 
 from core.alignment.advice import advise
 from core.alignment.aim import Aim
+from core.alignment.axis.priors import NONE
 from core.alignment.driftlog import Leg
 from core.alignment.forecast import minutes_left
 from core.alignment.solution import UnusableLegs, solve
@@ -192,7 +193,8 @@ def test_two_readings_need_a_stated_error(make_leg, air):
     ends = [0, -1]
     with pytest.raises(UnusableLegs, match="no reading error"):
         solve([reading(leg, ends)], NORTH, air)
-    solution = solve([reading(leg, ends, sigma_arcsec=np.array([1.0, 1.0]))], NORTH, air)
+    stated = reading(leg, ends, sigma_arcsec=np.array([1.0, 1.0]))
+    solution = solve([stated], NORTH, air, priors=NONE)
     assert abs(solution.azimuth_error_arcmin - 20.0) < 3.0 * solution.azimuth_sigma_arcmin
     # 1″ at both ends of six minutes, by hand: σ = √2 ″ / 6 min × 3.81′ / cos φ.
     by_hand = np.sqrt(2.0) / 6.0 * 3.809 / np.cos(np.deg2rad(48.0))

@@ -44,6 +44,7 @@ TUBE = Telescope(
     length_mm=550.0,
     diameter_mm=110.0,
     dovetail_length_mm=300.0,
+    flexure_arcsec_per_g=6.0,
 )
 CAMERA = Camera(
     key="camera-1",

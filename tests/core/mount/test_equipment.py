@@ -102,6 +102,10 @@ BAD_ENTRIES = [
     ({"what": "camera", "key": "x", "name": "X", "is_planned": 1}, "true or false"),
     ({"what": "camera", "key": "x", "name": 5}, "should be a text"),
     ({"what": "camera", "key": "tube-1", "name": "X"}, "which is taken"),
+    (
+        {"what": "telescope", "key": "x", "name": "X", "flexure_arcsec_per_g": 301},
+        "The flexure of “X” is given as 301″ per g; it lies between 0 and 300″ per g",
+    ),
 ]
 
 

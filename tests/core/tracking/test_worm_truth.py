@@ -1,10 +1,9 @@
 """The ± of a worm's periodic error against a drive turned part by part; few runs of each kind.
 
-The same rows with hundreds of runs are `tests/long/periodic_coverage.py`; what they gave lies
+The same rows with hundreds of runs are `tests/long/test_periodic_coverage.py`; what they gave lies
 beside it.
 """
 
-import json
 from functools import cache
 
 import numpy as np
@@ -12,7 +11,7 @@ import pytest
 
 from core.tracking.periodic import analyse
 from core.tracking.run import run_without_place
-from tests.long.periodic_coverage import ASKED, RESULTS, ROWS, harmonic_arcsec, ratios
+from tests.truth.worm_rows import ASKED, ROWS, harmonic_arcsec, ratios
 from tests.truth.wormdrive import START_S, drawn, reading_times, watched
 
 FEW = 28
@@ -36,15 +35,6 @@ def test_few_intervals_miss_the_truth(number):
 def test_over_all_kinds_of_drives_nine_in_ten_hold(name):
     shares = np.concatenate([held(number)[name] for number in range(len(ROWS))])
     assert 0.90 <= shares.mean() <= 0.98
-
-
-def test_the_results_beside_the_long_test_are_those_asked_for():
-    kept = json.loads(RESULTS.read_text(encoding="utf-8"))
-    assert [one["row"] for one in kept["rows"]] == [row.what for row in ROWS]
-    for row, one in zip(ROWS, kept["rows"], strict=True):
-        for name in ASKED:
-            assert row.least <= one["held"][name] <= row.most
-            assert one["runs"][name] >= 290
 
 
 def test_the_curve_compared_with_is_what_the_teeth_of_the_wheel_have_in_common():

@@ -1,7 +1,9 @@
 """The Budget page over a real session: figures, verdict, map, curve, aim, and what is missing."""
 
 from collections.abc import Callable
+from dataclasses import replace
 
+import erfa
 import numpy as np
 import pytest
 from PySide6.QtCore import Qt
@@ -16,7 +18,7 @@ from app.session.equipment import Equipment
 from app.session.session import Session
 from app.theme.theme import SCALES
 from core.alignment.aim import Aim
-from core.alignment.budget import Alignment, Vantage, judge, tolerance
+from core.alignment.budget import Alignment, Target, Vantage, judge, tolerance
 from core.alignment.budget.words import arc
 from core.alignment.driftlog import Leg
 from core.practice.simulation import PracticeMount, PracticeSky
@@ -189,6 +191,20 @@ def test_the_map_is_read_and_holds_centre_and_corner(page: BudgetPage) -> None:
     assert "south, 50° high" in corner
     sky.places.button("centre").click()
     assert sky.readout() != corner
+
+
+@pytest.mark.parametrize("place_deg", [(10.0, 47.5), (200.0, 35.0)])
+def test_the_map_tells_what_a_target_there_would_smear(page: BudgetPage, qtbot, place_deg) -> None:
+    page.work.axis.axes.button(Axis.TYPED.name).click()
+    _type(page.work.axis.azimuth, "-20")
+    qtbot.waitUntil(lambda: "-20′ off in azimuth" in page.work.drawn_for(), timeout=PATIENCE_MS)
+    page.work.sky.disc.pointed.emit(*place_deg)
+    told = float(page.work.sky.readout().split(": ")[1].split()[0])
+    hour_angle, dec = np.rad2deg(erfa.ae2hd(*np.deg2rad([*place_deg, ROCK.latitude_deg])))
+    task = replace(page.budget.task(), target=Target(dec, hour_angle, hour_angle))
+    altitude_arcmin = page.work.axis.typed_arcmin()[1]
+    exact = judge(task, Vantage.of(ROCK, AIR), Alignment(-20.0, altitude_arcmin))
+    assert told == pytest.approx(exact.corner.total_px, abs=0.006)
 
 
 def test_the_aim_is_chosen_with_its_reason(page: BudgetPage, qtbot) -> None:

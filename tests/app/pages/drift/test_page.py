@@ -5,11 +5,14 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QLineEdit
 from app.pages.drift.byhand import ByHand
 from app.pages.drift.importing import Importing
 from app.pages.drift.page import DriftPage
+from app.session.priors import NorthSet
 from app.session.session import Session
 from app.widgets.key import Key
 from app.widgets.verdict import VerdictBand
 from core.alignment.advice import Aim
+from core.alignment.axis.priors import ANGLE_NUDGED_DEG
 from core.alignment.driftlog import read
+from core.mount.equipment import Telescope
 from core.sky.site import Site
 from tests.app.pages.drift.surroundings import (
     AIR,
@@ -116,6 +119,49 @@ def test_readings_by_hand_are_a_leg(page, session) -> None:
     assert session.snapshot().watching is None
     controls.own_button().click()
     assert controls.stars().isVisible()
+
+
+def test_how_well_north_was_set_is_asked_where_readings_are_typed(page, session) -> None:
+    session.set_site(HILL, AIR)
+    page.take_way("hand")
+    controls = page.ways().panel.controls("hand")
+    north = controls.north()
+    assert not north.isVisible()
+    controls.own_button().click()
+    controls.stars().watch_button().click()
+    assert north.isVisible()
+    assert f"good to {ANGLE_NUDGED_DEG:g}°" in north.said()
+    eye = north.choice().button(NorthSet.BY_EYE.name)
+    assert "north of the eyepiece or camera" in eye.accessibleName()
+    eye.click()
+    assert session.snapshot().priors.angle_sigma_deg == 3.0
+    assert "good to 3°" in north.said()
+    controls.pad().done.emit()
+    assert not north.isVisible()
+    controls.form().button("once").click()
+    controls.stars().watch_button().click()
+    assert north.isVisible()
+
+
+def test_a_log_counts_with_the_same_answer_on_north(page, session) -> None:
+    session.set_north_set(NorthSet.MEASURED)
+    page.take_way("log")
+    north = page.ways().panel.controls("log").north()
+    assert north.choice().choice() == NorthSet.MEASURED.name
+    assert "good to 0.3°" in north.said()
+
+
+def test_what_the_error_contains_is_said_with_the_figures_in_force(page, session) -> None:
+    session.set_site(HILL, AIR)
+    session.take_log(read(drifting_log()))
+    notes = page.work().notes()
+    assert f"turned by some {ANGLE_NUDGED_DEG:g}°" in notes.contains()
+    assert "yields 10″ per g" in notes.contains()
+    session.use_equipment(None, Telescope(key="t", name="T", flexure_arcsec_per_g=2.5))
+    session.set_north_set(NorthSet.MEASURED)
+    assert "turned by some 0.3°" in notes.contains()
+    assert "yields 2.5″ per g" in notes.contains()
+    assert "a base that moves" in notes.contains()
 
 
 def test_a_star_never_read_leaves_no_leg(page, session) -> None:

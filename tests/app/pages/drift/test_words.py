@@ -30,7 +30,7 @@ def _snapshot(**changes: object) -> SimpleNamespace:
         "watching": "Vega",
         "site": "Meadow",
         "legs": (),
-        "solution": SimpleNamespace(combination=None),
+        "solution": SimpleNamespace(combination=None, is_contradictory=False),
         "advice": ADVICE,
         "forecast": SimpleNamespace(sentence="About 4 more minutes on this star bring ± to 1′."),
         "solution_is_stale": False,
@@ -65,7 +65,8 @@ def test_figures_where_the_legs_can_tell_and_words_where_not() -> None:
 
 
 def test_the_combination_is_told_when_one_star_leaves_it_at_that() -> None:
-    one = SimpleNamespace(combination=SimpleNamespace(sentence="One star alone fixes …"))
+    alone = SimpleNamespace(sentence="One star alone fixes …")
+    one = SimpleNamespace(combination=alone, is_contradictory=False)
     assert verdict(_snapshot(solution=one)).finding == "One star alone fixes …"
 
 

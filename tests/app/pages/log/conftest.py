@@ -12,6 +12,7 @@ from app.pages.log.parts import LogParts
 from app.session.nightbook import NightBook
 from app.session.nightfiles import NightFiles
 from app.storage.nights import NightLog
+from core.alignment.axis.priors import USUAL
 from core.night.reportwords import when
 from core.sky.zones import find
 from tests.core.night.recorded import BEGUN, whole_night
@@ -38,7 +39,7 @@ def make_page(qtbot, theme, log: NightLog) -> Iterator[Callable[[], LogPage]]:
     def make() -> LogPage:
         book = NightBook(log, (), lambda: LATER_S)
         files = NightFiles(log.archive, when)
-        parts = LogParts(files, log, book, log.night.night_id, lambda: find("UTC"))
+        parts = LogParts(files, log, book, log.night.night_id, lambda: find("UTC"), lambda: USUAL)
         page = LogPage(theme, parts)
         page.kept_alive = (book, theme)
         page.book = book

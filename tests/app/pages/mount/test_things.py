@@ -15,6 +15,7 @@ from app.pages.mount.page import EQUIPMENT
 from app.pages.mount.setform import SetForm
 from app.pages.mount.thinglist import SET
 from app.pages.mount.things import Things
+from core.alignment.axis.priors import USUAL
 from core.mount.equipment import Camera, Mount, MountKind, Place, Purpose
 from core.mount.equipmentfields import KINDS as RECORDS
 from core.mount.exampleset import INVENTED_INVENTORY
@@ -87,6 +88,21 @@ def test_what_cannot_be_is_said_at_its_line_and_nothing_is_kept(
     _type(form, **{figure: "3"})
     form.head.keep_key.click()
     assert len(equipment.inventory.of_kind(Camera)) == 1
+
+
+def test_how_far_the_tube_yields_is_typed_or_left_to_the_usual(things: Things, filled) -> None:
+    things.open("example-tube")
+    line = things.form().answer("flexure_arcsec_per_g").figure
+    assert line.line().accessibleName() == "Flexure, in arcseconds per g"
+    assert f"empty counts as the usual {USUAL.flexure_arcsec_per_g:g}." in line.below()
+    assert things.form().keep()
+    assert filled.inventory.find("example-tube").flexure_arcsec_per_g is None
+    line.show_text("20″ per g")
+    assert things.form().keep()
+    assert filled.inventory.find("example-tube").flexure_arcsec_per_g == 20.0
+    _type(things.form(), flexure_arcsec_per_g="400")
+    assert not things.form().keep()
+    assert "between 0 and 300″ per g" in line.below()
 
 
 def test_without_a_name_nothing_is_kept(things: Things, equipment) -> None:

@@ -1,6 +1,5 @@
 """The Field rotation page: figures of the core, at any moment picked, in both hemispheres."""
 
-from collections.abc import Iterator
 from threading import Event
 
 import numpy as np
@@ -12,7 +11,6 @@ from PySide6.QtWidgets import QApplication
 from app.pages.rotation.page import DRIVE, EXPOSURES, SKY, TILTED, RotationPage
 from app.pages.rotation.question import Question
 from app.pages.rotation.study import Study, study
-from app.session.evening import Evening
 from core.mount.rotation import turning_of_star
 from core.night.plantarget import Target
 from core.sky.horizon import Horizon
@@ -29,36 +27,10 @@ from tests.app.pages.eveningpages import (
     evening,
     green_and_blue,
 )
+from tests.app.pages.rotation.waiting import WORKED_OUT_MS, after
 
 SECTIONS = (SKY, EXPOSURES, DRIVE, TILTED)
 MIDNIGHT_S = 1_790_028_000.0  # 2026-09-21T22:00:00Z
-WORKED_OUT_MS = 20_000
-
-
-@pytest.fixture
-def shown(qtbot, theme) -> Iterator:
-    pages: list[RotationPage] = []
-
-    def show(given: Evening) -> RotationPage:
-        page = RotationPage(given, theme)
-        page.resize(1150, 740)
-        qtbot.addWidget(page)
-        pages.append(page)
-        if given.around() is None:
-            page.show()
-        else:
-            with qtbot.waitSignal(page.worked_out, timeout=WORKED_OUT_MS):
-                page.show()
-        return page
-
-    yield show
-    for page in pages:
-        page.stop()
-
-
-def _after(qtbot, page: RotationPage, do) -> None:
-    with qtbot.waitSignal(page.worked_out, timeout=WORKED_OUT_MS):
-        do()
 
 
 def _section(page: RotationPage, name: str):
@@ -76,7 +48,7 @@ def test_without_a_site_it_says_what_it_is_for_and_asks(shown, qtbot) -> None:
 def test_a_site_given_later_is_taken_up(shown, qtbot) -> None:
     given = evening(None, ANDROMEDA)
     page = shown(given)
-    _after(qtbot, page, lambda: given._session.set_site(HILL))
+    after(qtbot, page, lambda: given._session.set_site(HILL))
     assert page.sections().isVisible()
     assert "°" in page.facts().told()[0]
 
@@ -90,7 +62,7 @@ def test_without_a_target_the_map_shows_and_one_is_asked_for(shown) -> None:
 @pytest.mark.parametrize(("site", "target"), [(HILL, ANDROMEDA), (SOUTH, TUCANAE)])
 def test_the_figures_are_those_of_the_core(shown, qtbot, site: Site, target: Target) -> None:
     page = shown(evening(site, target))
-    _after(qtbot, page, lambda: page.pick(MIDNIGHT_S))
+    after(qtbot, page, lambda: page.pick(MIDNIGHT_S))
     place = target.ra_deg, target.dec_deg
     _, altitude, turning = turning_of_star(*place, site, AIR, [MIDNIGHT_S])
     turns, exposure, stands = page.facts().told()
@@ -106,7 +78,7 @@ def test_a_moment_is_picked_by_key_and_told(shown, qtbot) -> None:
     page = shown(evening(HILL, ANDROMEDA))
     night = page.sections().section(SKY).night()
     before = night.chart().moment()
-    _after(qtbot, page, lambda: QTest.keyClick(night.chart(), Qt.Key.Key_PageDown))
+    after(qtbot, page, lambda: QTest.keyClick(night.chart(), Qt.Key.Key_PageDown))
     assert night.chart().moment() == pytest.approx(before + 3600.0, abs=60.0)
     assert "parallactic angle" in night.told()
     assert night.chart().accessibleDescription() == night.told()
@@ -123,16 +95,16 @@ def test_values_are_copied_as_a_table(shown) -> None:
 def test_times_are_local_until_utc_is_wanted(shown, qtbot) -> None:
     given = evening(HILL, ANDROMEDA)
     page = shown(given)
-    _after(qtbot, page, lambda: page.pick(MIDNIGHT_S))
+    after(qtbot, page, lambda: page.pick(MIDNIGHT_S))
     assert "at 00:00" in page.facts().told()[2]  # Berlin is two hours ahead in September
-    _after(qtbot, page, lambda: given.show_utc(True))
+    after(qtbot, page, lambda: given.show_utc(True))
     assert "at 22:00" in page.facts().told()[2]
 
 
 def test_obstructions_are_drawn_and_told(shown, qtbot) -> None:
     wall = Horizon.through([(0.0, 0.0), (20.0, 80.0), (160.0, 80.0), (180.0, 0.0)])
     page = shown(evening(HILL, ANDROMEDA, horizon=wall))
-    _after(qtbot, page, lambda: page.pick(MIDNIGHT_S))
+    after(qtbot, page, lambda: page.pick(MIDNIGHT_S))
     assert "behind an obstruction" in page.facts().told()[2]
     assert page.sections().section(SKY).dome().picture().horizon is wall
 
@@ -156,7 +128,7 @@ def test_a_series_is_planned_and_its_crop_drawn(shown, qtbot) -> None:
     assert "exposures of" in section.said()
     line = section.amounts().line("rotation_exposure_s").line()
     line.setFocus()
-    _after(qtbot, page, lambda: QTest.keyClicks(line, "60"))
+    after(qtbot, page, lambda: QTest.keyClicks(line, "60"))
     qtbot.waitUntil(lambda: "60 exposures of 60 s" in section.said(), timeout=WORKED_OUT_MS)
     assert "too long" in section.said()
     assert "% is lost" in section.said()
@@ -186,9 +158,9 @@ def test_a_wedge_for_this_latitude_leaves_nothing_one_for_another_something(show
     page = shown(given)
     section = _section(page, TILTED)
     assert "nothing is left" in section.said()
-    _after(qtbot, page, lambda: given.plans.set_number("set_latitude_deg", 50.0))
+    after(qtbot, page, lambda: given.plans.set_number("set_latitude_deg", 50.0))
     assert "an hour are left" in section.said()
-    _after(qtbot, page, lambda: section.kinds().button("platform").click())
+    after(qtbot, page, lambda: section.kinds().button("platform").click())
     assert "an hour are left" in section.said()
 
 
@@ -266,7 +238,7 @@ def test_an_answer_to_an_older_question_does_not_end_the_waiting(shown, qtbot, m
     page.pick(MIDNIGHT_S)
     page.pick(MIDNIGHT_S + 600.0)
     qtbot.waitUntil(page.waiting().isVisible, timeout=WORKED_OUT_MS)
-    _after(qtbot, page, first.set)
+    after(qtbot, page, first.set)
     assert page.waiting().isVisible()
-    _after(qtbot, page, second.set)
+    after(qtbot, page, second.set)
     assert not page.waiting().isVisible()

@@ -110,11 +110,11 @@ def test_after_an_advised_turn_what_was_known_stays_useful_with_a_wider_error(ma
 
 def test_a_turn_stays_that_of_the_mount_in_use_when_it_was_made(made) -> None:
     session = _session(made)
-    session.use_mount(Mount(key="screw", name="Screw", kind=MountKind.GERMAN_EQUATORIAL))
+    session.use_equipment(Mount(key="screw", name="Screw", kind=MountKind.GERMAN_EQUATORIAL), None)
     session.begin_leg(*VEGA)
     session.begin_turning()
     session.bolts_turned(How.ADVISED, Turn(-5.0, 2.0))
-    session.use_mount(None)
+    session.use_equipment(None, None)
     assert session.snapshot().guide.last_turn.mount == "screw"
 
 

@@ -1,17 +1,13 @@
-"""How often the intervals of a worm's periodic error hold the truth of a drive turned part by part.
+"""Kinds of drives whose periodic error must lie within its ±, for the reduced and the long tests.
 
-    python -m tests.long.periodic_coverage
-
-writes `periodic_coverage.json` beside this file (three minutes of one core). Truth: the drives, the
-wander and the air of `tests.truth.wormdrive`, which share nothing with the analysis. A row is one
-kind of drive; its period is given for one run in four and found in the others.
+Truth: the drives, the wander and the air of `tests.truth.wormdrive`, which share nothing with the
+analysis. A row is one kind of drive; its period is given for one run in four and found in the
+others.
 """
 
 from __future__ import annotations
 
-import json
 from dataclasses import dataclass
-from pathlib import Path
 
 import numpy as np
 
@@ -19,9 +15,6 @@ from core.tracking.periodic import INTERVAL_FACTOR, UnusableRun, analyse
 from core.tracking.run import run_without_place
 from tests.truth.wormdrive import drawn, reading_times, watched
 
-COMMAND = "python -m tests.long.periodic_coverage"
-RESULTS = Path(__file__).with_suffix(".json")
-RUNS = 400
 SEED = 20261203
 FEWEST_TURNS, MOST_TURNS = 4.0, 9.0
 ORDERS = 2  # whose amplitudes are compared; the drives have little beyond
@@ -95,32 +88,3 @@ def ratios(row, number, seed=SEED):
     if number % 4:
         errors["period"] = (found.period_s - drive.period_s, found.period_sigma_s)
     return {name: abs(error) / (INTERVAL_FACTOR * sigma) for name, (error, sigma) in errors.items()}
-
-
-def outcome(row, numbers, seed=SEED):
-    """Shares held, by name, and how many runs they come from; `refused`: runs that were."""
-    told = [ratios(row, number, seed) for number in numbers]
-    names = list(dict.fromkeys(name for one in told for name in one))
-    gathered = {name: np.array([one[name] for one in told if name in one]) for name in names}
-    return {
-        "row": row.what,
-        "refused": sum(not one for one in told),
-        "held": {
-            name: round(float(np.mean(values <= 1.0)), 3) for name, values in gathered.items()
-        },
-        "runs": {name: values.size for name, values in gathered.items()},
-    }
-
-
-def main():
-    """Every row, with a line for each as it is done."""
-    results = []
-    for row in ROWS:
-        results.append(outcome(row, range(RUNS)))
-        print(results[-1], flush=True)
-    text = json.dumps({"command": COMMAND, "seed": SEED, "rows": results}, indent=1)
-    RESULTS.write_text(text + "\n", encoding="utf-8")
-
-
-if __name__ == "__main__":
-    main()

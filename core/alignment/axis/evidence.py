@@ -1,0 +1,144 @@
+"""Evidence on the axis of any kind in one form, and the one solver for it.
+
+A piece of evidence measures numbers that depend on named parameters: the two displacements of the
+axis on the sky, and nuisances that several pieces share. Pieces add up by the names; what is known
+of a parameter beforehand is a piece like any other. All numbers may differ from noise candidate to
+noise candidate (g,); the candidates are averaged over at the end.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.special import stdtrit
+
+Floats = NDArray[np.float64]
+
+AZIMUTH, ALTITUDE = "azimuth × cos latitude, arcmin", "altitude, arcmin"
+AXIS = (AZIMUTH, ALTITUDE)
+_MANY = 1e6  # degrees of freedom
+ANGLE = "angle of the reticle, prior standard deviations"
+FLEXURE = tuple(f"flexure {way}, arcsec per g" for way in ("east", "north", "along the sight"))
+
+
+@dataclass(frozen=True, eq=False)
+class Evidence:
+    """`measured` (g, m) less what the point of linearisation predicts; `shows` (g, m, p): its
+    change with the parameters `names`, counted from that point for the axis, from zero for others.
+
+    `covariance` (g, m, m); `known_share` (g,): the part of it that is no estimate from `freedom`
+    degrees of freedom (g,) but known beforehand. `g` may be 1: the same for all candidates.
+    """
+
+    kind: str
+    label: str
+    names: tuple[str, ...]
+    measured: Floats
+    shows: Floats
+    covariance: Floats
+    freedom: Floats
+    known_share: Floats
+
+    @classmethod
+    def prior(cls, kind: str, names: Sequence[str], mean: Floats, covariance: Floats) -> Evidence:
+        """What is known of parameters (p,) beforehand, about the point of linearisation."""
+        size = len(names)
+        return cls(
+            kind, "", tuple(names), mean[np.newaxis], np.eye(size)[np.newaxis],
+            covariance[np.newaxis], np.array([np.inf]), np.ones(1),
+        )  # fmt: skip
+
+    def of_one(self, name: str, others: Sequence[str]) -> Evidence:
+        """With all `others` but `name` held at the point of linearisation."""
+        kept = [one == name or one not in others for one in self.names]
+        names = tuple(one for one, is_kept in zip(self.names, kept, strict=True) if is_kept)
+        return replace(self, names=names, shows=self.shows[:, :, kept])
+
+    def normal(self, names: Sequence[str]) -> tuple[Floats, Floats]:
+        """Normal matrix (g, P, P) and right side (g, P) in the parameters `names`."""
+        at = [names.index(name) for name in self.names]
+        shows = np.zeros((*self.shows.shape[:2], len(names)))
+        shows[:, :, at] = self.shows
+        weighted = np.linalg.solve(self.covariance, shows)
+        normal = np.swapaxes(shows, 1, 2) @ weighted
+        right = np.einsum("gmp,gm->gp", weighted, self.measured)
+        return np.asarray(normal), np.asarray(right)
+
+    def square(self, names: Sequence[str], values: Floats) -> Floats:
+        """χ² (g,) of this piece at parameters (g, P)."""
+        at = [names.index(name) for name in self.names]
+        apart = self.measured - np.einsum("gmp,gp->gm", self.shows, values[:, at])
+        return np.asarray(
+            np.einsum(
+                "gm,gm->g", apart, np.linalg.solve(self.covariance, apart[..., np.newaxis])[..., 0]
+            )
+        )
+
+
+@dataclass(frozen=True, eq=False)
+class Estimate:
+    """Parameters (P,) with covariance (P, P) over all candidates, and the factors (P,) that make
+    95 % half-widths of their standard deviations. `squares`: χ² of each piece, in their order.
+    `freedom` (P,): effective degrees of freedom behind the standard deviations.
+    """
+
+    names: tuple[str, ...]
+    values: Floats
+    covariance: Floats
+    interval_factor: Floats
+    freedom: Floats
+    squares: Floats
+
+    def of(self, names: Sequence[str]) -> tuple[Floats, Floats, Floats]:
+        """Values, covariance and factors of some of the parameters."""
+        at = np.array([self.names.index(name) for name in names])
+        return self.values[at], self.covariance[np.ix_(at, at)], self.interval_factor[at]
+
+
+def estimate(pieces: Sequence[Evidence], weight: Floats) -> Estimate:
+    """Generalised least squares over all pieces, averaged over the candidates with `weight` (g,).
+
+    Each parameter must be told by some piece, a prior at least.
+    """
+    names = tuple(dict.fromkeys(name for piece in pieces for name in piece.names))
+    normals = [piece.normal(names) for piece in pieces]
+    total = sum((normal for normal, _ in normals), np.zeros((weight.size, 1, 1)))
+    right = sum((side for _, side in normals), np.zeros((weight.size, 1)))
+    covariance = np.asarray(np.linalg.inv(total))
+    solved = np.einsum("gij,gj->gi", covariance, right)
+    mean = weight @ solved
+    apart = solved - mean
+    mixed = np.einsum("g,gij->ij", weight, covariance) + (weight[:, np.newaxis] * apart).T @ apart
+    freedom = _freedom(pieces, [normal for normal, _ in normals], covariance, weight)
+    return Estimate(
+        names,
+        mean,
+        mixed,
+        np.asarray(stdtrit(freedom, 0.975)),
+        freedom,
+        np.array(
+            [
+                weight @ np.broadcast_to(piece.square(names, solved), weight.shape)
+                for piece in pieces
+            ]
+        ),
+    )
+
+
+def _freedom(
+    pieces: Sequence[Evidence], normals: Sequence[Floats], covariance: Floats, weight: Floats
+) -> Floats:
+    """Effective degrees of freedom (P,) after Satterthwaite, Biometrics Bulletin 2, 110 (1946)."""
+    variance = np.einsum("gii->gi", covariance)
+    spread = np.zeros(variance.shape[1])
+    for piece, normal in zip(pieces, normals, strict=True):
+        share = np.einsum("gij,gjk,gki->gi", covariance, normal, covariance)
+        estimated = share * (1.0 - piece.known_share)[:, np.newaxis]
+        spread = spread + weight @ np.broadcast_to(
+            estimated**2 / piece.freedom[:, np.newaxis], variance.shape
+        )
+    square = (weight @ variance) ** 2
+    return np.asarray(np.maximum(square / np.maximum(spread, square / _MANY), 1.0))

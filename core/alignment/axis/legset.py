@@ -1,0 +1,178 @@
+"""The legs of one axis state together: the axis they tell, and whether they agree."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.axis.contradictions import Contradiction, contradiction
+from core.alignment.axis.evidence import ALTITUDE, ANGLE, AXIS, AZIMUTH, FLEXURE, Evidence, estimate
+from core.alignment.axis.legrate import LegRate
+from core.alignment.axis.priors import Priors
+from core.alignment.combination import IfRight
+from core.alignment.geometry import ARCMIN_PER_RAD
+from core.alignment.knowledge import AxisKnowledge
+from core.alignment.noise import weights
+
+Floats = NDArray[np.float64]
+
+_ROUNDS = 6
+_SETTLED_ARCMIN = 1e-3
+_ANYWHERE_ARCMIN = 1800.0
+
+
+@dataclass(frozen=True, eq=False)
+class AxisFit:
+    """The axis: azimuth × cos latitude and altitude error (2,), arcmin, as `AxisKnowledge` has it,
+    and the factors (2,) that make 95 % half-widths of their standard deviations.
+    """
+
+    axis_rad: Floats
+    sky_arcmin: Floats
+    covariance_arcmin2: Floats
+    interval_factor: Floats
+    freedom: Floats
+
+    @cached_property
+    def sigma_arcmin(self) -> Floats:
+        """Standard deviations (2,) on the sky."""
+        return np.asarray(np.sqrt(np.diag(self.covariance_arcmin2)))
+
+    @property
+    def half_widths_arcmin(self) -> Floats:
+        """95 % half-widths (2,) on the sky."""
+        return np.asarray(self.interval_factor * self.sigma_arcmin)
+
+    @property
+    def knowledge(self) -> AxisKnowledge:
+        """The fit as a statement on the axis."""
+        return AxisKnowledge(self.sky_arcmin, self.covariance_arcmin2, float(self.freedom.min()))
+
+
+@dataclass(frozen=True, eq=False)
+class LegSet:
+    """`scale` (2,): from azimuth and altitude error to the sky. `weight` (g,) of the noise
+    candidates. `numbers`: which of the legs of the night these are.
+    """
+
+    rates: tuple[LegRate, ...]
+    scale: Floats
+    priors: Priors
+    weight: Floats
+    numbers: tuple[int, ...]
+
+    @classmethod
+    def of(cls, rates: Sequence[LegRate], scale: Floats, priors: Priors) -> LegSet:
+        """All legs; each weighs the noise candidates."""
+        weight = weights([rate.log_likelihood for rate in rates])
+        return cls(tuple(rates), scale, priors, weight, tuple(range(len(rates))))
+
+    def without(self, numbers: Iterable[int]) -> LegSet:
+        """The others."""
+        gone = set(numbers)
+        kept = tuple(one for one in self.numbers if one not in gone)
+        rates = tuple(
+            rate for rate, one in zip(self.rates, self.numbers, strict=True) if one in kept
+        )
+        return replace(self, rates=rates, numbers=kept) if gone else self
+
+    def settled(self, axis_rad: Floats, granted: AxisKnowledge) -> AxisFit:
+        """Least squares on the exact model from `axis_rad` on; `granted`: beside the legs."""
+        sky = axis_rad * self.scale * ARCMIN_PER_RAD
+        for _ in range(_ROUNDS):
+            known = Evidence.prior(
+                "before", AXIS, granted.sky_arcmin - sky, granted.covariance_arcmin2
+            )
+            axis_rad = self._axis_rad(sky)
+            legs = [
+                rate.shared_evidence(axis_rad, self.scale, bool(self._flexure))
+                for rate in self.rates
+            ]
+            found = estimate([*legs, *self._reticle, *self._flexure, known], self.weight)
+            step, covariance, factor = found.of(AXIS)
+            sky = sky + step
+            if np.abs(step).max() < _SETTLED_ARCMIN:
+                break
+        at = [found.names.index(name) for name in AXIS]
+        return AxisFit(self._axis_rad(sky), sky, covariance, factor, found.freedom[at])
+
+    def main_direction(self, axis_rad: Floats) -> Floats:
+        """The direction (2,) on the sky that the legs show best."""
+        total = np.sum(self.information_arcmin2(axis_rad), axis=0)
+        return np.asarray(np.linalg.eigh(total)[1][:, -1])
+
+    def contradiction(self, axis_rad: Floats) -> Contradiction | None:
+        """Which legs cannot be right together; None where all agree."""
+        turned = [
+            rate.evidence(axis_rad, self.scale, bool(self._flexure), exchanged=True)
+            for rate in self.rates
+        ]
+        about = axis_rad * self.scale * ARCMIN_PER_RAD
+        return contradiction(self._legs(axis_rad), turned, self._flexure, self.weight, about)
+
+    def information_arcmin2(self, axis_rad: Floats) -> tuple[Floats, ...]:
+        """What each leg (2, 2) alone knows of the axis, were the tube rigid."""
+        return tuple(
+            np.einsum(
+                "g,gi,gj->ij",
+                self.weight / leg.covariance[:, 0, 0],
+                leg.shows[:, 0, :2],
+                leg.shows[:, 0, :2],
+            )
+            for leg in self._legs(axis_rad)
+        )
+
+    def azimuth_if_altitude_is_right(self) -> IfRight:
+        """The azimuth error, arcmin, of an axis whose altitude error is zero."""
+        azimuth, half_width = self._along(AZIMUTH)
+        return IfRight(azimuth / self.scale[0], half_width / self.scale[0])
+
+    def altitude_if_azimuth_is_right(self) -> IfRight:
+        """The altitude error, arcmin, of an axis whose azimuth error is zero."""
+        return IfRight(*self._along(ALTITUDE))
+
+    def _along(self, name: str) -> tuple[float, float]:
+        """One displacement with its 95 % half-width, arcmin, the other being exactly zero."""
+        way = np.array([float(name == one) for one in AXIS])
+        size = 0.0
+        for _ in range(_ROUNDS):
+            axis_rad = self._axis_rad(size * way)
+            legs = [
+                rate.evidence(axis_rad, self.scale, bool(self._flexure)).of_one(name, AXIS)
+                for rate in self.rates
+            ]
+            anywhere = Evidence.prior(
+                "anywhere", (name,), np.array([-size]), np.eye(1) * _ANYWHERE_ARCMIN**2
+            )
+            found = estimate([*legs, *self._flexure, anywhere], self.weight)
+            step, covariance, factor = found.of((name,))
+            size += float(step[0])
+            if abs(float(step[0])) < _SETTLED_ARCMIN:
+                break
+        return size, float(factor[0] * np.sqrt(covariance[0, 0]))
+
+    def _axis_rad(self, sky_arcmin: Floats) -> Floats:
+        return np.asarray(sky_arcmin / self.scale / ARCMIN_PER_RAD)
+
+    def _legs(self, axis_rad: Floats) -> list[Evidence]:
+        """Each by itself, what its reticle may leak in its own error."""
+        return [rate.evidence(axis_rad, self.scale, bool(self._flexure)) for rate in self.rates]
+
+    @cached_property
+    def _reticle(self) -> list[Evidence]:
+        """What is known of its angle beforehand, in its own standard deviations."""
+        if self.priors.angle_sigma_deg <= 0.0:
+            return []
+        return [Evidence.prior("reticle", (ANGLE,), np.zeros(1), np.eye(1))]
+
+    @cached_property
+    def _flexure(self) -> list[Evidence]:
+        """What is known of the tube beforehand; nothing of a rigid one."""
+        yields = self.priors.flexure_arcsec_per_g
+        if yields <= 0.0:
+            return []
+        return [Evidence.prior("tube", FLEXURE, np.zeros(3), np.eye(3) * yields**2)]
