@@ -1,4 +1,4 @@
-"""Readings gathered into means of equal spans, so that a long run costs little more."""
+"""Readings gathered into means, so that a long run costs little more."""
 
 from __future__ import annotations
 
@@ -27,10 +27,24 @@ class Bins:
     piece: Counts
 
     @classmethod
-    def of(cls, utc_s: Floats, piece: Counts, width_s: float | None = None) -> Bins:
-        """`utc_s` (n,) increasing; `piece` (n,) never decreasing. `width_s`: None for the usual."""
+    def of(cls, utc_s: Floats, piece: Counts) -> Bins:
+        """Of equal spans. `utc_s` (n,) increasing; `piece` (n,) never decreasing."""
         usual_s = max(SHORTEST_S, float(utc_s[-1] - utc_s[0]) / MOST_BINS)
-        starts = _starts(utc_s, piece, usual_s if width_s is None else width_s)
+        return cls._at(_starts(utc_s, piece, usual_s), utc_s, piece)
+
+    @classmethod
+    def of_readings(cls, utc_s: Floats, piece: Counts, each: int) -> Bins:
+        """So many readings in each bin, fewer in the last of a piece.
+
+        Equal spans hold now three readings, now two: their times beat with the cadence, and the
+        worm shows again beside it. `piece` (n,) counts from 0.
+        """
+        first = np.append(0, np.flatnonzero(np.diff(piece)) + 1)
+        within = np.arange(utc_s.size) - first[piece]
+        return cls._at(np.flatnonzero(within % each == 0), utc_s, piece)
+
+    @classmethod
+    def _at(cls, starts: Counts, utc_s: Floats, piece: Counts) -> Bins:
         count = np.diff(np.append(starts, utc_s.size)).astype(np.float64)
         origin_s = utc_s[0]
         means = origin_s + np.add.reduceat(utc_s - origin_s, starts) / count

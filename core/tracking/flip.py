@@ -10,8 +10,8 @@ from scipy.stats import chi2
 
 from core.tracking.bins import Counts
 from core.tracking.gls import estimate
+from core.tracking.readings import Readings
 from core.tracking.waves import wave_columns
-from core.tracking.wormfit import Readings
 
 Floats = NDArray[np.float64]
 

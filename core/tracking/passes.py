@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from contextlib import suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 import numpy as np
@@ -12,25 +12,30 @@ from numpy.typing import NDArray
 from core.alignment.gusts import set_aside
 from core.alignment.usable import Note
 from core.language import say
+from core.tracking.beside import Sine, beside_the_worm
 from core.tracking.bins import Counts
 from core.tracking.flip import phase_break
 from core.tracking.pieces import bumps, long_gaps, piece_numbers
 from core.tracking.progress import KeepGoing, ask
+from core.tracking.readings import Readings
 from core.tracking.run import FEWEST_READINGS, Run, UnusableRun
-from core.tracking.wormfit import Readings, WormFit, fit_worm, smooth_part
+from core.tracking.waves import wave_columns
+from core.tracking.wormfit import WormFit, fit_worm
 from core.tracking.wormperiod import check_length, find_period_s
 
 Floats = NDArray[np.float64]
 
+_BINS_OF_A_WAVE = 4.0
 _MERIDIAN_DEG = 20.0  # a flip is made within an hour or so of the meridian
 
 
 @dataclass(frozen=True, eq=False)
 class Settled:
-    """The readings kept, their pieces, and the fit through them."""
+    """The readings kept, their pieces, and the fit through them, `fast` sines taken out first."""
 
     readings: Readings
     fit: WormFit
+    fast: tuple[Sine, ...]
     notes: tuple[Note, ...]
 
 
@@ -52,9 +57,28 @@ def settle(
     fit = fit_worm(readings, period_s, orders, worm_period_s is not None)
     ask(keep_going, 0.4)
     readings, more = _cleaned(readings, fit, inner)
-    if more:
-        fit = fit_worm(readings, period_s, orders, worm_period_s is not None)
-    return Settled(readings, fit, (*_gap_notes(utc_s, inner), *notes, *more))
+    found = beside_the_worm(readings, fit.period_s, orders, worm_period_s is not None)
+    fast, slow = _by_speed(readings, found)
+    if more or found:
+        quiet = _without(readings, fast)
+        fit = fit_worm(quiet, period_s, orders, worm_period_s is not None, slow)
+    return Settled(readings, fit, fast, (*_gap_notes(utc_s, inner), *notes, *more))
+
+
+def _by_speed(readings: Readings, found: tuple[Sine, ...]) -> tuple[tuple[Sine, ...], list[float]]:
+    """Those too fast for the bins of the fit to follow, and the periods of the others."""
+    shortest_s = _BINS_OF_A_WAVE * readings.duration_s / readings.bins.count.size
+    fast = tuple(sine for sine in found if sine.period_s < shortest_s)
+    return fast, [sine.period_s for sine in found if sine.period_s >= shortest_s]
+
+
+def _without(readings: Readings, fast: tuple[Sine, ...]) -> Readings:
+    """Fast sines would come back as slow ones in the means of the bins."""
+    lead = readings.lead_arcsec.copy()
+    for sine in fast:
+        waves = wave_columns(readings.utc_s, sine.period_s, 1, readings.epoch_s)
+        lead -= waves @ sine.coefficients
+    return replace(readings, lead_arcsec=lead)
 
 
 def _period_s(run: Run, readings: Readings, gaps: tuple[int, ...]) -> float:
@@ -152,7 +176,7 @@ def _cleaned(
     readings: Readings, fit: WormFit, gaps: tuple[int, ...]
 ) -> tuple[Readings, list[Note]]:
     """Gusts set aside and bumps given origins of their own; notes on both, none if none."""
-    residual = readings.lead_arcsec - smooth_part(readings, fit)
+    residual = readings.lead_arcsec - readings.smooth_part(fit.smooth)
     residual -= fit.curve_arcsec(readings.utc_s)
     kept = ~set_aside(readings.utc_s, residual)
     jumps = bumps(readings.utc_s, residual, kept)

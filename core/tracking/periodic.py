@@ -10,22 +10,25 @@ from numpy.typing import NDArray
 from core.alignment.usable import Note
 from core.language import say
 from core.tracking.bins import SHORTEST_S
+from core.tracking.curvesize import CurveSize, curve_size
 from core.tracking.doubts import doubts, guiding_left_on, period_note, size_note
 from core.tracking.otherperiods import OtherPeriod, other_periods
 from core.tracking.passes import Settled, settle
 from core.tracking.progress import KeepGoing, ask
+from core.tracking.readings import Readings
 from core.tracking.run import Run, UnusableRun
-from core.tracking.spectrum import Spectrum, spectrum
-from core.tracking.turns import FoldedCurve, fold, widening
-from core.tracking.waves import CurveSize, Harmonic, curve_size, harmonics, wave_columns
-from core.tracking.wormfit import piece_of_readings, smooth_part
+from core.tracking.spectrum import Spectrum, even_spectrum, spectrum
+from core.tracking.turns import FoldedCurve, fold
+from core.tracking.turnscatter import INTERVAL_FACTOR
+from core.tracking.waves import Harmonic, harmonics, wave_columns
+from core.tracking.wormerrors import WormErrors
+from core.tracking.wormfit import WormFit
 from core.tracking.wormperiod import check_length, find_period_s
 
-__all__ = ["PeriodicError", "UnusableRun", "analyse"]
+__all__ = ["INTERVAL_FACTOR", "PeriodicError", "UnusableRun", "analyse"]
 
 Floats = NDArray[np.float64]
 
-INTERVAL_FACTOR = 1.96  # the noise is weighed over many readings
 _ORDERS = 8
 _READINGS_PER_WAVE = 4.0
 _SHORTEST_S = 3.0 * SHORTEST_S
@@ -33,13 +36,14 @@ _SHORTEST_S = 3.0 * SHORTEST_S
 
 @dataclass(frozen=True, eq=False)
 class PeriodicError:
-    """What the worm does, in arcseconds of the drive's lead (at the equator); sigmas one standard
-    deviation, `INTERVAL_FACTOR` of them half the 95 % interval.
+    """What the worm does, in arcseconds of the drive's lead (at the equator); `INTERVAL_FACTOR`
+    sigmas are half the 95 % interval, the differences between its turns and all that swings beside
+    it allowed for.
 
     `coefficients` (2·orders,): sine and cosine of each harmonic believed, phase zero at
     `epoch_utc_s`. `utc_s`, `lead_arcsec`, `residual_arcsec` (n,): the readings used, less origins
     and trend; then less the curve too. `drift_arcsec_per_min`: the drive's steady lead beyond the
-    axis model. `spectrum`: for a plot, before the curve is taken out.
+    axis model, its sigma that of the noise. `spectrum`: for a plot, the curve in it.
     """
 
     period_s: float
@@ -132,36 +136,32 @@ def _orders(run: Run, period_s: float | None) -> int:
 
 def _result(run: Run, settled: Settled, given_s: float | None) -> PeriodicError:
     readings, fit = settled.readings, settled.fit
-    without_trend = readings.lead_arcsec - smooth_part(readings, fit)
+    without_trend = readings.lead_arcsec - readings.smooth_part(fit.smooth)
     residual = without_trend - fit.curve_arcsec(readings.utc_s)
-    factor = widening(fit, readings.utc_s, residual)
-    covariance = fit.covariance * np.outer(factor, factor)
+    errors = WormErrors.of(readings, fit)
+    covariance = errors.covariance()
     waves = harmonics(fit.coefficients, covariance, fit.period_s)
     believed = np.repeat([wave.stands_out for wave in waves], 2)
-    coefficients = np.where(believed, fit.coefficients, 0.0)
-    size = curve_size(coefficients, np.where(np.outer(believed, believed), covariance, 0.0))
     result = PeriodicError(
         period_s=fit.period_s,
-        period_sigma_s=fit.period_sigma_s,
+        period_sigma_s=errors.period_sigma_s(),
         period_is_given=given_s is not None,
         turns=readings.duration_s / fit.period_s,
-        size=size,
+        size=curve_size(waves, covariance, errors),
         harmonics=waves,
-        other_periods=other_periods(readings, fit, residual),
+        other_periods=other_periods(settled.fast, errors),
         folded=fold(readings.utc_s, without_trend, fit.period_s, fit.epoch_s),
-        spectrum=spectrum(
-            readings.bins.utc_s, readings.bins.means(without_trend), _finest_s(settled)
-        ),
+        spectrum=_spectrum(readings, fit, residual),
         drift_arcsec_per_min=fit.slope_arcsec_per_min,
         drift_sigma_arcsec_per_min=fit.slope_sigma_arcsec_per_min,
         noise_arcsec=float(np.std(residual)),
         correlation_time_s=fit.estimate.correlation_time_s,
         epoch_utc_s=fit.epoch_s,
-        coefficients=coefficients,
+        coefficients=np.where(believed, fit.coefficients, 0.0),
         utc_s=readings.utc_s,
         lead_arcsec=without_trend,
         residual_arcsec=residual,
-        piece=piece_of_readings(readings.bins),
+        piece=readings.piece(),
         declination_deg=run.declination_deg,
         notes=(*run.notes, *settled.notes, *_notes(run, settled, residual, given_s)),
         sentence="",
@@ -169,9 +169,13 @@ def _result(run: Run, settled: Settled, given_s: float | None) -> PeriodicError:
     return replace(result, sentence=_sentence(result))
 
 
-def _finest_s(settled: Settled) -> float:
-    """The shortest period the bins can show."""
-    return 3.0 * settled.readings.duration_s / settled.readings.bins.count.size
+def _spectrum(readings: Readings, fit: WormFit, residual: Floats) -> Spectrum:
+    """Of what the worm leaves over, and of its curve as if it had been read without a break: what
+    is left out of a run would show the worm again at periods where nothing is."""
+    bins, shortest_s = readings.for_spectrum()
+    left = spectrum(bins.utc_s, bins.means(residual), shortest_s)
+    worm = even_spectrum(fit.curve_arcsec, bins.utc_s[0], bins.utc_s[-1], 1.0 / left.period_s)
+    return Spectrum(left.period_s, np.hypot(left.amplitude_arcsec, worm))
 
 
 def _notes(run: Run, settled: Settled, residual: Floats, given_s: float | None) -> list[Note]:

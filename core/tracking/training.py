@@ -8,15 +8,18 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy.special import stdtrit
 
 from core.language import say
 from core.tracking.periodic import PeriodicError
 from core.tracking.run import Run, UnusableRun
-from core.tracking.turns import fold
+from core.tracking.turns import Shared, by_turn, shared
+from core.tracking.turnscatter import INTERVAL_FACTOR
 
 Floats = NDArray[np.float64]
 
 FEWEST_TURNS = 3
+_IN_A_TURN = 4.0  # independent differences, where turns are alike
 
 
 @dataclass(frozen=True)
@@ -25,8 +28,8 @@ class Training:
 
     `repeating`: of the mean curve; `changing`: of single turns about the truth, the air taken off
     as far as the north offsets show it; `residual`: predicted after training with the mean of
-    `turns` turns, with its standard deviation. `air_is_known`: otherwise the air is still inside
-    and the true residual is smaller.
+    the run, which holds `turns` whole ones, with its sigma as of `INTERVAL_FACTOR`. `air_is_known`:
+    otherwise the air is still inside and the true residual is smaller.
     """
 
     repeating_rms_arcsec: float
@@ -40,30 +43,33 @@ class Training:
 
 def training(result: PeriodicError, run: Run) -> Training:
     """Predicts from `result`, which came from `run`. Raises UnusableRun below three whole turns."""
-    table = _whole_turns(result)
-    turns = table.shape[0]
-    if turns < FEWEST_TURNS:
+    whole = result.folded.table_arcsec.shape[0]
+    if whole < FEWEST_TURNS:
         raise UnusableRun(
             say(
                 "The run holds {turns} whole turns of the worm; what training would bring "
                 "shows from {fewest} whole turns on.",
-                turns=turns,
+                turns=whole,
                 fewest=FEWEST_TURNS,
             )
         )
-    table = table[:, np.isfinite(table).sum(axis=0) > 1]
-    between = float(np.nanmean(np.nanvar(table, axis=0, ddof=1)))
-    repeating = math.sqrt(max(float(np.nanvar(np.nanmean(table, axis=0))) - between / turns, 0.0))
+    found = _beside_the_curve(result)
+    between, turns = found.variance, found.turns
+    curve = result.curve_arcsec(result.epoch_utc_s + result.folded.place_s) + found.level
+    repeating = math.sqrt(max(float(np.var(curve)) - between / turns, 0.0))
     air = _air_variance(result, run)
     changing = math.sqrt(max(between - (air or 0.0), 0.0))
     residual = changing * math.sqrt(1.0 + 1.0 / turns)
-    sigma = between / math.sqrt(2.0 * _freedom(table)) / max(changing, 0.5 * math.sqrt(between))
+    freedom = _freedom(found)
+    shown = max(changing, 0.5 * math.sqrt(between), 1e-9)
+    sigma = between / math.sqrt(2.0 * freedom) / shown
+    sigma *= float(stdtrit(freedom, 0.975)) / INTERVAL_FACTOR
     return Training(
         repeating,
         changing,
         residual,
         sigma,
-        turns,
+        whole,
         air is not None,
         _sentence(repeating, residual, air is not None),
     )
@@ -87,17 +93,17 @@ def training_csv(result: PeriodicError) -> str:
     return text.getvalue()
 
 
-def _whole_turns(result: PeriodicError) -> Floats:
-    """Turns (t, m), each less its own mean: an origin is nothing a drive has to repeat."""
-    table = result.folded.table_arcsec
-    if table.shape[0] == 0:
-        return table
-    return np.asarray(table - np.nanmean(table, axis=1, keepdims=True))
+def _beside_the_curve(result: PeriodicError) -> Shared:
+    """What stands in the turns beside the fitted curve, which within a place is not level."""
+    left = result.lead_arcsec - result.curve_arcsec(result.utc_s)
+    return shared(by_turn(result.utc_s, left, result.period_s, result.epoch_utc_s))
 
 
-def _freedom(table: Floats) -> float:
-    """Independent differences between turns: what changes slowly counts a few times a turn."""
-    return float(4 * (table.shape[0] - 1))
+def _freedom(found: Shared) -> float:
+    """Of the variance between turns: what changes slowly counts a few times a turn, and a turn that
+    is unlike the others is so in all its places."""
+    differences = found.turns - 1.0
+    return differences / (1.0 / _IN_A_TURN + 0.5 * found.unlike)
 
 
 def _air_variance(result: PeriodicError, run: Run) -> float | None:
@@ -106,9 +112,7 @@ def _air_variance(result: PeriodicError, run: Run) -> float | None:
         return None
     minutes = (run.utc_s - run.utc_s[0]) / 60.0
     left = run.north_arcsec - np.polyval(np.polyfit(minutes, run.north_arcsec, 2), minutes)
-    table = fold(run.utc_s, left, result.period_s, result.epoch_utc_s).table_arcsec
-    if table.shape[0] < FEWEST_TURNS:
-        return None
+    table = by_turn(run.utc_s, left, result.period_s, result.epoch_utc_s)
     fast = np.diff(table, axis=1)  # slow declination drift is not air
     cos_dec = math.cos(math.radians(result.declination_deg))
     if not np.isfinite(fast).any():

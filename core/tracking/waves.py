@@ -9,7 +9,6 @@ from numpy.typing import NDArray
 
 Floats = NDArray[np.float64]
 
-_FINE = 720  # places round the turn where the curve's extremes are looked for
 STANDS_OUT = 3.0  # standard deviations from which a harmonic is believed
 
 
@@ -17,8 +16,8 @@ STANDS_OUT = 3.0  # standard deviations from which a harmonic is believed
 class Harmonic:
     """amplitude · sin(2π order (t − epoch) / worm period + phase), arcsec of the drive's lead.
 
-    Sigmas are standard deviations. `stands_out`: the amplitude exceeds three of them; the phase of
-    a harmonic that does not is no more than noise.
+    Sigmas: half the 95 % interval over `turnscatter.INTERVAL_FACTOR`. `stands_out`: the amplitude
+    exceeds three of them; the phase of a harmonic that does not is no more than noise.
     """
 
     order: int
@@ -75,28 +74,3 @@ def harmonics(coefficients: Floats, covariance: Floats, period_s: float) -> tupl
             )
         )
     return tuple(found)
-
-
-@dataclass(frozen=True)
-class CurveSize:
-    """Peak to peak and root mean square of a periodic curve, with standard deviations."""
-
-    peak_to_peak_arcsec: float
-    peak_to_peak_sigma_arcsec: float
-    rms_arcsec: float
-    rms_sigma_arcsec: float
-
-
-def curve_size(coefficients: Floats, covariance: Floats) -> CurveSize:
-    """Size of the curve with these coefficients (2·orders,), errors to first order."""
-    columns = wave_columns(np.arange(_FINE) / _FINE, 1.0, coefficients.size // 2, 0.0)
-    curve = columns @ coefficients
-    contrast = columns[np.argmax(curve)] - columns[np.argmin(curve)]
-    rms = float(np.sqrt(0.5 * coefficients @ coefficients))
-    slope = 0.5 * coefficients / max(rms, 1e-12)
-    return CurveSize(
-        float(np.ptp(curve)),
-        float(np.sqrt(contrast @ covariance @ contrast)),
-        rms,
-        float(np.sqrt(slope @ covariance @ slope)),
-    )

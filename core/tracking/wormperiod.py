@@ -7,9 +7,10 @@ from numpy.typing import NDArray
 from scipy.stats import chi2
 
 from core.language import say
+from core.tracking.readings import Readings
 from core.tracking.run import UnusableRun
 from core.tracking.spectrum import FEWEST_TURNS, SHORTEST_WORM_S, likeliest_period_s
-from core.tracking.wormfit import Readings, WormFit, fit_worm
+from core.tracking.wormfit import WormFit, fit_worm
 
 Floats = NDArray[np.float64]
 
