@@ -187,13 +187,11 @@ def test_lifted_pole_as_a_traced_ray(
     latitude_deg: float, elevation_m: float, temperature_c: float
 ) -> None:
     """Hohenkerk & Sinclair's ray trace (tests/truth/raytrace.py), itself held to its print."""
+    site = Site(latitude_deg, 0.0, elevation_m)
     air = Air(standard_pressure_hpa(elevation_m), temperature_c)
-    trace = RayTrace(
-        air.pressure_hpa, air.temperature_c, air.relative_humidity, air.wavelength_um,
-        latitude_deg, elevation_m,
-    )  # fmt: skip
+    trace = RayTrace.over(site, air)
     lift = float(trace.lift_of_true_altitude()(np.radians(abs(latitude_deg))))
-    pole = elevated_pole(Site(latitude_deg, 0.0, elevation_m), air)
+    pole = elevated_pole(site, air)
     assert pole.refraction_arcsec == pytest.approx(np.degrees(lift) * 3600.0, abs=0.2)
 
 

@@ -47,15 +47,7 @@ def random_night(rng, largest_arcmin=120.0, minutes=(3.0, 15.0), interval_s=2.0)
     while True:
         site = Site(rng.uniform(-70, 70), rng.uniform(-180, 180), rng.uniform(0, 2500))
         air = Air(1013.25 * np.exp(-site.elevation_m / 8400.0), rng.uniform(-10, 25))
-        trace = RayTrace(
-            air.pressure_hpa,
-            air.temperature_c,
-            air.relative_humidity,
-            air.wavelength_um,
-            site.latitude_deg,
-            site.elevation_m,
-        )
-        lift = trace.lift_of_true_altitude()
+        lift = RayTrace.over(site, air).lift_of_true_altitude()
         start = START_S + rng.uniform(0, 6e7)
         azimuth, altitude = rng.uniform(-largest_arcmin, largest_arcmin, 2)
         side = rng.choice([-1.0, 1.0])

@@ -47,6 +47,18 @@ class RayTrace:
         self.r0 = _EARTH_M + elevation_m
         self.rt = max(_EARTH_M + _TROPOPAUSE_M, self.r0)
 
+    @classmethod
+    def over(cls, site, air):
+        """Over a `core.sky.site.Site` in its `Air`."""
+        return cls(
+            air.pressure_hpa,
+            air.temperature_c,
+            air.relative_humidity,
+            air.wavelength_um,
+            site.latitude_deg,
+            site.elevation_m,
+        )
+
     def _troposphere(self, r):
         ratio = 1 - self.lapse * (r - self.r0) / self.t0
         n = 1 + (self.c6 * ratio ** (self.gamma - 2) - self.c7 * ratio ** (self.delta - 2)) * ratio

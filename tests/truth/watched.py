@@ -57,17 +57,6 @@ class HardNight:
     stars: list[Watched]
 
 
-def ray_traced(site, air):
-    return RayTrace(
-        air.pressure_hpa,
-        air.temperature_c,
-        air.relative_humidity,
-        air.wavelength_um,
-        site.latitude_deg,
-        site.elevation_m,
-    ).lift_of_true_altitude()
-
-
 def random_site(rng, latitude_deg=None):
     site = Site(
         rng.uniform(-70, 70) if latitude_deg is None else latitude_deg,
@@ -89,7 +78,7 @@ def hard_night(rng, ranges_deg, axis_arcmin, minutes, interval_s, latitude_deg=N
     """Stars one after another in these ranges of hour angle, `minutes` each (a pair: drawn)."""
     while True:
         site, air = random_site(rng, latitude_deg)
-        lift = ray_traced(site, air)
+        lift = RayTrace.over(site, air).lift_of_true_altitude()
         start, stars = START_S + rng.uniform(0, 6e7), []
         for number, span in enumerate(ranges_deg):
             star = star_at(rng, site, span, start)

@@ -25,24 +25,13 @@ def place_of(rng, dec_deg):
             return Site(latitude_deg, 0.0, 300.0), hour_angle_deg
 
 
-def traced(site, air):
-    return RayTrace(
-        air.pressure_hpa,
-        air.temperature_c,
-        air.relative_humidity,
-        air.wavelength_um,
-        site.latitude_deg,
-        site.elevation_m,
-    ).lift_of_true_altitude()
-
-
 def brute_force(task, site, air, hour_angle_deg, axis_arcmin):
     """Smear in pixels at the centre and the worst corner."""
     field = TrailedField(
         hour_angle_deg,
         task.target.declination_deg,
         site.latitude_deg,
-        traced(site, air),
+        RayTrace.over(site, air).lift_of_true_altitude(),
         task.exposure_s,
         axis_arcmin,
     )

@@ -62,8 +62,7 @@ def told(latitude_deg, dec_deg, hour_angle_deg, offset_deg, axis_arcmin):
 
 
 def truth(latitude_deg, dec_deg, hour_angle_deg, offset_deg, axis_arcmin):
-    trace = RayTrace(AIR.pressure_hpa, AIR.temperature_c, AIR.relative_humidity, AIR.wavelength_um,
-                     latitude_deg, 300.0)  # fmt: skip
+    trace = RayTrace.over(Site(latitude_deg, 0.0, 300.0), AIR)
     place = hour_angle_deg, dec_deg, latitude_deg
     trailed = TrailedWorst(
         *(place, trace.lift_of_true_altitude(), EXPOSURE_S, axis_arcmin),

@@ -38,11 +38,7 @@ HOURS = UTC_S + 3600.0 * np.arange(0.0, 24.0, 1.7)
 
 @cache
 def traced_lift(site: Site, air: Air):
-    trace = RayTrace(
-        air.pressure_hpa, air.temperature_c, air.relative_humidity, air.wavelength_um,
-        site.latitude_deg, site.elevation_m,
-    )  # fmt: skip
-    return trace.lift_of_true_altitude()
+    return RayTrace.over(site, air).lift_of_true_altitude()
 
 
 @cache
