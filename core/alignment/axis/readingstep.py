@@ -53,11 +53,20 @@ def _lattice(offsets: Floats) -> float:
 
 
 def _plateau(offsets: Floats) -> float:
-    """The usual stride where readings mostly repeat the one before; 0 where they do not."""
-    stride = np.abs(np.diff(offsets))
-    moved = stride[stride > _SAME_ARCSEC]
-    if offsets.size < _FEWEST_FOR_PLATEAUS or moved.size > _MOST_MOVED * stride.size:
+    """The usual stride from one plateau to the next, where readings mostly repeat the one before; 0
+    where they do not.
+
+    A reading unlike both its neighbours was estimated between two lines and is passed over. On one
+    plateau alone it lies half a division off at the most.
+    """
+    repeats = np.abs(np.diff(offsets)) <= _SAME_ARCSEC
+    if offsets.size < _FEWEST_FOR_PLATEAUS or (~repeats).sum() > _MOST_MOVED * repeats.size:
         return 0.0
+    dwelt = offsets[np.append(False, repeats) | np.append(repeats, False)]
+    stride = np.abs(np.diff(dwelt))
+    moved = stride[stride > _SAME_ARCSEC]
+    if moved.size == 0:
+        return 2.0 * float(np.abs(offsets - dwelt[0]).max())
     return float(np.quantile(moved, _USUAL))
 
 

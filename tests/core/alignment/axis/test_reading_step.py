@@ -46,6 +46,15 @@ def test_readings_that_never_change_are_as_coarse_as_the_others_of_the_night():
     assert reading_steps_arcsec([still, moving], stated) == [2.0, 2.0]
 
 
+def test_readings_estimated_between_two_lines_do_not_hide_the_division():
+    lines = np.repeat([0.0, 10.0, 20.0], 12)
+    lines[[4, 15, 16, 30]] = 3.0, 7.0, 14.0, 21.0
+    assert reading_step_arcsec(lines) == pytest.approx(10.0)
+    one_line = np.zeros(40)
+    one_line[[4, 20]] = 4.0, -3.0
+    assert reading_step_arcsec(one_line) == pytest.approx(8.0)  # half of it is 4 at the least
+
+
 def test_a_drift_told_by_two_readings_has_no_division():
     two = Leg("a", 0.0, 0.0, np.array([0.0, 300.0]), np.array([0.0, 40.0]), None, np.ones(2))
     still = Leg("b", 0.0, 0.0, np.array([0.0, 300.0]), np.zeros(2), None, np.ones(2))
