@@ -14037,8 +14037,8 @@
   </message>
   <message>
    <location filename="resources/help.json" />
-   <source>A run of unguided tracking is fitted with a line and the periods of the worm together. The amplitude is given with its ±; what the air adds is told apart by its lack of rhythm.</source>
-   <translation>Einer Aufzeichnung ohne Guiding werden eine Gerade und die Perioden der Schnecke zusammen angepasst. Die Amplitude steht mit ihrem ± da; was die Luft hinzutut, verrät sich dadurch, dass es keinen Takt hat.</translation>
+   <source>A run of unguided tracking is fitted with a line and the periods of the worm together. The amplitude is given with its ±, which contains the air, the differences between the turns of the worm, and gears that turn beside it. It cannot know what no turn of the run has shown.</source>
+   <translation>Einer Aufzeichnung ohne Guiding werden eine Gerade und die Perioden der Schnecke zusammen angepasst. Die Amplitude steht mit ihrem ± da, das die Luft enthält, die Unterschiede zwischen den Umdrehungen der Schnecke und Zahnräder, die daneben laufen. Es kann nicht wissen, was keine Umdrehung der Aufzeichnung gezeigt hat.</translation>
   </message>
   <message>
    <location filename="resources/help.json" />
