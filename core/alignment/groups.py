@@ -13,6 +13,7 @@ from core.alignment.driftlog import Leg
 Floats = NDArray[np.float64]
 Flags = NDArray[np.bool_]
 
+_MOSTLY = 0.8  # of the readings: so many with an east offset tell the others'
 GROUPS_PER_LEG = 96  # a line through 96 means knows its slope as well as one through all readings
 
 
@@ -22,7 +23,8 @@ class Groups:
 
     `part` counts the pieces of the leg between steps; each has an origin of its own.
     `stated_sigma_arcsec` is the reading error of a group's mean, where the person stated one;
-    `east_arcsec` the mean east offset, where every reading has one.
+    `east_arcsec` the mean east offset, where most readings have one; the others lie on the line
+    between their neighbours.
     """
 
     utc_s: Floats
@@ -55,8 +57,11 @@ def group(leg: Leg, kept: Flags, breaks: Sequence[int]) -> Groups:
     stated = east = None
     if leg.sigma_arcsec is not None:
         stated = np.sqrt(np.add.reduceat(leg.sigma_arcsec[kept] ** 2, starts)) / count
-    if leg.east_arcsec is not None and np.isfinite(leg.east_arcsec[kept]).all():
-        east = np.add.reduceat(leg.east_arcsec[kept], starts) / count
+    if leg.east_arcsec is not None:
+        told = kept & np.isfinite(leg.east_arcsec)
+        if told.sum() >= _MOSTLY * kept.sum():
+            whole = np.interp(utc_s, leg.utc_s[told], leg.east_arcsec[told])
+            east = np.add.reduceat(whole, starts) / count
     _, consecutive = np.unique(part[starts], return_inverse=True)
     return Groups(
         utc_s=origin_s + np.add.reduceat(utc_s - origin_s, starts) / count,

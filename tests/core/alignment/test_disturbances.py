@@ -104,3 +104,20 @@ def test_a_few_honest_readings_are_hardly_ever_called_a_gust(count):
     thrown = rng.normal(size=count)
     thrown[count // 2] += 40.0
     assert set_aside(utc_s, thrown).nonzero()[0].tolist() == [count // 2]
+
+
+def test_a_few_missing_east_offsets_change_nothing(make_leg, air):
+    site = Site(48.0, 11.0)
+    legs = [make_leg(site, 1.0, 20.0, 12.0), make_leg(site, -75.0, 20.0, 12.0, seed=2)]
+    minutes = [(leg.utc_s - leg.utc_s[0]) / 60.0 for leg in legs]
+    whole = [
+        replace(leg, east_arcsec=10.0 * np.sin(2.0 * np.pi * minute / 7.0))
+        for leg, minute in zip(legs, minutes, strict=True)
+    ]
+    holed = [replace(leg, east_arcsec=leg.east_arcsec.copy()) for leg in whole]
+    for leg in holed:
+        leg.east_arcsec[[3, 4, 50]] = np.nan
+    with_all, with_most, without = (solve(one, site, air) for one in (whole, holed, legs))
+    told = [(one.azimuth_error_arcmin, one.azimuth_sigma_arcmin) for one in (with_all, with_most)]
+    assert told[1] == pytest.approx(told[0], abs=0.01)
+    assert without.azimuth_sigma_arcmin > 1.05 * with_all.azimuth_sigma_arcmin
