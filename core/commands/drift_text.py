@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 
+from core.alignment.axis.coarse import WORTH_ARCSEC
 from core.alignment.solution import Solution
 from core.alignment.trend import LegTrend
 from core.alignment.weakness import hour_angle_words
@@ -21,7 +22,7 @@ def as_text(result: DriftResult) -> str:
         [result.advice.azimuth, result.advice.altitude],
         [*_figures(result.solution)],
         [*_table(_leg_rows(result.solution.legs))],
-        [*_place(result), *result.notes],
+        [*_place(result), *_granted(result), *result.notes],
         [*remark_words(result.log.remarks)],
         [*rejected_words(result.log.rejected)],
     ]
@@ -98,3 +99,30 @@ def _place(result: DriftResult) -> Iterator[str]:
     )
     if air.pressure_is_assumed:
         yield "The pressure is not known; that of the standard atmosphere was assumed."
+
+
+def _granted(result: DriftResult) -> Iterator[str]:
+    """What the ± contains beside the scatter of the readings."""
+    coarse = [leg for leg in result.solution.legs if leg.reading_step_arcsec >= WORTH_ARCSEC]
+    for leg in coarse:
+        yield f"Leg “{leg.label}” was read to divisions of {leg.reading_step_arcsec:.3g}″."
+    priors = result.priors
+    granted = (
+        (priors.angle_sigma_deg, f"north of the reticle good to {priors.angle_sigma_deg:g}°"),
+        (
+            priors.angle_sigma_deg * priors.periodic_error_arcsec,
+            f"a periodic error of {priors.periodic_error_arcsec:g}″ where no east offsets show it",
+        ),
+        (
+            priors.slow_wander_arcsec,
+            f"a wander of {priors.slow_wander_arcsec:g}″ that changes in "
+            f"{priors.slow_wander_s:g} s",
+        ),
+        (
+            priors.flexure_arcsec_per_g,
+            f"a tube that yields {priors.flexure_arcsec_per_g:g}″ per g",
+        ),
+    )
+    words = [said for size, said in granted if size > 0.0]
+    if words:
+        yield f"The ± contains what was granted beforehand: {'; '.join(words)}."

@@ -53,6 +53,26 @@ def answer(capsys: pytest.CaptureFixture[str], *words: object) -> dict[str, Any]
     return dict(json.loads(capsys.readouterr().out))
 
 
+def told_words(capsys: pytest.CaptureFixture[str], *words: object) -> str:
+    assert main([*map(str, ("drift", *words))], NOW_UTC_S) == 0
+    return capsys.readouterr().out
+
+
+def test_what_is_granted_is_said_in_words(capsys, tmp_path) -> None:
+    log = log_file(tmp_path)
+    usual = told_words(capsys, log)
+    assert "good to 1.25°; a periodic error of 10″" in usual
+    assert "a wander of 0.17″ that changes in 150 s; a tube that yields 10″ per g." in usual
+    assert "was read to divisions" not in usual
+    other = told_words(capsys, log, "--angle", "0", "--flexure", "20", "--reading-step", "12.5")
+    assert "reticle" not in other
+    assert "periodic error" not in other
+    assert "yields 20″ per g" in other
+    assert other.count("was read to divisions of 12.5″.") == 2
+    nothing = ("--angle", "0", "--flexure", "0", "--slow-wander", "0")
+    assert "granted" not in told_words(capsys, log, *nothing)
+
+
 def test_nobody_says_anything(capsys, tmp_path) -> None:
     used = answer(capsys, log_file(tmp_path))["priors"]
     assert used == asdict(USUAL)
