@@ -78,6 +78,11 @@ def test_what_is_called_good_enough_is_within(name):
 
 
 @pytest.mark.parametrize("name", GUIDED)
+def test_nearly_every_night_comes_to_its_end(name):
+    assert np.mean([one.claimed for one in nights(name)]) >= 0.9
+
+
+@pytest.mark.parametrize("name", GUIDED)
 def test_sides_are_claimed_as_rightly_as_is_promised(name):
     claims = sum(one.sides for one in nights(name))
     promised = binom.ppf(0.99, claims, WRONG_SIDE)
