@@ -11,9 +11,12 @@ GATES = (("ruff", "check", "."), ("mypy", "-p", "core", "-p", "app"))
 
 
 def surroundings() -> dict[str, str]:
-    """The person's environment, drawing in memory where there is no screen."""
+    """The person's environment; drawing in memory where there is no screen, and with one thread for
+    matrices, for ours are so small that more would only wait for one another.
+    """
     unwanted = ("PYTHONHOME", "PYTHONPATH")
     kept = {name: value for name, value in os.environ.items() if name not in unwanted}
+    kept.setdefault("OPENBLAS_NUM_THREADS", "1")
     if sys.platform.startswith("linux") and not screen.has_screen(kept):
         kept.setdefault("QT_QPA_PLATFORM", "offscreen")
     return kept

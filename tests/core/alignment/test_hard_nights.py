@@ -8,7 +8,7 @@ from scipy.stats import binom
 
 from tests.truth.hard_rows import FAR, MANY, NEAR, ROWS, base_night, outcome
 
-NIGHTS = 50
+NIGHTS = 36
 CHANCE = 1e-3  # that a row which holds what it has to fails here
 
 

@@ -34,7 +34,7 @@ def test_a_few_readings_more_change_little():
     drive = drawn(rng, own=0.1)
     leg = watched(rng, drive, reading_times(rng, 9.0 * drive.period_s))
     left = []
-    for turns in np.arange(4.0, 9.0, 0.1):
+    for turns in np.arange(4.0, 6.6, 0.1):
         kept = leg.utc_s < START_S + turns * drive.period_s
         part = star(leg.east_arcsec[kept], leg.utc_s[kept], north=leg.north_arcsec[kept])
         left.append(told(part, drive.period_s).residual_rms_arcsec)
@@ -59,7 +59,7 @@ def true_residual_arcsec(drive, rng, wander_rms, turns):
 )
 def test_the_interval_of_what_is_left_holds_the_truth(differing):
     held, ratios = [], []
-    for number in range(32):
+    for number in range(24):
         rng = np.random.default_rng([7, number])
         drive = drawn(rng, **differing)
         turns = rng.uniform(4.5, 9.0)
@@ -69,7 +69,7 @@ def test_the_interval_of_what_is_left_holds_the_truth(differing):
         off = abs(found.residual_rms_arcsec - truth)
         held.append(off <= 1.96 * found.residual_sigma_arcsec)
         ratios.append(found.residual_rms_arcsec / truth)
-    assert sum(held) >= 27
+    assert sum(held) >= 20
     # The root of a variance of few turns is a tenth too small on the average.
     assert np.mean(ratios) == pytest.approx(0.95, abs=0.15)
 

@@ -14,7 +14,7 @@ from core.tracking.run import run_without_place
 from tests.truth.worm_rows import ASKED, ROWS, harmonic_arcsec, ratios
 from tests.truth.wormdrive import START_S, drawn, reading_times, watched
 
-FEW = 28
+FEW = 20
 
 
 @cache
@@ -26,9 +26,9 @@ def held(number):
 
 @pytest.mark.parametrize("number", range(len(ROWS)), ids=[row.what for row in ROWS])
 def test_few_intervals_miss_the_truth(number):
-    # Of 28 intervals that hold 92 % more than five miss once in fifty.
+    # Of 20 intervals that hold 92 % more than four miss once in fifty.
     for name in ASKED:
-        assert (~held(number)[name]).sum() <= 5, name
+        assert (~held(number)[name]).sum() <= 4, name
 
 
 @pytest.mark.parametrize("name", ASKED)
