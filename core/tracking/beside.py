@@ -207,5 +207,5 @@ def _usual(amplitude: Floats) -> Floats:
 
 
 def _enough(places: int) -> float:
-    """Peak over median of Rayleigh noise that one run in a thousand reaches somewhere."""
+    """Peak over median that Rayleigh noise reaches somewhere, in a share `_CHANCE` of runs."""
     return float(np.sqrt(np.log(places / 8.0 / _CHANCE) / np.log(2.0)))
