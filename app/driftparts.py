@@ -14,10 +14,14 @@ from app.pages.drift.parts import DriftParts
 from app.sources.logfile import LogFileSource
 from app.sources.manual import ManualSource
 from app.sources.practice import PracticeSource
-from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW, coming_midnight_utc_s
-from core.practice.simulation import PracticeMount
-from core.sky import catalogue
-from core.sky.catalogue import StarNow
+from core.practice.simulation import (
+    MEADOW_AIR,
+    NORTHERN_MEADOW,
+    PracticeMount,
+    coming_midnight_utc_s,
+)
+from core.sky import catalogues
+from core.sky.catalogues import StarNow
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
 
@@ -49,11 +53,11 @@ def drift_parts(
         snapshot = session.snapshot()
         if snapshot.site is None or snapshot.air is None:
             return ()
-        stars = catalogue.load()
+        stars = catalogues.load_stars()
         return stars.up_now(snapshot.site, snapshot.air, now(), LOWEST_DEG, MOST_STARS)
 
     def place_tonight(star: StarNow) -> tuple[float, float]:
-        return catalogue.load().at_epoch(star.star, now())
+        return catalogues.load_stars().at_epoch(star.star, now())
 
     def log_file(path: Path, parent: QObject) -> LogFileSource:
         return LogFileSource(path, parent)

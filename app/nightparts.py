@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
 
-from core.night.checkliststeps import Fact
+from core.night.checklist import Fact
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
@@ -16,8 +16,8 @@ if TYPE_CHECKING:
     from app.session.nightbook import NightBook
     from app.session.session import Session
     from app.warmup import Warm
-    from core.alignment.axis.priors import Priors
-    from core.mount.inventory import EquipmentSet
+    from core.alignment.priors import Priors
+    from core.mount.equipment import EquipmentSet
 
 # Names that steps of the checklist have for pages -> the page, and the part of it if it has parts.
 PAGES: Mapping[str, tuple[str, str]] = {
@@ -88,7 +88,7 @@ def log_parts(warm: Warm, session: Session, evening: Evening, book: NightBook) -
     """What the Log page gets."""
     from app.pages.log.parts import LogParts
     from app.session.nightfiles import NightFiles
-    from core.night.reportwords import when
+    from core.night.words import when
 
     files = NightFiles(warm.log.archive, when)
 

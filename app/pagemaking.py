@@ -138,7 +138,7 @@ class PageMaking(QObject):
     def _pole(self) -> PolePage:
         from app.pages.pole.page import PolePage
         from app.pages.pole.parts import PoleParts
-        from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW
+        from core.practice.simulation import MEADOW_AIR, NORTHERN_MEADOW
 
         shared = self._shared
         meadow = (NORTHERN_MEADOW, MEADOW_AIR)

@@ -13,7 +13,7 @@ from app.pages.tracking.parts import TrackingParts
 from app.session.keeper import Keeper
 from app.session.runrecorder import RunRecorder
 from app.theme.theme import Theme
-from core.night.reportnight import Purpose
+from core.night.record import Purpose
 
 if TYPE_CHECKING:
     from app.session.budget import Budget

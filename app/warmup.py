@@ -30,7 +30,7 @@ SLOW = (
     "app.eveningparts",
     "app.pages.rotation.page",
     "app.pages.plan.page",
-    "core.alignment.solution",
+    "core.alignment.axis.solution",
 )
 SOME_TIME_S = 1.8e9  # any will do to load what places of the Sun need
 
@@ -80,17 +80,17 @@ def _import_the_rest() -> None:
     """What the pages and the solver need, so that neither waits for it later."""
     for name in SLOW:
         importlib.import_module(name)
-    from core.sky import catalogue, clock, deepsky, polefield, sunlight, zones
-    from core.sky.magnetic import NoDeclination, declination
+    from core.sky import catalogues, clocks, compass, pole
+    from core.sky.compass import NoDeclination, declination
     from core.sky.site import Air, Site
 
-    catalogue.load()
+    catalogues.load_stars()
     with contextlib.suppress(RuntimeError):  # the pages that need it say so
-        deepsky.load()
-    polefield.load()
-    clock.bundled()
-    zones.names()
+        catalogues.load_deep_sky()
+    pole.load()
+    clocks.bundled()
+    clocks.names()
     anywhere = Site(0.0, 0.0)
-    sunlight.sun_check(anywhere, Air(0.0), SOME_TIME_S)
+    compass.sun_check(anywhere, Air(0.0), SOME_TIME_S)
     with contextlib.suppress(NoDeclination):
         declination(anywhere, SOME_TIME_S)

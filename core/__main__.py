@@ -10,8 +10,7 @@ from collections.abc import Sequence
 from contextlib import redirect_stderr, redirect_stdout, suppress
 
 from core.commands import budget, drift, pole, rotation, tracking
-from core.commands.delivery import Undelivered, deliver
-from core.commands.options import joined
+from core.commands.options import Undelivered, deliver, joined
 
 UNDELIVERED = 1
 INTERRUPTED = 130  # what a shell reports of a program stopped by Ctrl-C

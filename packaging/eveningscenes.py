@@ -16,9 +16,9 @@ from app.pages.rotation.page import RotationPage
 from app.pages.rotation.skypictures import EXPOSURE, ZENITH
 from app.pages.rotation.skysection import SkySection
 from app.pages.site.page import SitePage
-from core.night.plantarget import Target
 from core.sky.horizon import parse
 from core.sky.site import Site
+from core.sky.targets import Target
 
 NORTH = Site(48.1, 11.6, 520.0, "Invented hill")
 SOUTH = Site(-33.9, 18.4, 100.0, "Invented cliff")

@@ -1,7 +1,7 @@
 """Writes the parts of DEVELOPERS.md that the code itself knows: the tree and the procedure.
 
-    python packaging/guide.py          writes them
-    python packaging/guide.py --check  tells, by its exit code, whether they are as they should be
+python packaging/guide.py          writes them
+python packaging/guide.py --check  tells, by its exit code, whether they are as they should be
 """
 
 import ast
@@ -13,7 +13,7 @@ GUIDE = ROOT / "DEVELOPERS.md"
 FOLDERS = ("core", "app")
 sys.path.insert(0, str(ROOT))
 
-from core.alignment.procedure import diagram  # noqa: E402  the checkout is not installed
+from core.alignment.guide.procedure import diagram  # noqa: E402  the checkout is not installed
 
 
 def tree() -> str:

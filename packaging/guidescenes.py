@@ -15,7 +15,7 @@ from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
 from app.pages.drift.readings import PRACTICE
 from app.sources.practice import PracticeSource
-from core.alignment.procedure import Stage
+from core.alignment.guide.procedure import Stage
 
 PATIENCE_S = 20.0
 LONGEST = 900  # readings of one leg

@@ -25,7 +25,7 @@ sys.path.insert(0, str(ROOT))
 
 from app import helptexts, translation  # noqa: E402  the checkout must be on the path first
 from core.language import ENGLISH  # noqa: E402
-from core.night import checkliststeps  # noqa: E402
+from core.night import checklist  # noqa: E402
 
 CALLS = {
     "tr": 0,
@@ -45,7 +45,7 @@ def sentences() -> dict[str, str]:
             for text in _said(ast.parse(path.read_text(encoding="utf-8"))):
                 found.setdefault(text, path.relative_to(ROOT).as_posix())
     for name, texts in (
-        ("resources/checklist.json", checkliststeps.source_texts()),
+        ("resources/checklist.json", checklist.source_texts()),
         ("resources/help.json", helptexts.source_texts()),
     ):
         for text in texts:

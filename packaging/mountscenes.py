@@ -12,9 +12,9 @@ from app.compose import BUDGET, MOUNT, Program
 from app.pages.budget.page import BudgetPage
 from app.pages.mount.page import CHOOSING, EQUIPMENT, IMAGE, LOAD, MountPage
 from app.pages.mount.things import Things
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.mount.equipment import Telescope
-from core.mount.exampleset import INVENTED_INVENTORY
+from core.mount.examples import INVENTED_INVENTORY
 from core.practice.simulation import PracticeMount, PracticeSky
 from core.sky.site import Site
 

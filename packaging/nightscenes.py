@@ -11,9 +11,9 @@ from app.compose import LOG, SITE, TONIGHT, Program
 from app.pages.log.page import COMPARE, KEEP, LogPage
 from app.pages.site.page import SitePage
 from app.pages.tonight.page import TonightPage
-from core.alignment.driftlog import Leg
-from core.night.checkliststeps import Part
-from core.night.reportnight import AxisState, Entry, Kind, NightRecord, WatchedLeg
+from core.alignment.driftlog.records import Leg
+from core.night.checklist import Part
+from core.night.record import AxisState, Entry, Kind, NightRecord, WatchedLeg
 from core.sky.site import Air, Site
 
 NOW_S, DAY_S = 1_790_000_000.0, 86400.0

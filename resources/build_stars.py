@@ -128,9 +128,7 @@ def check(names: dict[int, Name], hips: list[int], found: list[str], magnitude: 
             sys.exit(f"{name.usual}: HIP {hip} has magnitude {magnitude[row]}; that is too faint.")
 
 
-def write(
-    path: Path, stars: dict[str, Floats], found: list[str], names: dict[int, Name]
-) -> int:
+def write(path: Path, stars: dict[str, Floats], found: list[str], names: dict[int, Name]) -> int:
     """Write the columns of `stars`, with constellations and names, to `path`; how many stars."""
     hips = [int(hip) for hip in stars["hip"]]
     with path.open("w", encoding="utf-8", newline="") as file:

@@ -21,8 +21,8 @@ from app.widgets.scrolled import Scrolled
 from app.widgets.sections import Section, Sections
 from app.widgets.text import Text
 from app.widgets.waiting import Waiting
-from core.night.plannight import Night
-from core.sky.zones import Zone
+from core.night.darkness import Night
+from core.sky.clocks import Zone
 
 
 class Answer(Protocol):

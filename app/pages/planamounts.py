@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from app.session.plans import Plans
 from app.widgets.amount import Amount
 from app.widgets.columns import Columns
-from core.mount.quantities import Quantity
+from core.mount.equipment import Quantity
 
 LEAST_PX = 190
 

@@ -8,7 +8,7 @@ from app.session.evening import Evening
 from app.session.finder import Finder
 from app.widgets.targetsearch import TargetSearch
 from app.widgets.text import Panel, Text
-from core.night.plantarget import Target
+from core.sky.targets import Target
 
 
 class TargetBar(Panel):

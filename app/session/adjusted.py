@@ -6,10 +6,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
-from core.mount.equipment import Purpose
+from core.mount.choice import Criterion, Must, Wishes
+from core.mount.equipment import ImpossibleValue, Purpose
 from core.mount.payload import Practice
-from core.mount.quantities import ImpossibleValue
-from core.mount.wishes import Criterion, Must, Wishes
 
 
 @dataclass(frozen=True)

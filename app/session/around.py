@@ -7,9 +7,9 @@ from typing import TYPE_CHECKING
 
 from app.session.places import Places
 from core.language import say
+from core.sky.clocks import UnusableZone, Zone, find
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
-from core.sky.zones import UnusableZone, Zone, find
 
 if TYPE_CHECKING:
     from app.session.snapshot import Snapshot

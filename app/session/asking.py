@@ -6,7 +6,7 @@ from app.session.guide.procedure import Procedure
 from app.session.guide.state import North
 from app.session.question import Question
 from app.session.tonight import Tonight
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
 
 

@@ -10,12 +10,11 @@ from PySide6.QtCore import QObject, Signal
 from app.session.equipment import Equipment
 from app.session.places import Settings
 from core.language import say
-from core.mount.equipment import Camera, Telescope
-from core.mount.exampleset import INVENTED_SET, invented_inventory
-from core.mount.quantities import ImpossibleValue
+from core.mount.equipment import Camera, ImpossibleValue, Telescope
+from core.mount.examples import INVENTED_SET, invented_inventory
 
 if TYPE_CHECKING:  # brings scipy along
-    from core.alignment.budget.task import Optics, Task
+    from core.imaging.task import Optics, Task
 
 EXAMPLE_DECLINATION_DEG = 35.0
 KEY = "budget"
@@ -94,7 +93,7 @@ class Budget(QObject):
 
     def task(self) -> Task:
         """Tonight's task; a ValueError whose text is a sentence when something is missing."""
-        from core.alignment.budget.task import Target, Task
+        from core.imaging.task import Target, Task
 
         wanted = self._wanted
         hours = wanted.first_hour_angle_h, wanted.last_hour_angle_h
@@ -131,7 +130,7 @@ def telescopes_and_cameras(
 
 def optics_of_wanted(wanted: Wanted, equipment: Equipment) -> Optics:
     """Raises `ImpossibleValue` with a sentence."""
-    from core.mount.optics import optics_of
+    from core.imaging.sampling import optics_of
 
     factor = _given(wanted.focal_factor, say("The reducer or Barlow factor is not entered yet."))
     if wanted.has_own_optics:
@@ -162,7 +161,7 @@ def _typed_optics(wanted: Wanted) -> tuple[Telescope, Camera]:
 
 
 def _half_diagonal_arcmin(optics: Optics) -> float:
-    from core.alignment.geometry import ARCMIN_PER_RAD
+    from core.units import ARCMIN_PER_RAD
 
     return optics.half_diagonal_rad * ARCMIN_PER_RAD
 

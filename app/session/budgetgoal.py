@@ -13,10 +13,10 @@ if TYPE_CHECKING:
     from app.session.budget import Budget
     from app.session.plans import Plans
     from app.session.session import Session
-    from core.alignment.budget.task import Task
-    from core.alignment.goal import Allowed
-    from core.night.plantarget import Target
+    from core.alignment.guide.goal import Allowed
+    from core.imaging.task import Task
     from core.sky.site import Air, Site
+    from core.sky.targets import Target
 
 ALIKE_DEG = 2.0  # of declination: the smear of such targets is the same in practice
 
@@ -80,8 +80,8 @@ def is_for(target: Target | None, budget: Budget) -> bool:
 
 def _allowed(task: Task, site: Site, air: Air, share: float) -> Allowed | None:
     """Slow; for the worker. None where the budget page says why there is no answer."""
-    from core.alignment.budget.goal import allowed_by
-    from core.alignment.budget.task import UnusableTask, Vantage
+    from core.imaging.task import UnusableTask, Vantage
+    from core.imaging.tolerance import allowed_by
 
     vantage = Vantage.of(site, air)
     try:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from app.session.snapshot import Snapshot
-from core.alignment.axis.priors import differing
-from core.alignment.driftlog import Header, write
+from core.alignment.driftlog.files import write
+from core.alignment.driftlog.records import Header
+from core.alignment.priors import differing
 
 
 def as_drift_log(snapshot: Snapshot) -> str:

@@ -10,10 +10,8 @@ from PySide6.QtCore import QObject, Signal
 
 from app.session.adjusted import Adjusted, adjusted_from, adjusted_to
 from app.session.places import Settings
-from core.mount.equipment import Purpose, Record
-from core.mount.equipmentfields import from_object, set_from_object, set_to_object, to_object
-from core.mount.inventory import EquipmentSet, Inventory
-from core.mount.quantities import ImpossibleValue
+from core.mount.equipment import EquipmentSet, ImpossibleValue, Inventory, Purpose, Record
+from core.mount.equipmentfile import from_object, set_from_object, set_to_object, to_object
 
 KEY = "equipment"
 VERSION = 1

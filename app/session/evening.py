@@ -11,9 +11,9 @@ from PySide6.QtCore import QObject, Signal
 from app.session.around import Around, around
 from app.session.places import Place, Places
 from app.session.plans import Plans
-from core.night.plannight import Night, night_of
+from core.night.darkness import Night, night_of
+from core.sky.clocks import Zone, find
 from core.sky.site import Site
-from core.sky.zones import Zone, find
 
 if TYPE_CHECKING:
     from app.session.session import Session

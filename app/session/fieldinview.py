@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject, Signal
 
 from app.session.equipment import Equipment
 from app.session.places import Settings
-from core.mount.seenfield import (
+from core.imaging.sampling import (
     LEAST_ARCMIN,
     MOST_ARCMIN,
     SeenField,

@@ -8,10 +8,9 @@ from collections.abc import Callable
 from PySide6.QtCore import QObject, Signal
 
 from app.session.errand import Errand
-from core.night import plantarget
-from core.night.plantarget import Target
-from core.sky import catalogue, deepsky
+from core.sky import catalogues, targets
 from core.sky.coordinates import UnusableCoordinates
+from core.sky.targets import Target
 
 # Right ascension ends where the declination's sign begins, or at a comma.
 _PAIR = re.compile(r"^(.*?\d[hms\s]*)[\s,;]*([+\-−]\s*\d.*)$|^([^,;]*\d[^,;]*)[,;](.*\d.*)$")
@@ -44,10 +43,10 @@ class Finder(QObject):
 def find(text: str, utc_s: float) -> tuple[Target, ...]:
     """Targets of that name, or the one at those coordinates; these alone without the tables."""
     try:
-        targets = plantarget.search(text, catalogue.load(), deepsky.load(), utc_s)
+        found = targets.search(text, catalogues.load_stars(), catalogues.load_deep_sky(), utc_s)
     except RuntimeError:
         return _at(text)
-    return tuple(targets) or _at(text)
+    return tuple(found) or _at(text)
 
 
 def _at(text: str) -> tuple[Target, ...]:
@@ -56,6 +55,6 @@ def _at(text: str) -> tuple[Target, ...]:
         return ()
     right_ascension, declination = match.group(1, 2) if match[1] else match.group(3, 4)
     try:
-        return (plantarget.at_coordinates(right_ascension, declination),)
+        return (targets.at_coordinates(right_ascension, declination),)
     except UnusableCoordinates:
         return ()

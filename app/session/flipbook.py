@@ -9,7 +9,7 @@ from typing import Any
 from PySide6.QtCore import QObject, Signal
 
 from app.session.entrylog import EntryLog
-from core.night.reportnight import Entry, Kind
+from core.night.record import Entry, Kind
 
 
 @dataclass(frozen=True)

@@ -5,11 +5,10 @@ from __future__ import annotations
 from app.session.around import Around
 from core.language import say
 from core.mount.equipment import MountKind
-from core.mount.flip import FlipPlan, Series, flip_plan
-from core.mount.meridian import Limits
-from core.night.plancurve import Curve
-from core.night.plannight import Night, Span
-from core.night.plantarget import Target
+from core.night.darkness import Night, Span
+from core.night.flip import FlipPlan, Limits, Series, flip_plan
+from core.night.plan import Curve
+from core.sky.targets import Target
 
 
 def session_of(seen: Curve, tonight: Night, begin_utc_s: float, end_utc_s: float) -> Span | None:

@@ -8,9 +8,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from app.session.sitechange import FAR_DEG, apart_deg
-from core.alignment.driftlog import DriftLog, Leg
+from core.alignment.driftlog.records import DriftLog, Leg
 from core.language import say
-from core.night.reportwords import when
+from core.night.words import when
 from core.sky.site import Site
 
 ANOTHER_NIGHT_S = 12 * 3600.0

@@ -9,17 +9,16 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.sources.source import Reading
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.language import say
-from core.night.reportnight import Kind, Purpose
-from core.night.reportresult import adjustment_content, goal_content, result_content
+from core.night.record import Kind, Purpose, adjustment_content, goal_content, result_content
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # brings scipy along, which the first window must not wait for
-    from core.alignment.adjustment import Turn
     from core.alignment.aim import Aim
-    from core.alignment.goal import Goal
-    from core.alignment.solution import Solution
+    from core.alignment.axis.solution import Solution
+    from core.alignment.guide.bolts import Turn
+    from core.alignment.guide.goal import Goal
 
 Floats = NDArray[np.float64]
 T = TypeVar("T")

@@ -6,8 +6,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.sources.source import Reading
-from core.alignment.driftlog import Leg
-from core.alignment.fieldnorth import reversed_leg
+from core.alignment.driftlog.records import Leg
+from core.alignment.guide.fieldnorth import reversed_leg
 
 Floats = NDArray[np.float64]
 

@@ -9,10 +9,21 @@ from typing import Any, Protocol
 from PySide6.QtCore import QObject, Signal
 
 from app.session.entrylog import EntryLog
-from core.night.checklistmarks import Mark, State, newest
-from core.night.checklistown import OwnStep, from_objects, moved, new_key, to_objects
-from core.night.checkliststeps import Fact, Part, Step, load
-from core.night.reportnight import Entry, Kind
+from core.night.checklist import (
+    Fact,
+    Mark,
+    OwnStep,
+    Part,
+    State,
+    Step,
+    from_objects,
+    load,
+    moved,
+    new_key,
+    newest,
+    to_objects,
+)
+from core.night.record import Entry, Kind
 
 KEPT_STEPS = "own steps"  # setting: those that come again on other nights
 

@@ -14,11 +14,11 @@ from typing import TYPE_CHECKING
 
 from app.storage.records import Found, NightSummary, UnusableFile
 from core.language import say
-from core.night import reportjson
-from core.night.reportcsv import drift_csv
-from core.night.reporthtml import html
-from core.night.reportnight import NightRecord
-from core.night.reportwords import SayTime
+from core.night import exports
+from core.night.exports import drift_csv
+from core.night.record import NightRecord
+from core.night.report import html
+from core.night.words import SayTime
 
 if TYPE_CHECKING:
     from app.storage.archive import Archive
@@ -118,8 +118,8 @@ class NightFiles:
         if path.suffix.casefold() != Form.JSON.value:
             return self.archive.take_in(path)
         try:
-            night = reportjson.read(_read(path, reportjson.MAX_BYTES))
-        except reportjson.UnusableNight as reason:
+            night = exports.read_json(_read(path, exports.MAX_BYTES))
+        except exports.UnusableNight as reason:
             raise UnusableFile(str(reason)) from reason
         self.archive.take_in_record(night, path)
         return say("The night of {when} is in the log.", when=self._say_time(night.started_utc_s))
@@ -133,7 +133,7 @@ class NightFiles:
         texts = {
             Form.HTML: lambda: html(night, self._say_time),
             Form.CSV: lambda: drift_csv(night),
-            Form.JSON: lambda: reportjson.write(night),
+            Form.JSON: lambda: exports.write_json(night),
         }
         path.write_text(texts[form](), encoding="utf-8")
 

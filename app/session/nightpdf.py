@@ -10,11 +10,10 @@ from PySide6.QtSvg import QSvgRenderer
 
 from app.session.pagebreaks import keep_together
 from core.language import say
-from core.night.reporthtml import html
-from core.night.reportnight import NightRecord
+from core.night.record import NightRecord
+from core.night.report import html, sections
 from core.night.reportplot import HEIGHT_PX, WIDTH_PX, Plot
-from core.night.reportsections import sections
-from core.night.reportwords import SayTime
+from core.night.words import SayTime
 
 SHARPNESS = 3  # pixels of a plot for each of the page's
 RESOLUTION_DPI = 96

@@ -6,7 +6,7 @@ import math
 
 from app.session.plans import Plans
 from core.mount.equipment import MountKind, Purpose
-from core.night.checkliststeps import Power
+from core.night.checklist import Power
 
 BEGIN_NAME = "target_begin_utc_s"
 COOL_DOWN_NAME, GUIDED_NAME = "cool_down_min", "is_guided"

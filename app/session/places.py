@@ -24,7 +24,7 @@ class Settings(Protocol):
 
 @dataclass(frozen=True, eq=False)
 class Place:
-    """`zone` as `core.sky.zones` names it, empty for the computer's own."""
+    """`zone` as `core.sky.clocks` names it, empty for the computer's own."""
 
     site: Site
     zone: str = ""

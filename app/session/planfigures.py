@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from app.session.plans import Plans
 from core.language import marked
-from core.mount.eyepiece import Newtonian, Observer
-from core.mount.flip import Series
-from core.mount.meridian import Limits
-from core.mount.quantities import Quantity
+from core.mount.equipment import Quantity
+from core.night.eyepiece import Newtonian, Observer
+from core.night.flip import Limits, Series
 
 FIGURES: dict[str, tuple[Quantity, float]] = {
     "lowest_deg": (Quantity(marked("Lowest useful altitude"), " °", 0.0, 80.0), 25.0),

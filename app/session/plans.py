@@ -9,8 +9,8 @@ from typing import Any
 from PySide6.QtCore import QObject, Signal
 
 from app.session.places import Settings
-from core.night.plantarget import Target
-from core.sky.ephemeris import Body
+from core.sky.bodies import Body
+from core.sky.targets import Target
 
 KEY = "plans"
 VERSION = 1

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import Enum
 
-from core.alignment.axis.priors import (
+from core.alignment.priors import (
     ANGLE_BY_EYE_DEG,
     ANGLE_MEASURED_DEG,
     ANGLE_NUDGED_DEG,

@@ -8,8 +8,8 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from app.courtesy import let_the_window_pass
-from core.alignment.axis.priors import USUAL, Priors
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
+from core.alignment.priors import USUAL, Priors
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # these bring scipy along, which the first window must not wait for
@@ -18,10 +18,9 @@ if TYPE_CHECKING:  # these bring scipy along, which the first window must not wa
     from app.session.guide.turn import TurnMade
     from core.alignment.advice import Advice
     from core.alignment.aim import Aim
-    from core.alignment.forecast import Forecast
-    from core.alignment.judgement import Judgement
-    from core.alignment.knowledge import AxisKnowledge
-    from core.alignment.solution import Solution
+    from core.alignment.axis.estimate import AxisKnowledge
+    from core.alignment.axis.solution import Solution
+    from core.alignment.guide.judgement import Forecast, Judgement
 
 
 @dataclass(frozen=True, eq=False)
@@ -72,8 +71,9 @@ def work_out(question: Question) -> Answer:
     from app.session.guide.afterturn import surprise
     from app.session.guide.judging import next_step, north_by_turning
     from core.alignment.advice import advise
-    from core.alignment.forecast import minutes_left
-    from core.alignment.solution import UnusableLegs, solve
+    from core.alignment.axis.solution import solve
+    from core.alignment.drift.prepared import UnusableLegs
+    from core.alignment.guide.judgement import minutes_left
 
     _spare_the_libraries()
     try:

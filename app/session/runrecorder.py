@@ -12,9 +12,9 @@ from app.session.labels import Labels
 from app.session.legbuffer import LegBuffer
 from app.sources.source import Reading
 from app.storage.records import StoredLeg
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.language import say
-from core.night.reportnight import Purpose
+from core.night.record import Purpose
 
 
 class RunRecorder(QObject):

@@ -22,10 +22,10 @@ from app.session.solver import SolverThread
 from app.session.tonight import Refused, Tonight
 from app.sources.source import Reading
 from app.storage.records import Night
-from core.alignment.adjustment import Base, Turn
 from core.alignment.aim import Aim
-from core.alignment.driftlog import DriftLog, Leg
-from core.alignment.goal import Allowed
+from core.alignment.driftlog.records import DriftLog, Leg
+from core.alignment.guide.bolts import Base, Turn
+from core.alignment.guide.goal import Allowed
 from core.language import say
 from core.mount.equipment import Mount, Telescope
 from core.sky.refraction import standard_pressure_hpa

@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import Enum
 
 from app.session.snapshot import Snapshot
-from core.sky.separation import separation_deg
+from core.sky.places import separation_deg
 from core.sky.site import Site
 
 # Nearer, it is the same field seen by another receiver or read off another map.

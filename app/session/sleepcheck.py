@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.session.clockcheck import LONGEST_GAP_S, span_words
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.language import say
 
 Floats = NDArray[np.float64]

@@ -6,17 +6,17 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from app.session.priors import NorthSet
-from core.alignment.axis.priors import Priors
-from core.alignment.driftlog import Leg
-from core.alignment.goal import Goal
+from core.alignment.driftlog.records import Leg
+from core.alignment.guide.goal import Goal
+from core.alignment.priors import Priors
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # these bring scipy along, which the first window must not wait for
     from app.session.guide.view import GuideView
     from core.alignment.advice import Advice
     from core.alignment.aim import Aim
-    from core.alignment.forecast import Forecast
-    from core.alignment.solution import Solution
+    from core.alignment.axis.solution import Solution
+    from core.alignment.guide.judgement import Forecast
 
 
 @dataclass(frozen=True, eq=False)

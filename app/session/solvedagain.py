@@ -6,14 +6,14 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from core.alignment.aim import Aim
-from core.alignment.axis.priors import Priors
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
+from core.alignment.priors import Priors
 from core.language import say
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:
     from core.alignment.advice import Advice
-    from core.alignment.combination import Combination
+    from core.alignment.axis.singlestar import Combination
 
 
 @dataclass(frozen=True, eq=False)
@@ -40,7 +40,8 @@ class SolvedAgain:
 def solve_again(question: Again) -> SolvedAgain:
     """For a worker thread."""
     from core.alignment.advice import advise
-    from core.alignment.solution import UnusableLegs, solve
+    from core.alignment.axis.solution import solve
+    from core.alignment.drift.prepared import UnusableLegs
 
     if not question.legs:
         return SolvedAgain(None, None, (), say("No leg is chosen: choose at least one."))

@@ -12,18 +12,23 @@ from app.session.around import Around
 from app.session.evening import night as night_at
 from app.session.flipping import planned_flip, session_of
 from core.mount.equipment import MountKind, Purpose
-from core.mount.flip import FlipPlan, Series
-from core.mount.meridian import Limits
-from core.night.checklist import Checklist, Circumstances, build, hemisphere_of
-from core.night.checklistmarks import Mark
-from core.night.checklistown import OwnStep
-from core.night.checkliststeps import Fact, Power
-from core.night.checklisttimes import Moments
-from core.night.plancurve import curve
-from core.night.plannight import Night
-from core.night.plantarget import Target
-from core.night.tonight import AxisNow, NightNow, night_now
+from core.night.checklist import (
+    Checklist,
+    Circumstances,
+    Fact,
+    Mark,
+    Moments,
+    OwnStep,
+    Power,
+    build,
+    hemisphere_of,
+)
+from core.night.darkness import Night
+from core.night.flip import FlipPlan, Limits, Series
+from core.night.plan import curve
+from core.night.progress import AxisNow, NightNow, night_now
 from core.sky.bodies import Body, course
+from core.sky.targets import Target
 
 FLIP_STEP_S = 120.0
 MOON_STEPS = 48

@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING, Any
 
 from app.session.occasion import BEGIN_NAME
-from core.night.reportnight import Kind
+from core.night.record import Kind
 
 if TYPE_CHECKING:
     from app.session.equipment import Equipment

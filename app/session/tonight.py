@@ -15,9 +15,9 @@ from app.session.priors import NorthSet, priors_of
 from app.sources.source import Reading
 from app.storage.records import Night, StoredLeg
 from core.alignment.aim import Aim
-from core.alignment.axis.priors import RANGES, Priors, stated
-from core.alignment.driftlog import DriftLog, Leg
-from core.alignment.goal import Allowed, Goal, goal_of
+from core.alignment.driftlog.records import DriftLog, Leg
+from core.alignment.guide.goal import Allowed, Goal, goal_of
+from core.alignment.priors import RANGES, Priors, stated
 from core.language import marked, say
 from core.mount.equipment import Mount, Telescope
 from core.sky.site import Air, Site

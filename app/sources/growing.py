@@ -10,12 +10,11 @@ import numpy as np
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.sources.source import Reading, Source
-from core.alignment.driftlog import Rejected
-from core.alignment.driftlog.files import not_ordinary
-from core.alignment.driftlog.ordinary import size_if_ordinary
+from core.alignment.driftlog.files import not_ordinary, size_if_ordinary
+from core.alignment.driftlog.reader import Row
+from core.alignment.driftlog.records import BadRow, Rejected, UnusableLog
 from core.language import say
-from core.tracking.linecutter import LineCutter
-from core.tracking.livelog import BadRow, LiveLog, Row, ScaleNeeded, UnusableLog
+from core.tracking.runlog import LineCutter, LiveLog, ScaleNeeded
 
 LOOK_MS = 250  # how often the file is looked at; a reading shall be on disk within a second
 BUSY_MS = 10  # while there is more of it than one look takes

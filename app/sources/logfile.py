@@ -9,7 +9,8 @@ from threading import Event
 from PySide6.QtCore import QObject, QThread, Signal
 
 from app.sources.source import Source
-from core.alignment.driftlog import DriftLog, ReadingCancelled, UnusableLog, read_file
+from core.alignment.driftlog.files import read_file
+from core.alignment.driftlog.records import DriftLog, ReadingCancelled, UnusableLog
 from core.language import say
 
 log = logging.getLogger(__name__)

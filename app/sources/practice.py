@@ -9,15 +9,16 @@ import numpy as np
 from PySide6.QtCore import QObject, Qt, QTimer
 
 from app.sources.source import Reading, Source
-from core.alignment.adjustment import Base, Turn, star_shift_arcsec
-from core.alignment.geometry import ARCMIN_PER_RAD, axis_north_end, observed_direction
-from core.alignment.suggestions import Suggestion, suggestions
+from core.alignment.drift.geometry import axis_north_end, observed_direction
+from core.alignment.guide.bolts import Base, Turn, star_shift_arcsec
+from core.alignment.guide.nextstar import Suggestion, suggestions
 from core.language import marked
 from core.practice.simulation import READING_INTERVAL_S, PracticeMount, PracticeSky
-from core.sky.catalogue import load
-from core.sky.place import hour_angle_and_declination
+from core.sky.catalogues import load_stars
+from core.sky.places import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
+from core.units import ARCMIN_PER_RAD
 
 SLOWEST, FASTEST = 1.0, 60.0
 
@@ -112,7 +113,7 @@ class PracticeSource(Source):
 
     def suggestions(self) -> list[Suggestion]:
         """Good stars at the simulated time: near the meridian, low in the east, in the west."""
-        return suggestions(load(), self._site, self._air, self._utc_s)
+        return suggestions(load_stars(), self._site, self._air, self._utc_s)
 
     def start(self) -> None:
         """Let the simulated night run."""

@@ -21,7 +21,7 @@ from app.storage.salvage import Salvage
 from app.storage.schema import NO_VERSION, VERSION
 from app.storage.writer import Writer
 from core.language import say
-from core.night.reportnight import NightRecord
+from core.night.record import NightRecord
 
 NO_PATH = Path()
 WAIT_S = 600.0  # for a slow disk to take a large file

@@ -10,8 +10,7 @@ from typing import Any
 
 from app.storage.loading import site_of
 from app.storage.records import Found, NightSummary
-from core.night.reportnight import Kind, Purpose
-from core.night.reportresult import EntryOfNight, figures
+from core.night.record import EntryOfNight, Kind, Purpose, figures
 
 _SUMMED_UP = (Kind.RESULT, Kind.ADJUSTMENT, Kind.TRACKING, Kind.EQUIPMENT, Kind.PLAN)
 

@@ -14,8 +14,8 @@ from numpy.typing import NDArray
 
 from app.storage.records import Night, StoredAxisState, StoredLeg
 from app.storage.rows import COLUMNS, AxisStateRow, EntryRow, LegRow, NightRow
-from core.alignment.driftlog import Leg
-from core.night.reportnight import AxisState, Entry, NightRecord, Purpose, WatchedLeg
+from core.alignment.driftlog.records import Leg
+from core.night.record import AxisState, Entry, NightRecord, Purpose, WatchedLeg
 from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]

@@ -24,7 +24,7 @@ from app.storage.rows import (
 from app.storage.tonightrows import TonightRows
 from app.storage.writer import Writer
 from app.storage.writes import Write
-from core.night.reportnight import Kind, Purpose
+from core.night.record import Kind, Purpose
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # brings scipy along, which the first window must not wait for
@@ -136,7 +136,7 @@ class NightWritten:
     ) -> int:
         """Keeps anything else of a night: a tick, a note, a result, a picture. Key of the entry.
 
-        `kind` and `content` as in `core.night.reportnight.Kind`. With an `entry_id` it takes that
+        `kind` and `content` as in `core.night.record.Kind`. With an `entry_id` it takes that
         entry's place, whose time and attachment stay unless others are given. The time of a new one
         is now and the night is tonight unless said otherwise. TypeError or ValueError for what JSON
         cannot hold.

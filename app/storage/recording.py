@@ -16,7 +16,7 @@ from app.storage.rows import (
     write_samples,
 )
 from app.storage.writes import Write
-from core.night.reportnight import NightRecord
+from core.night.record import NightRecord
 
 
 def writes_of(night: NightRecord) -> Iterator[Write]:

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from core.alignment.driftlog import Leg
-from core.night.reportnight import Entry, Purpose
-from core.night.reportresult import NightFigures
+from core.alignment.driftlog.records import Leg
+from core.night.record import Entry, NightFigures, Purpose
 from core.sky.site import Air, Site
 
 
@@ -14,7 +13,7 @@ from core.sky.site import Air, Site
 class StoredLeg:
     """A leg with all its readings. `discarded`: left out by the person, kept on disk.
 
-    `purpose`: a member of `core.night.reportnight.Purpose`.
+    `purpose`: a member of `core.night.record.Purpose`.
     """
 
     leg_id: int

@@ -8,7 +8,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import fields
 from typing import Any
 
-from core.night.reportnight import Purpose
+from core.night.record import Purpose
 from core.sky.site import Air, Site
 
 Row = tuple[Any, ...]

@@ -8,7 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
 from app.widgets.figure import Figure, UnusableFigure, figure_of
-from core.mount.quantities import Quantity
+from core.mount.equipment import Quantity
 
 
 class Amount(Figure):

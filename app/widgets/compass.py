@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.widgets.text import Panel, Text
 from core.language import say
-from core.sky.magnetic import IRON, NoDeclination, declination
+from core.sky.compass import IRON, NoDeclination, declination
 from core.sky.site import Site
 
 

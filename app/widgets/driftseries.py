@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 
 if TYPE_CHECKING:
-    from core.alignment.trend import LegTrend
+    from core.alignment.axis.legrate import LegTrend
 
 Floats = NDArray[np.float64]
 NOTHING: Floats = np.empty(0)

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.widgets.field import Field
 from core.language import marked, say
-from core.mount.quantities import Quantity, said_unit
+from core.mount.equipment import Quantity, said_unit
 
 # Signs too small to be read by themselves.
 UNITS = {

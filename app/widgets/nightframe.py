@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from app.widgets.nightpicture import Graph, Lane, NightPicture, Shade, Span
-from core.night.plannight import Night
+from core.night.darkness import Night
 from core.sky.almanac import Light
-from core.sky.zones import Zone
+from core.sky.clocks import Zone
 
 BESIDE_S = 3600.0  # shown before sunset and after sunrise
 _DARKNESS = {

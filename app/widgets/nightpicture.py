@@ -12,7 +12,7 @@ from enum import Enum
 import numpy as np
 from numpy.typing import NDArray
 
-from core.sky.zones import Zone
+from core.sky.clocks import Zone
 
 Floats = NDArray[np.float64]
 Span = tuple[float, float]

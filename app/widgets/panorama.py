@@ -17,8 +17,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.theme.theme import Theme
-from core.sky.horizon import HIGHEST_DEG, Horizon
-from core.sky.skyline import raised, redrawn
+from core.sky.horizon import HIGHEST_DEG, Horizon, raised, redrawn
 
 HEIGHTS_DEG = (0, 30, 60, 90)
 STEP_DEG, FINE_DEG = 5.0, 1.0  # of the arrow keys; with Shift the finer

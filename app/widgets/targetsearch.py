@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from app.widgets.field import Field
 from core.language import say
-from core.night.plantarget import Target
+from core.sky.targets import Target
 
 ROLE = Qt.ItemDataRole.UserRole
 MOST_LINES = 6

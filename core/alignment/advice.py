@@ -2,19 +2,16 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
 
 from core.alignment.aim import Aim
-from core.alignment.axis.displacement import azimuth_has_meaning, to_sky
-from core.alignment.claim import Claim, claim
-from core.alignment.geometry import ARCMIN_PER_RAD
-from core.alignment.goal import USUAL_ARCMIN
-from core.alignment.solution import Solution, pole_refraction_arcmin
+from core.alignment.axis.evidence import azimuth_has_meaning, to_sky
+from core.alignment.axis.solution import Solution, pole_refraction_arcmin
+from core.alignment.guide.goal import USUAL_ARCMIN, Claim, claim
 from core.alignment.words import Side, altitude_side, azimuth_side, figure
 from core.language import marked, say
 from core.sky.site import Air, Site
-
-_RAD_PER_DEG = 60.0 / ARCMIN_PER_RAD
 
 
 @dataclass(frozen=True)
@@ -84,7 +81,7 @@ def advise(solution: Solution, aim: Aim, goal_arcmin: float = USUAL_ARCMIN) -> A
 
     `goal_arcmin`: on the sky. A bolt is only left alone where the ± is no wider than that.
     """
-    latitude_rad = solution.latitude_deg * _RAD_PER_DEG
+    latitude_rad = math.radians(solution.latitude_deg)
     azimuth_error = solution.azimuth_error_arcmin
     azimuth_half = solution.azimuth_interval_factor * solution.azimuth_sigma_arcmin
     altitude_error = solution.altitude_error_from(aim)

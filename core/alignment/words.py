@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from core.alignment.geometry import hemisphere_sign
+from core.alignment.drift.geometry import hemisphere_sign
 from core.language import say
 
 _DEGREES_FROM_ARCMIN = 120.0  # larger figures read better in degrees

@@ -1,26 +1,123 @@
-"""`python -m core budget`: how good the alignment must be, and whether it is good enough."""
+"""The error of the polar axis, as the options of a sub-command state it."""
 
 from __future__ import annotations
 
 import argparse
-from typing import TextIO
+import json
+import math
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass
+from typing import Any, TextIO
 
-from core.alignment.budget import (
-    Optics,
-    Target,
-    Task,
-    UnusableTask,
-    Vantage,
+from core.alignment.driftlog.records import Header
+from core.commands.options import Unplaceable, add_options, air_notes, finite, site_and_air
+from core.imaging.task import Optics, Target, Task, UnusableTask, Vantage
+from core.imaging.tolerance import (
+    Alignment,
+    BestAim,
+    LongestExposure,
+    Tolerance,
     best_aim,
-    judge,
     longest_exposure,
     tolerance,
 )
-from core.alignment.driftlog import Header
-from core.commands.axiserror import UnusableAxisError, add_axis_options, alignment
-from core.commands.budget_result import BudgetResult
-from core.commands.options import finite
-from core.commands.whereabouts import Unplaceable, add_options, air_notes, site_and_air
+from core.imaging.verdict import Share, Smear, judge
+
+MOST_ARCMIN = 1800.0
+_OPTIONS = {
+    "--azimuth-error": ("azimuth_error_arcmin", "towards greater azimuth positive"),
+    "--altitude-error": ("altitude_error_arcmin", "from the true pole, up positive"),
+}
+
+
+class UnusableAxisError(ValueError):
+    """The text is a sentence for the person."""
+
+
+def add_axis_options(parser: argparse.ArgumentParser) -> None:
+    """Adds the options to a sub-command."""
+    found = parser.add_argument_group("the alignment, when it is known")
+    for option, (name, meaning) in _OPTIONS.items():
+        found.add_argument(option, dest=name, metavar="ARCMIN", type=finite, help=meaning)
+
+
+def alignment(arguments: argparse.Namespace) -> Alignment | None:
+    """The alignment stated; None where none is. Raises UnusableAxisError."""
+    azimuth, altitude = arguments.azimuth_error_arcmin, arguments.altitude_error_arcmin
+    if azimuth is None and altitude is None:
+        return None
+    if azimuth is None or altitude is None:
+        raise UnusableAxisError("--azimuth-error and --altitude-error belong together: give both.")
+    if max(abs(azimuth), abs(altitude)) > MOST_ARCMIN:
+        raise UnusableAxisError("An axis error is at most 1800′ here; align roughly first.")
+    return Alignment(azimuth, altitude)
+
+
+# What the budget sub-command found, in words and for other programs.
+
+
+@dataclass(frozen=True)
+class BudgetResult:
+    """`smear` and `longest` are None when no alignment was given."""
+
+    tolerance: Tolerance
+    aim: BestAim
+    smear: Smear | None
+    longest: LongestExposure | None
+    notes: tuple[str, ...]
+
+    def as_json(self) -> str:
+        """JSON; null for a tolerance beyond 10°."""
+        whole = {
+            "tolerance": {name: _or_null(value) for name, value in asdict(self.tolerance).items()},
+            "aim": asdict(self.aim),
+            "smear": None if self.smear is None else _smear(self.smear),
+            "longest_exposure": None if self.longest is None else asdict(self.longest),
+            "notes": list(self.notes),
+        }
+        return json.dumps(whole, indent=2, ensure_ascii=False, allow_nan=False)
+
+    def as_text(self) -> str:
+        """Sentences, then figures."""
+        return "\n".join(self._lines())
+
+    def _lines(self) -> Iterator[str]:
+        yield self.tolerance.sentence
+        if self.tolerance.possible:
+            yield f"Azimuth error alone:  {_arcmin(self.tolerance.azimuth_arcmin)}"
+            yield f"Altitude error alone: {_arcmin(self.tolerance.altitude_arcmin)}"
+        yield self.aim.sentence
+        if self.smear is not None:
+            yield ""
+            yield self.smear.sentence
+            for place, share in (("centre", self.smear.centre), ("corner", self.smear.corner)):
+                if share is not None:
+                    yield _share(place, share)
+        if self.longest is not None:
+            yield self.longest.sentence
+        yield from self.notes
+
+
+def _share(place: str, share: Share) -> str:
+    return (
+        f"{place}: {share.total_px:.2f} pixels; azimuth error {share.azimuth_px:.2f}, "
+        f"altitude error {share.altitude_px:.2f}, air {share.air_px:.2f} on their own"
+    )
+
+
+def _smear(smear: Smear) -> dict[str, Any]:
+    return {**asdict(smear), "grade": smear.grade.value}
+
+
+def _or_null(value: float | str) -> float | str | None:
+    return None if isinstance(value, float) and not math.isfinite(value) else value
+
+
+def _arcmin(size: float) -> str:
+    return f"{size:.1f}′" if math.isfinite(size) else "any up to 10°"
+
+
+# `python -m core budget`: how good the alignment must be, and whether it is good enough.
 
 UNUSABLE_INPUT = 2
 _DEG_PER_HOUR = 15.0

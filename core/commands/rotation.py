@@ -7,13 +7,19 @@ import json
 from dataclasses import asdict, dataclass
 from typing import TextIO
 
-from core.alignment.driftlog import Header
-from core.alignment.driftlog.numerals import number
-from core.commands.moment import UnusableTime, moment
-from core.commands.options import finite
-from core.commands.whereabouts import Unplaceable, add_options, air_notes, site_and_air
-from core.mount.rotation import NO_AIR, Turning, turning, turning_of_star
-from core.sky.clock import bundled
+from core.alignment.driftlog.records import Header
+from core.alignment.driftlog.table import number
+from core.commands.options import (
+    Unplaceable,
+    UnusableTime,
+    add_options,
+    air_notes,
+    finite,
+    moment,
+    site_and_air,
+)
+from core.imaging.rotation import NO_AIR, Turning, turning, turning_of_star
+from core.sky.clocks import bundled
 from core.sky.coordinates import UnusableCoordinates, parse_declination, parse_right_ascension
 
 UNUSABLE_INPUT = 2
@@ -25,7 +31,7 @@ class UnusablePlace(ValueError):
 
 @dataclass(frozen=True)
 class RotationResult:
-    """Rates at one place of the sky; signs as in `core.mount.rotation`."""
+    """Rates at one place of the sky; signs as in `core.imaging.rotation`."""
 
     rate_deg_per_hour: float
     parallactic_angle_deg: float

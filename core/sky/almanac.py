@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.language import marked
-from core.sky import clock, ephemeris
+from core.sky import bodies, clocks
 from core.sky.bodies import Body, Course, course
 from core.sky.site import Site
 
@@ -146,8 +146,8 @@ def light_at(sun_true_altitude_deg: float) -> Light:
 
 def losses(utc_s: float) -> tuple[str, ...]:
     """What these figures lose at a time outside the bundled tables, in sentences."""
-    said = ephemeris.loss_sentence(clock.julian_dates_tt(utc_s))
-    turned = clock.bundled().loss_sentence(utc_s)
+    said = bodies.loss_sentence(clocks.julian_dates_tt(utc_s))
+    turned = clocks.bundled().loss_sentence(utc_s)
     return tuple(sentence for sentence in (said, turned) if sentence is not None)
 
 

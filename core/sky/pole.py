@@ -1,17 +1,23 @@
-"""The celestial pole over a site and the star that marks it."""
+"""The celestial pole over a site, the star that marks it, and the stars around it."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
 
 import erfa
 import numpy as np
+from numpy.typing import NDArray
 
-from core.sky import catalogue, clock, place
-from core.sky.catalogue import Star
-from core.sky.observed import ObservedSky
+from core.sky import catalogues, clocks, places
+from core.sky.catalogues import Catalogue, Star
+from core.sky.places import ObservedSky
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
+from core.units import SIDEREAL_RATE_RAD_PER_S, TURN_RAD
+
+# The celestial pole over a site and the star that marks it.
 
 NORTH_HIP, SOUTH_HIP = 11767, 104382  # Polaris, σ Octantis
 _ROUNDS = 3  # each brings a time a hundred times nearer: the star hardly moves against the pole
@@ -75,16 +81,16 @@ def elevated_pole(site: Site, air: Air) -> Pole:
 
 def pole_star_of(site: Site) -> Star:
     """Polaris in the north (the equator counts as north), σ Octantis in the south."""
-    return catalogue.load().by_hip[NORTH_HIP if site.latitude_deg >= 0.0 else SOUTH_HIP]
+    return catalogues.load_stars().by_hip[NORTH_HIP if site.latitude_deg >= 0.0 else SOUTH_HIP]
 
 
 def pole_star(site: Site, air: Air, utc_s: float) -> PoleStar:
     """Where the pole star of this hemisphere is."""
     star = pole_star_of(site)
-    moved_deg = catalogue.load().at_epoch(star, utc_s)
-    ra_rad, dec_rad = place.apparent_place_rad(*moved_deg, utc_s)
-    origins_rad = erfa.eo06a(*clock.julian_dates_tt(utc_s))
-    hour_angle_rad, _ = place.geometric_place_rad(*moved_deg, site, utc_s)
+    moved_deg = catalogues.load_stars().at_epoch(star, utc_s)
+    ra_rad, dec_rad = places.apparent_place_rad(*moved_deg, utc_s)
+    origins_rad = erfa.eo06a(*clocks.julian_dates_tt(utc_s))
+    hour_angle_rad, _ = places.geometric_place_rad(*moved_deg, site, utc_s)
     numbers = star.ra_deg, star.dec_deg, star.pm_ra_mas_yr, star.pm_dec_mas_yr, star.parallax_mas
     seen = ObservedSky.at(site, air, utc_s).horizontal_deg(np.array([numbers]).T)
     return PoleStar(
@@ -103,8 +109,8 @@ def pole_star_turns(site: Site, utc_s: float) -> PoleStarTurns:
 
     Refraction changes none of them: it lifts the star along its vertical circle.
     """
-    moved_deg = catalogue.load().at_epoch(pole_star_of(site), utc_s)
-    _, dec_rad = place.apparent_place_rad(*moved_deg, utc_s)
+    moved_deg = catalogues.load_stars().at_epoch(pole_star_of(site), utc_s)
+    _, dec_rad = places.apparent_place_rad(*moved_deg, utc_s)
     latitude_rad, dec_rad = abs(np.radians(site.latitude_deg)), abs(dec_rad)
     east = west = widest_deg = None
     if latitude_rad < dec_rad:
@@ -126,10 +132,63 @@ def _next_at(
     hour_angle_rad: float, moved_deg: tuple[float, float], site: Site, utc_s: float
 ) -> float:
     """When the star next has this hour angle."""
-    now, _ = place.geometric_place_rad(*moved_deg, site, utc_s)
-    when_s = utc_s + float((hour_angle_rad - now) % place.TURN) / place.ROTATION_RAD_PER_S
+    now, _ = places.geometric_place_rad(*moved_deg, site, utc_s)
+    when_s = utc_s + float((hour_angle_rad - now) % TURN_RAD) / SIDEREAL_RATE_RAD_PER_S
     for _ in range(_ROUNDS):
-        then, _ = place.geometric_place_rad(*moved_deg, site, when_s)
-        missing = float((hour_angle_rad - then + np.pi) % place.TURN) - np.pi
-        when_s += missing / place.ROTATION_RAD_PER_S
+        then, _ = places.geometric_place_rad(*moved_deg, site, when_s)
+        missing = float((hour_angle_rad - then + np.pi) % TURN_RAD) - np.pi
+        when_s += missing / SIDEREAL_RATE_RAD_PER_S
     return when_s
+
+
+# The stars around the elevated pole, to be recognised in a finder or a polar-axis sight.
+
+Floats = NDArray[np.float64]
+
+POLE_STARS = Path(__file__).parents[2] / "resources" / "pole_stars.csv"
+WIDEST_DEG = 3.0  # the table is whole so far from the pole of any date from 1990 to 2060
+
+
+@dataclass(frozen=True, eq=False)
+class PoleField:
+    """Stars near the elevated pole at one moment, brightest first; arrays are (n,).
+
+    `polar_distance_arcmin` is from the true pole of the night and `hour_angle_deg` in [−180, 180),
+    west positive, is the angle at the pole; both without refraction. `azimuth_deg` and
+    `altitude_deg` are observed, refraction included.
+    """
+
+    stars: tuple[Star, ...]
+    magnitude: Floats
+    polar_distance_arcmin: Floats
+    hour_angle_deg: Floats
+    azimuth_deg: Floats
+    altitude_deg: Floats
+
+
+@cache
+def load() -> Catalogue:
+    """The bundled table of both poles, read once. Raises RuntimeError, a sentence."""
+    return catalogues.read_stars(POLE_STARS)
+
+
+def pole_field(site: Site, air: Air, utc_s: float, within_deg: float = WIDEST_DEG) -> PoleField:
+    """Stars to about magnitude 8 within that distance of this site's pole.
+
+    Costs well under a millisecond; call it again for every tick of the clock.
+    """
+    table = load()
+    sky = ObservedSky.at(site, air, utc_s)
+    hour_angle_deg, declination_deg = sky.equatorial_deg(table.astrometry)
+    azimuth_deg, altitude_deg = sky.horizontal_deg(table.astrometry)
+    pole_deg = 90.0 if site.latitude_deg >= 0.0 else -90.0
+    distance_deg = np.abs(pole_deg - declination_deg)
+    near = np.flatnonzero(distance_deg <= within_deg)
+    return PoleField(
+        stars=tuple(table.stars[index] for index in near),
+        magnitude=np.array([table.stars[index].magnitude for index in near]),
+        polar_distance_arcmin=60.0 * distance_deg[near],
+        hour_angle_deg=hour_angle_deg[near],
+        azimuth_deg=azimuth_deg[near],
+        altitude_deg=altitude_deg[near],
+    )

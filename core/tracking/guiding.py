@@ -1,4 +1,4 @@
-"""How well guiding holds the star, what is wrong with it, and what to change."""
+"""How far the air alone moves a star in one axis."""
 
 from __future__ import annotations
 
@@ -8,13 +8,29 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.usable import Note
+from core.alignment.drift.prepared import Note
 from core.language import marked, say
 from core.tracking.exposure import Limit
-from core.tracking.gls import estimate
 from core.tracking.run import UnusableRun
-from core.tracking.spectrum import FEWEST_TURNS
-from core.tracking.waves import STANDS_OUT, wave_columns
+from core.tracking.wormfit import STANDS_OUT, estimate, wave_columns
+from core.tracking.wormperiod import FEWEST_TURNS
+from core.units import ARCSEC_PER_RAD
+
+_WAVELENGTH_M = 500e-9
+
+
+def image_motion_arcsec(fwhm_arcsec: float, aperture_m: float) -> float:
+    """Standard deviation in one axis in short exposures of a telescope under seeing of this width.
+
+    σ² = 0.179 λ² r0^(−5/3) D^(−1/3) with r0 = 0.98 λ / FWHM (Sarazin & Roddier, Astron. Astrophys.
+    227, 294, 1990). Longer exposures average it down.
+    """
+    fried_m = 0.98 * _WAVELENGTH_M * ARCSEC_PER_RAD / fwhm_arcsec
+    variance = 0.179 * _WAVELENGTH_M**2 * fried_m ** (-5.0 / 3.0) * aperture_m ** (-1.0 / 3.0)
+    return math.sqrt(variance) * ARCSEC_PER_RAD
+
+
+# How well guiding holds the star, what is wrong with it, and what to change.
 
 Floats = NDArray[np.float64]
 

@@ -7,25 +7,31 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.usable import Note
+from core.alignment.drift.prepared import Note
 from core.language import say
-from core.tracking.bins import SHORTEST_S
-from core.tracking.curvesize import CurveSize, curve_size
-from core.tracking.doubts import doubts, guiding_left_on, period_note, size_note
-from core.tracking.otherperiods import OtherPeriod, other_periods
-from core.tracking.passes import Settled, settle
-from core.tracking.progress import KeepGoing, ask
-from core.tracking.readings import Readings
-from core.tracking.run import Run, UnusableRun
-from core.tracking.spectrum import Spectrum, even_spectrum, spectrum
-from core.tracking.turns import FoldedCurve, fold
-from core.tracking.turnscatter import INTERVAL_FACTOR
-from core.tracking.waves import Harmonic, harmonics, wave_columns
-from core.tracking.wormerrors import WormErrors
-from core.tracking.wormfit import WormFit
-from core.tracking.wormperiod import check_length, find_period_s
-
-__all__ = ["INTERVAL_FACTOR", "PeriodicError", "UnusableRun", "analyse"]
+from core.tracking.iterativefit import Settled, settle
+from core.tracking.plausibility import doubts, guiding_left_on, period_note, size_note
+from core.tracking.run import SHORTEST_S, Readings, Run, UnusableRun
+from core.tracking.wormfit import Harmonic, WormFit, harmonics, wave_columns
+from core.tracking.wormfolding import (
+    INTERVAL_FACTOR,
+    CurveSize,
+    FoldedCurve,
+    WormErrors,
+    curve_size,
+    fold,
+)
+from core.tracking.wormperiod import (
+    KeepGoing,
+    OtherPeriod,
+    Spectrum,
+    ask,
+    check_length,
+    even_spectrum,
+    find_period_s,
+    other_periods,
+    spectrum,
+)
 
 Floats = NDArray[np.float64]
 

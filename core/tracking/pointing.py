@@ -1,7 +1,8 @@
-"""How well the mount finds things, and the systematic parts a person can take out."""
+"""One star in the middle of the field: where the mount said it was, and where it was."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -9,17 +10,304 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.special import stdtrit
 
-from core.alignment.geometry import ARCMIN_PER_RAD
-from core.alignment.usable import Note
-from core.language import say
+from core.alignment.axis.solution import Solution
+from core.alignment.drift.geometry import (
+    altitude_azimuth_rad,
+    axis_north_end,
+    direction,
+    observed_direction,
+)
+from core.alignment.drift.prepared import Note
+from core.alignment.words import altitude_side, azimuth_side, figure
+from core.language import marked, say
+from core.sky.clocks import local_sidereal_time_hours
+from core.sky.places import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
-from core.tracking.pointingmodel import TERMS, Sky, on_sky, readings, sensitivity
-from core.tracking.pointingwords import Term, term, undetermined_sentence
-from core.tracking.sighting import Sighting
+from core.units import ARCMIN_PER_RAD
+
+EAST_OF_PIER, WEST_OF_PIER = 1, -1
+
+
+@dataclass(frozen=True)
+class Sighting:
+    """Degrees; hour angles west positive. `star_*`: apparent place without refraction.
+
+    `side`: +1 with the tube east of the pier (looking west), −1 west of it; a fork has +1 always.
+    """
+
+    star_hour_angle_deg: float
+    star_declination_deg: float
+    mount_hour_angle_deg: float
+    mount_declination_deg: float
+    side: int = EAST_OF_PIER
+    label: str = ""
+
+
+def sighting_of(
+    star_deg: tuple[float, float],
+    mount_deg: tuple[float, float],
+    utc_s: float,
+    site: Site,
+    *,
+    mount_is_of_date: bool,
+    side: int = EAST_OF_PIER,
+    label: str = "",
+) -> Sighting:
+    """From right ascensions and declinations, degrees. `star_deg`: ICRS, as catalogues and plate
+    solutions give it; `mount_deg`: ICRS too, or of date as most hand controls show it."""
+    hour_angle, declination = hour_angle_and_declination(*star_deg, site, [utc_s])
+    if mount_is_of_date:
+        sidereal_deg = 15.0 * float(local_sidereal_time_hours(utc_s, site))
+        mount = (sidereal_deg - mount_deg[0], mount_deg[1])
+    else:
+        angle, dec = hour_angle_and_declination(*mount_deg, site, [utc_s])
+        mount = (math.degrees(angle[0]), math.degrees(dec))
+    return Sighting(
+        math.degrees(hour_angle[0]),
+        math.degrees(declination),
+        (mount[0] + 180.0) % 360.0 - 180.0,
+        mount[1],
+        side,
+        label,
+    )
+
+
+# What an imperfect equatorial mount reads when a star is in the middle of the field.
+#
+# The steps are exact rotations where angles may be large (the polar axis, as in
+# `core.alignment.drift.geometry`) and first order where they are minutes of arc (all others).
+# Terms, in the order of `TERMS`, radians inside:
+#
+# - zero of the hour circle: readings too far west by this angle,
+# - zero of the declination circle: readings too far north on the east side of the pier, too far
+# south
+#   on the other, where the circle runs the other way,
+# - azimuth and altitude error of the polar axis, signs as in `core.alignment.drift.geometry`,
+# - tube not square to the declination axis: the tube looks this far east of where it should when it
+#   stands on the east side of the pier, as far west on the other,
+# - axes not square to each other: the same, growing as the tangent of declination,
+# - sag of the tube: it looks this angle times the cosine of altitude too low.
 
 Floats = NDArray[np.float64]
+
+TERMS = 7
+ZERO_HOUR, ZERO_DECLINATION, AZIMUTH, ALTITUDE, TUBE, AXES, SAG = range(TERMS)
+_STEP_RAD = 1e-5
+_NEAR_POLE_COSINE = 0.01
+
+
+@dataclass(frozen=True, eq=False)
+class Sky:
+    """Where the stars were: true hour angle west positive and declination (n,), side of the pier
+    +1 east, −1 west (n,)."""
+
+    hour_angle_rad: Floats
+    declination_rad: Floats
+    side: Floats
+    latitude_rad: float
+    refraction: Refraction
+
+    def seen(self) -> Floats:
+        """Unit vectors (n, 3) north, east, up, refraction included."""
+        rows = [
+            observed_direction(one, float(dec), self.latitude_rad, self.refraction)
+            for one, dec in zip(self.hour_angle_rad, self.declination_rad, strict=True)
+        ]
+        return np.stack(rows)
+
+
+def readings(sky: Sky, terms_rad: Floats) -> Floats:
+    """Hour angle and declination (n, 2) the mount reads, radians."""
+    aimed = _raised(sky.seen(), float(terms_rad[SAG]))
+    axis = axis_north_end(sky.latitude_rad, float(terms_rad[AZIMUTH]), float(terms_rad[ALTITUDE]))
+    own = aimed @ _to_pole(axis, axis_north_end(sky.latitude_rad, 0.0, 0.0)).T
+    hour_angle, declination = _equatorial(own, sky.latitude_rad)
+    cosine = np.maximum(np.cos(declination), _NEAR_POLE_COSINE)
+    sided = (terms_rad[TUBE] + terms_rad[AXES] * np.sin(declination)) / cosine
+    return np.stack(
+        [
+            hour_angle + terms_rad[ZERO_HOUR] + sky.side * sided,
+            declination + terms_rad[ZERO_DECLINATION] * sky.side,
+        ],
+        axis=-1,
+    )
+
+
+def sensitivity(sky: Sky, terms_rad: Floats) -> Floats:
+    """Derivatives (n, 2, 7) of the readings by the terms."""
+    columns = []
+    for step in _STEP_RAD * np.eye(TERMS):
+        apart = _wrapped(readings(sky, terms_rad + step) - readings(sky, terms_rad - step))
+        columns.append(apart / (2.0 * _STEP_RAD))
+    return np.stack(columns, axis=-1)
+
+
+def on_sky(sky: Sky, apart_rad: Floats) -> Floats:
+    """Differences of readings (n, 2, …) with the hour angle's times cos declination."""
+    scale = np.stack([np.cos(sky.declination_rad), np.ones_like(sky.declination_rad)], axis=-1)
+    return np.asarray(apart_rad * scale.reshape(*scale.shape, *(1,) * (apart_rad.ndim - 2)))
+
+
+def _wrapped(angle_rad: Floats) -> Floats:
+    return np.asarray((angle_rad + np.pi) % (2.0 * np.pi) - np.pi)
+
+
+def _raised(seen: Floats, sag_rad: float) -> Floats:
+    """Where the unbent tube points while its hanging end looks at the star."""
+    altitude, azimuth = altitude_azimuth_rad(seen)
+    return direction(azimuth, altitude + sag_rad * np.cos(altitude))
+
+
+def _to_pole(axis: Floats, pole: Floats) -> Floats:
+    """Smallest rotation (3, 3) that carries the axis onto the pole (Rodrigues' formula)."""
+    across, cosine = np.cross(axis, pole), float(axis @ pole)
+    skew = np.array(
+        [[0.0, -across[2], across[1]], [across[2], 0.0, -across[0]], [-across[1], across[0], 0.0]]
+    )
+    return np.asarray(np.eye(3) + skew + skew @ skew / (1.0 + cosine))
+
+
+def _equatorial(own: Floats, latitude_rad: float) -> tuple[Floats, Floats]:
+    """Hour angle west positive and declination of unit vectors (n, 3) north, east, up."""
+    north, east, up = own.T
+    sin_lat, cos_lat = np.sin(latitude_rad), np.cos(latitude_rad)
+    declination = np.arcsin(np.clip(north * cos_lat + up * sin_lat, -1.0, 1.0))
+    return np.arctan2(-east, up * cos_lat - north * sin_lat), declination
+
+
+# The parts of a pointing error in words, each with what a person does about it.
+
 Flags = NDArray[np.bool_]
+
+NAMES = (
+    marked("zero of the hour circle"),
+    marked("zero of the declination circle"),
+    marked("azimuth of the polar axis"),
+    marked("altitude of the polar axis"),
+    marked("tube against the declination axis"),
+    marked("declination axis against the polar axis"),
+    marked("sag of the tube"),
+)
+
+
+@dataclass(frozen=True)
+class Term:
+    """One part, arcmin, signs as in `core.tracking.pointing`, with its standard deviation;
+    `interval_factor` of them are half the 95 % interval. `is_determined`: the stars tell it;
+    `stands_out`: it is not zero by chance.
+    """
+
+    name: str
+    value_arcmin: float
+    sigma_arcmin: float
+    interval_factor: float
+    is_determined: bool
+    stands_out: bool
+    sentence: str
+
+
+def term(
+    number: int, value: float, sigma: float, factor: float, is_determined: bool, site: Site
+) -> Term:
+    """The record of term `number`, values in arcmin."""
+    stands_out = is_determined and abs(value) > factor * sigma
+    if not is_determined:
+        words = say("These stars do not tell the {name}.", name=say(NAMES[number]))
+    elif not stands_out:
+        words = say(
+            "{name}: none to speak of, within {size:.1f}′.",
+            name=_capital(number),
+            size=factor * sigma,
+        )
+    else:
+        words = _words(number, value, figure(value, factor * sigma), site)
+    return Term(say(NAMES[number]), value, sigma, factor, is_determined, stands_out, words)
+
+
+def _capital(number: int) -> str:
+    name = say(NAMES[number])
+    return name[:1].upper() + name[1:]
+
+
+def _words(number: int, value: float, size: str, site: Site) -> str:
+    if number == AZIMUTH:
+        side = azimuth_side(value, float(np.deg2rad(site.latitude_deg)))
+        return say(
+            "The polar axis points {size} {where}: {turn}.",
+            size=size,
+            where=side.where,
+            turn=side.turn,
+        )
+    if number == ALTITUDE:
+        side = altitude_side(value)
+        return say(
+            "The polar axis is {size} {where}: {turn}.", size=size, where=side.where, turn=side.turn
+        )
+    if number == TUBE:
+        if value > 0.0:
+            return say(
+                "The tube is not square to the declination axis: on the east side of the pier it "
+                "looks {size} too far east, on the other as far the other way. Shim the tube or "
+                "its rings.",
+                size=size,
+            )
+        return say(
+            "The tube is not square to the declination axis: on the east side of the pier it "
+            "looks {size} too far west, on the other as far the other way. Shim the tube or its "
+            "rings.",
+            size=size,
+        )
+    if number == AXES:
+        return say(
+            "The two axes miss a right angle by {size}. This is the maker's to correct; a "
+            "pointing model allows for it.",
+            size=size,
+        )
+    if number == SAG:
+        if value > 0.0:
+            return say(
+                "The tube hangs low by {size} at the horizon: tighten rings, focuser and the "
+                "dovetail, or support the camera.",
+                size=size,
+            )
+        return say(
+            "The tube is lifted by {size} at the horizon: tighten rings, focuser and the "
+            "dovetail, or support the camera.",
+            size=size,
+        )
+    if number == ZERO_HOUR:
+        return say(
+            "The hour angle readings are off by {size}: set the circle, or sync on one star.",
+            size=size,
+        )
+    return say(
+        "The declination readings are off by {size}: set the circle, or sync on one star.",
+        size=size,
+    )
+
+
+def undetermined_sentence(told: Flags, both_sides: bool) -> str | None:
+    """What the stars leave open and which stars would tell; None when all is told."""
+    if told.all():
+        return None
+    names = [say(NAMES[number]) for number in np.flatnonzero(~told)]
+    listed = (
+        names[0]
+        if len(names) == 1
+        else say("{names} and {last}", names=", ".join(names[:-1]), last=names[-1])
+    )
+    advice = (
+        say("Add stars near the pole and near the equator, high and low.")
+        if both_sides
+        else say(
+            "Add stars on the other side of the pier, and near the pole as well as the equator."
+        )
+    )
+    return say("These stars do not tell: {listed}. {advice}", listed=listed, advice=advice)
+
+
+# How well the mount finds things, and the systematic parts a person can take out.
 
 FEWEST_STARS = 3
 COMFORTABLE_STARS = 8
@@ -206,7 +494,7 @@ def _record(
         used,
         site.latitude_deg,
         _notes(sky, used, stars, told),
-        _sentence(_rms(without), left, int(used.sum())),
+        _pointing_sentence(_rms(without), left, int(used.sum())),
     )
 
 
@@ -248,11 +536,65 @@ def _notes(sky: Sky, used: Flags, stars: list[Sighting], told: Flags) -> tuple[N
     return tuple(notes)
 
 
-def _sentence(rms: float, left: float, stars: int) -> str:
+def _pointing_sentence(rms: float, left: float, stars: int) -> str:
     return say(
         "Over {stars} stars the mount points within {rms:.1f}′ rms once its circles are "
         "set; with the parts below taken out {left:.1f}′ would be left on these stars.",
         stars=stars,
         rms=rms,
         left=left,
+    )
+
+
+# The polar axis found by pointing at stars against the one found by drift.
+
+_CONTRADICTION = 4.0  # combined standard deviations; few stars have long tails
+
+
+@dataclass(frozen=True)
+class AxisCheck:
+    """Pointing less drift, arcmin, azimuth in the horizontal plane; `agrees` None when either side
+    does not tell."""
+
+    azimuth_apart_arcmin: float
+    altitude_apart_arcmin: float
+    agrees: bool | None
+    sentence: str
+
+
+def check_axis(found: Pointing, solution: Solution) -> AxisCheck:
+    """Both measure from the true pole, with the same signs."""
+    azimuth, altitude = found.terms[AZIMUTH], found.terms[ALTITUDE]
+    known = solution.determined and azimuth.is_determined and altitude.is_determined
+    if not known:
+        nothing = float("nan")
+        return AxisCheck(
+            nothing,
+            nothing,
+            None,
+            say("The polar axis cannot be compared: one of the two is unknown."),
+        )
+    apart = (
+        azimuth.value_arcmin - solution.azimuth_error_arcmin,
+        altitude.value_arcmin - solution.altitude_error_arcmin,
+    )
+    sigma = (
+        float(np.hypot(azimuth.sigma_arcmin, solution.azimuth_sigma_arcmin)),
+        float(np.hypot(altitude.sigma_arcmin, solution.altitude_sigma_arcmin)),
+    )
+    worst = max(abs(one) / size for one, size in zip(apart, sigma, strict=True))
+    agrees = worst <= _CONTRADICTION
+    return AxisCheck(apart[0], apart[1], agrees, _sentence(apart, agrees))
+
+
+def _sentence(apart: tuple[float, float], agrees: bool) -> str:
+    azimuth, altitude = apart
+    if agrees:
+        return say("Pointing and drift find the polar axis in the same place, within their errors.")
+    return say(
+        "Pointing and drift disagree on the polar axis by {azimuth:.1f}′ in azimuth and "
+        "{altitude:.1f}′ in altitude: flexure, a moved tripod, coordinates of two epochs "
+        "mixed, or a bolt turned in between. Trust the drift, which watches the sky itself.",
+        azimuth=abs(azimuth),
+        altitude=abs(altitude),
     )

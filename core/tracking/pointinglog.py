@@ -1,31 +1,68 @@
-"""Reads sightings for pointing from CSV text.
-
-Columns `utc,mount_ra_deg,mount_dec_deg,star_ra_deg,star_dec_deg[,side][,star]` in any order; a line
-`# mount_coordinates: of date` (else ICRS) says what the hand control shows; `side` is east or west.
-Where `;` or a tab separates the fields, a comma may be the decimal sign.
-"""
+"""What the hand control shows, as a remark in a list of stars says it: ICRS, or of date."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from core.alignment.driftlog.columns import (
+from core.alignment.driftlog.records import Rejected
+from core.alignment.driftlog.table import (
     SEPARATORS,
     doubled_sentence,
     fitted,
+    is_remark,
     names_in,
+    number,
+    shown,
     split,
 )
-from core.alignment.driftlog.lines import is_remark
-from core.alignment.driftlog.numerals import number, shown
-from core.alignment.driftlog.records import Rejected
 from core.language import say
-from core.sky.clock import parse_utc
+from core.sky.clocks import parse_utc
 from core.sky.site import Site
-from core.tracking.pointing import UnusablePointing
-from core.tracking.pointingcoordinates import is_of_date
-from core.tracking.sighting import EAST_OF_PIER, WEST_OF_PIER, Sighting, sighting_of
+from core.tracking.pointing import (
+    EAST_OF_PIER,
+    WEST_OF_PIER,
+    Sighting,
+    UnusablePointing,
+    sighting_of,
+)
+
+_REMARK = re.compile(r"mount[ _-]?coordinates?(?!\w)[\s:=]*(.*)", re.IGNORECASE | re.DOTALL)
+_OF_DATE = ("ofdate", "date", "jnow", "epochofdate", "equinoxofdate")
+_ICRS = ("icrs", "j2000", "j2000.0", "2000", "2000.0")
+
+
+def is_of_date(remark: str, line_number: int) -> bool | None:
+    """Whether the mount's coordinates are of date from here on; None when a remark is another.
+
+    Raises UnusablePointing for a word that is neither: the two differ by a third of a degree now,
+    so that a guess would be taken for an error of the mount.
+    """
+    said = _REMARK.match(remark.strip(' \t,;"').lstrip("# \t"))
+    if said is None:
+        return None
+    word = re.sub(r"[\s_-]", "", said[1].lower())
+    if word in _OF_DATE:
+        return True
+    if word in _ICRS:
+        return False
+    raise UnusablePointing(
+        say(
+            "Line {line}: the mount's coordinates {text} are not known here. Write "
+            "“# mount_coordinates: of date” (also JNow) or “# mount_coordinates: ICRS” (also "
+            "J2000), whichever the hand control shows.",
+            line=line_number,
+            text=shown(said[1]),
+        )
+    )
+
+
+# Reads sightings for pointing from CSV text.
+#
+# Columns `utc,mount_ra_deg,mount_dec_deg,star_ra_deg,star_dec_deg[,side][,star]` in any order; a
+# line `# mount_coordinates: of date` (else ICRS) says what the hand control shows; `side` is east
+# or west. Where `;` or a tab separates the fields, a comma may be the decimal sign.
 
 REQUIRED = ("utc", "mount_ra_deg", "mount_dec_deg", "star_ra_deg", "star_dec_deg")
 MOST_LINES = 10_000

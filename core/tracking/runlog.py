@@ -1,8 +1,4 @@
-"""Reads a tracking run: a drift log with east offsets, in arcseconds or in pixels with a scale.
-
-Columns `east_px` and `north_px` may stand in place of `east_arcsec` and `north_arcsec`; the scale
-comes from a line `# scale_arcsec_per_px: …` or from the person. North offsets may be missing.
-"""
+"""Reads a tracking run, from a whole file or line by line while it is still written."""
 
 from __future__ import annotations
 
@@ -11,11 +7,24 @@ from collections.abc import Callable, Iterable
 from dataclasses import replace
 from pathlib import Path
 
-from core.alignment.driftlog import DriftLog, Leg, UnusableLog, read, read_file
-from core.alignment.driftlog.forms import RUN
-from core.alignment.driftlog.numerals import number
-from core.alignment.driftlog.records import Floats
+from core.alignment.driftlog.files import read_file
+from core.alignment.driftlog.reader import Row, RowReader, check_same_star, read
+from core.alignment.driftlog.records import DriftLog, Floats, Leg, UnusableLog
+from core.alignment.driftlog.table import (
+    RUN,
+    Columns,
+    announces_separator,
+    check_readable,
+    find,
+    is_remark,
+    number,
+)
 from core.language import say
+
+# Reads a tracking run: a drift log with east offsets, in arcseconds or in pixels with a scale.
+#
+# Columns `east_px` and `north_px` may stand in place of `east_arcsec` and `north_arcsec`; the scale
+# comes from a line `# scale_arcsec_per_px: …` or from the person. North offsets may be missing.
 
 KeepGoing = Callable[[int], bool]
 SCALE_KEY = "scale_arcsec_per_px"
@@ -100,3 +109,93 @@ def _scaled(leg: Leg, scale: float, in_pixels: frozenset[str]) -> Leg:
         east_arcsec=None if east is None else scaled("east_arcsec", east),
         sigma_arcsec=None if sigma is None else scaled("sigma_arcsec", sigma),
     )
+
+
+# Whole lines out of bytes that come in pieces.
+
+
+class LineCutter:
+    """Lines end with a line feed, a carriage return, or both. `rest`: the line not yet ended."""
+
+    def __init__(self) -> None:
+        self.rest = b""
+        self._ended_by_return = False
+
+    def cut(self, piece: bytes) -> list[bytes]:
+        """The lines that the piece ends, without their ends."""
+        if not piece:
+            return []
+        if self._ended_by_return:
+            piece = piece.removeprefix(b"\n")  # of a pair that was torn apart
+        self._ended_by_return = piece.endswith(b"\r")
+        piece = piece.replace(b"\r\n", b"\n").replace(b"\r", b"\n")
+        *lines, self.rest = (self.rest + piece).split(b"\n")
+        return lines
+
+
+# A tracking run read line by line while another program still writes it.
+
+
+class LiveLog:
+    """Takes the lines of a run log in order. `scale_arcsec_per_px`: for offsets in pixels."""
+
+    def __init__(self, name: str, scale_arcsec_per_px: float | None = None) -> None:
+        self._name = name
+        self._scale = scale_arcsec_per_px
+        self._columns: Columns | None = None
+        self._reader: RowReader | None = None
+        self._first_rows: dict[str, Row] = {}  # of each leg, for its star
+        self.line_number = 0
+
+    def take(self, line: str) -> Row | None:
+        """The reading in a line, in arcseconds; None for a line that holds none.
+
+        Raises BadRow for a line to leave out, UnusableLog or ScaleNeeded when none can be used.
+        `line_number`, from 1, is then that of the line.
+        """
+        self.line_number += 1
+        text = line.strip("\r\n").removeprefix("\ufeff" if self.line_number == 1 else "")
+        if not text or text.isspace():
+            return None
+        check_readable(text)
+        if is_remark(text):
+            self._take_remark(text)
+            return None
+        if self._columns is None or self._reader is None:
+            self._take_names(text)
+            return None
+        fields = self._columns.fields(text)
+        if self._columns.are_repeated(fields):
+            return None
+        return self._in_arcsec(self._of_one_star(self._reader.row(fields)), self._columns)
+
+    def _take_remark(self, text: str) -> None:
+        if self._columns is not None:
+            self._columns.check_remark(text)
+        if self._scale is None:
+            self._scale = scale_in_remark(text)
+
+    def _of_one_star(self, row: Row) -> Row:
+        """With the star's place as its leg began, from which later lines may differ by rounding."""
+        first = self._first_rows.setdefault(row.label, row)
+        check_same_star(first, row)
+        return row._replace(ra_deg=first.ra_deg, dec_deg=first.dec_deg)
+
+    def _take_names(self, text: str) -> None:
+        if announces_separator(text):
+            return
+        try:
+            self._columns = find(text, self.line_number, RUN)
+        except UnusableLog as error:
+            raise UnusableLog(
+                say("{name} cannot be followed. {problem}", name=self._name, problem=error)
+            ) from None
+        self._reader = RowReader(self._columns)
+        if self._columns.in_pixels:
+            scale_of(self._scale, self._name)
+
+    def _in_arcsec(self, row: Row, columns: Columns) -> Row:
+        if not columns.in_pixels:
+            return row
+        scale = scale_of(self._scale, self._name)
+        return row._replace(**{name: getattr(row, name) * scale for name in columns.in_pixels})

@@ -7,11 +7,10 @@ from dataclasses import dataclass
 from enum import Enum
 
 from core.language import marked, say
-from core.tracking.exposure import Limit
+from core.tracking.exposure import Limit, SteadyDrift
 from core.tracking.guiding import GuidingCheck
 from core.tracking.pointing import Pointing
 from core.tracking.run import UnusableRun
-from core.tracking.smear import SteadyDrift
 from core.tracking.training import Training
 from core.tracking.vibration import Vibration
 

@@ -42,11 +42,15 @@ def check(arguments: Sequence[str]) -> int:
     python = str(environment.ensure(folder, needed, wheels))
     failed = failed_gates(python, around)
     if failed:
-        print(f"== {' and '.join(failed)} found faults (above): this check fails whatever the"
-              " tests say", flush=True)
+        print(
+            f"== {' and '.join(failed)} found faults (above): this check fails whatever the"
+            " tests say",
+            flush=True,
+        )
     print("== pytest", flush=True)
-    tests = subprocess.call([python, "-m", "pytest", *passed_on], cwd=environment.CHECKOUT,
-                            env=around)
+    tests = subprocess.call(
+        [python, "-m", "pytest", *passed_on], cwd=environment.CHECKOUT, env=around
+    )
     return tests or int(bool(failed))
 
 

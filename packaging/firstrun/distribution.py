@@ -14,8 +14,14 @@ INSTALLERS = {
     "fedora": "dnf install",
     "arch": "pacman -S --needed",
 }
-FAMILIES = {"debian": "debian", "ubuntu": "debian", "fedora": "fedora", "rhel": "fedora",
-            "centos": "fedora", "arch": "arch"}
+FAMILIES = {
+    "debian": "debian",
+    "ubuntu": "debian",
+    "fedora": "fedora",
+    "rhel": "fedora",
+    "centos": "fedora",
+    "arch": "arch",
+}
 # Renamed where the 64-bit time change was made (Debian 13, Ubuntu 24.04 and later).
 RENAMED_T64 = {"libglib2.0-0": "libglib2.0-0t64"}
 
@@ -34,8 +40,9 @@ def family(os_release: str) -> str | None:
     """The family named in the text of /etc/os-release; None when it is none of those known."""
     values = dict(line.split("=", 1) for line in os_release.splitlines() if "=" in line)
     names = [values.get("ID", ""), *values.get("ID_LIKE", "").strip("\"'").split()]
-    return next((FAMILIES[name] for name in (n.strip("\"'") for n in names) if name in FAMILIES),
-                None)
+    return next(
+        (FAMILIES[name] for name in (n.strip("\"'") for n in names) if name in FAMILIES), None
+    )
 
 
 def this_family() -> str | None:
@@ -53,8 +60,9 @@ def packages(needs: Iterable[Need], of_family: str) -> list[str]:
     return list(names)
 
 
-def command(needs: Iterable[Need], of_family: str | None,
-            is_root: bool | None = None) -> str | None:
+def command(
+    needs: Iterable[Need], of_family: str | None, is_root: bool | None = None
+) -> str | None:
     """The line to type, or None on a distribution whose package names are not known here."""
     if of_family is None:
         return None

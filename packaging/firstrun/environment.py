@@ -58,8 +58,10 @@ def stamped(folder: Path, requirements: Path) -> str:
 
 def records(requirements: Path) -> set[str]:
     """The folder names in which pip records each pinned package, in lower case."""
-    return {f"{name.replace('-', '_')}-{version}.dist-info".lower()
-            for name, version in pins(requirements)}
+    return {
+        f"{name.replace('-', '_')}-{version}.dist-info".lower()
+        for name, version in pins(requirements)
+    }
 
 
 def installed(folder: Path) -> set[str]:
@@ -111,13 +113,16 @@ def ensure(folder: Path, needed: list[Path], from_wheels: Path | None = None) ->
 def _claim(folder: Path) -> None:
     """Make the folder ours; refuse one that something else has filled."""
     if any(mark in str(folder) for mark in UNBEARABLE):
-        raise Trouble(f"The path {folder} holds one of the characters {' '.join(UNBEARABLE)} which"
-                      " Python or the window library cannot bear. Move the program to another"
-                      " folder, then start again.")
+        raise Trouble(
+            f"The path {folder} holds one of the characters {' '.join(UNBEARABLE)} which"
+            " Python or the window library cannot bear. Move the program to another"
+            " folder, then start again."
+        )
     folder.mkdir(parents=True, exist_ok=True)
     if any(folder.iterdir()) and not (folder / LOCK).exists():
-        raise Trouble(f"The folder {folder} was filled by something else. Move it away, then start"
-                      " again.")
+        raise Trouble(
+            f"The folder {folder} was filled by something else. Move it away, then start again."
+        )
 
 
 def _complete(folder: Path, requirements: Path, from_wheels: Path | None) -> None:
@@ -152,8 +157,9 @@ def begin_afresh(folder: Path) -> None:
         elif entry.name != LOCK:
             entry.unlink()
     base = getattr(sys, "_base_executable", None) or sys.executable
-    made = subprocess.run([base, "-m", "venv", str(folder)], capture_output=True, text=True,
-                          check=False)
+    made = subprocess.run(
+        [base, "-m", "venv", str(folder)], capture_output=True, text=True, check=False
+    )
     if made.returncode != 0:
         said = (made.stdout + made.stderr).strip().splitlines() or ["no reason given"]
         raise Trouble(f"Python could not make the virtual environment {folder}: {said[-1]}")

@@ -15,8 +15,8 @@ def take_wheels(arguments: Sequence[str]) -> tuple[Path | None, list[str]]:
     for index, argument in enumerate(rest):
         name, equals, value = argument.partition("=")
         if name == "--wheels":
-            following = rest[index + 1:index + 2] if not equals else [value]
-            del rest[index:index + (1 if equals else 2)]
+            following = rest[index + 1 : index + 2] if not equals else [value]
+            del rest[index : index + (1 if equals else 2)]
             return _folder(following[0] if following else ""), rest
     return None, rest
 
@@ -47,8 +47,11 @@ def in_words(job: Callable[[], int]) -> int:
     except Trouble as trouble:
         print(trouble, file=sys.stderr)
     except OSError as fault:
-        print(f"The start failed at {fault.filename or 'a file'}: {fault.strerror or fault}."
-              " Check free space and permissions there, then start again.", file=sys.stderr)
+        print(
+            f"The start failed at {fault.filename or 'a file'}: {fault.strerror or fault}."
+            " Check free space and permissions there, then start again.",
+            file=sys.stderr,
+        )
     except KeyboardInterrupt:
         print("\nStopped. The next start takes it up from here.", file=sys.stderr)
         return 130

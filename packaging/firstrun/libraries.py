@@ -36,8 +36,12 @@ X11 = (
     Need("libxcb-keysyms.so.1", "libxcb-keysyms1", "xcb-util-keysyms", "xcb-util-keysyms"),
     Need("libxcb-randr.so.0", "libxcb-randr0", "libxcb", "libxcb"),
     Need("libxcb-render.so.0", "libxcb-render0", "libxcb", "libxcb"),
-    Need("libxcb-render-util.so.0", "libxcb-render-util0", "xcb-util-renderutil",
-         "xcb-util-renderutil"),
+    Need(
+        "libxcb-render-util.so.0",
+        "libxcb-render-util0",
+        "xcb-util-renderutil",
+        "xcb-util-renderutil",
+    ),
     Need("libxcb-shape.so.0", "libxcb-shape0", "libxcb", "libxcb"),
     Need("libxcb-shm.so.0", "libxcb-shm0", "libxcb", "libxcb"),
     Need("libxcb-sync.so.1", "libxcb-sync1", "libxcb", "libxcb"),
@@ -67,7 +71,9 @@ def loads(soname: str) -> bool:
 def has_font(folders: Iterable[Path]) -> bool:
     return any(
         name.lower().endswith(FONT_ENDINGS)
-        for folder in folders for _, _, names in os.walk(folder) for name in names
+        for folder in folders
+        for _, _, names in os.walk(folder)
+        for name in names
     )
 
 
@@ -75,19 +81,27 @@ def font_folders(environment: Mapping[str, str]) -> list[Path]:
     shared = environment.get("XDG_DATA_DIRS") or "/usr/local/share:/usr/share"
     own = environment.get("XDG_DATA_HOME") or "~/.local/share"
     folders = [Path(part, "fonts") for part in (*shared.split(":"), "/usr/share", own)]
-    return [*(folder.expanduser() for folder in folders), Path("~/.fonts").expanduser(),
-            Path("/run/current-system/sw/share/X11/fonts")]
+    return [
+        *(folder.expanduser() for folder in folders),
+        Path("~/.fonts").expanduser(),
+        Path("/run/current-system/sw/share/X11/fonts"),
+    ]
 
 
-def missing(platforms: Sequence[str], environment: Mapping[str, str],
-            is_there: Callable[[str], bool] = loads) -> list[Need]:
+def missing(
+    platforms: Sequence[str],
+    environment: Mapping[str, str],
+    is_there: Callable[[str], bool] = loads,
+) -> list[Need]:
     """What must be installed before the first usable of these platform plugins can start.
 
     Several plugins may be named, tried in turn: one that has all it needs is enough, otherwise
     the one that lacks least is chosen.
     """
-    lacks = [[need for need in PER_PLATFORM.get(platform, ()) if not is_there(need.what)]
-             for platform in platforms]
+    lacks = [
+        [need for need in PER_PLATFORM.get(platform, ()) if not is_there(need.what)]
+        for platform in platforms
+    ]
     everywhere = [need for need in EVERY_PLATFORM if not is_there(need.what)]
     font = [] if has_font(font_folders(environment)) else [FONT]
     return everywhere + min(lacks, key=len, default=[]) + font

@@ -16,12 +16,19 @@ def venv_need() -> list[Need]:
     if all(importlib.util.find_spec(name) for name in ("venv", "ensurepip")):
         return []
     version = f"{sys.version_info.major}.{sys.version_info.minor}"
-    return [Need(f"the venv module of Python {version}", f"python{version}-venv",
-                 "python3-libs python3-pip", "python python-pip")]
+    return [
+        Need(
+            f"the venv module of Python {version}",
+            f"python{version}-venv",
+            "python3-libs python3-pip",
+            "python python-pip",
+        )
+    ]
 
 
-def of_system(environment: Mapping[str, str], with_venv: bool,
-              more: Callable[[], list[Need]] = list) -> list[Need]:
+def of_system(
+    environment: Mapping[str, str], with_venv: bool, more: Callable[[], list[Need]] = list
+) -> list[Need]:
     """What is missing; only Linux leaves anything to look for beside the venv module.
 
     `more` looks for what a purpose of its own needs.
@@ -35,21 +42,24 @@ def of_system(environment: Mapping[str, str], with_venv: bool,
 def sentence(needs: Sequence[Need], line: str | None) -> str:
     listed = ", ".join(need.what for need in needs)
     if line is None:
-        return (f"This system lacks: {listed}. Install them with its package manager, then start"
-                " again.")
+        return (
+            f"This system lacks: {listed}. Install them with its package manager, then start again."
+        )
     return f"This system lacks: {listed}. Install them with\n\n    {line}\n\nthen start again."
 
 
-def require(environment: Mapping[str, str], with_venv: bool,
-            more: Callable[[], list[Need]] = list) -> None:
+def require(
+    environment: Mapping[str, str], with_venv: bool, more: Callable[[], list[Need]] = list
+) -> None:
     """Raise Trouble naming everything missing at once, so that one command is enough."""
     needs = of_system(environment, with_venv, more)
     if needs:
         raise Trouble(sentence(needs, distribution.command(needs, distribution.this_family())))
 
 
-def install(environment: Mapping[str, str], with_venv: bool,
-            more: Callable[[], list[Need]] = list) -> None:
+def install(
+    environment: Mapping[str, str], with_venv: bool, more: Callable[[], list[Need]] = list
+) -> None:
     """As root on a Debian family system install what is missing; elsewhere as `require`."""
     needs = of_system(environment, with_venv, more)
     may = hasattr(os, "geteuid") and os.geteuid() == 0
@@ -60,7 +70,9 @@ def install(environment: Mapping[str, str], with_venv: bool,
     quiet = {**os.environ, "DEBIAN_FRONTEND": "noninteractive"}
     for step in (["update"], ["install", "-y", "--no-install-recommends", *names]):
         if subprocess.call(["apt-get", "-q", *step], env=quiet) != 0:
-            raise Trouble(f"apt-get {step[0]} failed (above). "
-                          + sentence(needs, distribution.command(needs, "debian")))
+            raise Trouble(
+                f"apt-get {step[0]} failed (above). "
+                + sentence(needs, distribution.command(needs, "debian"))
+            )
     importlib.invalidate_caches()
     return require(environment, with_venv, more)

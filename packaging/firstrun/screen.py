@@ -26,8 +26,9 @@ def platforms(environment: Mapping[str, str]) -> list[str]:
         return [part.split(":")[0] for part in named.split(";")]
     if not has_screen(environment):
         raise Trouble(NO_SCREEN)
-    is_wayland = (environment.get("WAYLAND_DISPLAY")
-                  or environment.get("XDG_SESSION_TYPE") == "wayland")
+    is_wayland = (
+        environment.get("WAYLAND_DISPLAY") or environment.get("XDG_SESSION_TYPE") == "wayland"
+    )
     return (["wayland"] if is_wayland else []) + (["xcb"] if environment.get("DISPLAY") else [])
 
 
@@ -64,8 +65,11 @@ def require(environment: Mapping[str, str]) -> None:
     """Raise Trouble when no screen among those to be tried accepts a connection."""
     if not sys.platform.startswith("linux") or any(map(answers, platforms(environment))):
         return
-    settings = [f"{name}={environment[name]}" for name in ("WAYLAND_DISPLAY", "DISPLAY")
-                if environment.get(name)]
+    settings = [
+        f"{name}={environment[name]}"
+        for name in ("WAYLAND_DISPLAY", "DISPLAY")
+        if environment.get(name)
+    ]
     raise Trouble(
         f"The screen does not answer ({', '.join(settings) or 'no screen is named'}): it is gone,"
         " or belongs to another person. Start Poleward as the person who is logged in at it."

@@ -41,8 +41,19 @@ def build(wheels: Path | None) -> Path:
     every_screen = {**os.environ, "QT_QPA_PLATFORM": "xcb"}  # its libraries are taken along
     needs.install(every_screen, with_venv=not whole, more=tools)
     python = environment.ensure(folder, pins, wheels)
-    command = [str(python), "-m", "PyInstaller", "--noconfirm", "--log-level", "WARN", "--distpath",
-               str(DIST), "--workpath", str(BUILD / "work"), str(SPEC)]
+    command = [
+        str(python),
+        "-m",
+        "PyInstaller",
+        "--noconfirm",
+        "--log-level",
+        "WARN",
+        "--distpath",
+        str(DIST),
+        "--workpath",
+        str(BUILD / "work"),
+        str(SPEC),
+    ]
     print("Building (some minutes)", flush=True)
     if subprocess.call(command, cwd=environment.CHECKOUT) != 0:
         raise Trouble("The frozen program could not be built: what PyInstaller says stands above.")

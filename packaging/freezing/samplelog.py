@@ -25,8 +25,9 @@ def sidereal_deg(utc: datetime) -> float:
     return (280.46062 + 360.98564737 * days + LONGITUDE_DEG) % 360.0
 
 
-def _leg(name: str, begin: datetime, hour_angle_deg: float, dec_deg: float,
-         arcsec_per_s: float) -> list[str]:
+def _leg(
+    name: str, begin: datetime, hour_angle_deg: float, dec_deg: float, arcsec_per_s: float
+) -> list[str]:
     middle = begin + timedelta(seconds=STEP_S * READINGS / 2)
     ra_deg = (sidereal_deg(middle) - hour_angle_deg) % 360.0
     lines = []
@@ -42,13 +43,15 @@ def text() -> str:
     """The log."""
     axis_arcsec = 60.0 * AZIMUTH_ERROR_ARCMIN * math.cos(math.radians(LATITUDE_DEG))
     later = BEGIN + timedelta(seconds=STEP_S * READINGS + 300)
-    return "\n".join([
-        f"# latitude_deg: {LATITUDE_DEG}",
-        f"# longitude_deg: {LONGITUDE_DEG}",
-        "# elevation_m: 520",
-        "# pressure_hpa: 0",
-        "leg,utc,ra_deg,dec_deg,north_arcsec",
-        *_leg("meridian", BEGIN, 0.0, 10.0, -axis_arcsec * TURN_RAD_PER_S),
-        *_leg("east", later, -90.0, 40.0, 0.0),
-        "",
-    ])
+    return "\n".join(
+        [
+            f"# latitude_deg: {LATITUDE_DEG}",
+            f"# longitude_deg: {LONGITUDE_DEG}",
+            "# elevation_m: 520",
+            "# pressure_hpa: 0",
+            "leg,utc,ra_deg,dec_deg,north_arcsec",
+            *_leg("meridian", BEGIN, 0.0, 10.0, -axis_arcsec * TURN_RAD_PER_S),
+            *_leg("east", later, -90.0, 40.0, 0.0),
+            "",
+        ]
+    )

@@ -44,13 +44,23 @@ def cut_off() -> list[str]:
 def run(command: Sequence[str], home: Path) -> str:
     """What the command prints. Raises Trouble unless it ends in time with exit code 0."""
     try:
-        ran = subprocess.run(command, env=surroundings(home, os.environ), cwd=home, text=True,
-                             capture_output=True, timeout=LONGEST_S, check=False, encoding="utf-8")
+        ran = subprocess.run(
+            command,
+            env=surroundings(home, os.environ),
+            cwd=home,
+            text=True,
+            capture_output=True,
+            timeout=LONGEST_S,
+            check=False,
+            encoding="utf-8",
+        )
     except subprocess.TimeoutExpired as late:
         raise Trouble(f"{' '.join(command)} did not end within {LONGEST_S:.0f} s.") from late
     if ran.returncode != 0:
-        raise Trouble(f"{' '.join(command)} ended with code {ran.returncode}:\n"
-                      f"{ran.stdout}{ran.stderr}{faults(home)}")
+        raise Trouble(
+            f"{' '.join(command)} ended with code {ran.returncode}:\n"
+            f"{ran.stdout}{ran.stderr}{faults(home)}"
+        )
     return ran.stdout
 
 
@@ -74,15 +84,19 @@ def judge_answer(printed: str) -> None:
     found = answer["azimuth_error_arcmin"], answer["altitude_error_arcmin"]
     wanted = samplelog.AZIMUTH_ERROR_ARCMIN, 0.0
     if any(abs(f - w) > WITHIN_ARCMIN for f, w in zip(found, wanted, strict=True)):
-        raise Trouble(f"The axis error of the sample log came out as {found}, not {wanted}"
-                      " (azimuth, altitude, arcminutes).")
+        raise Trouble(
+            f"The axis error of the sample log came out as {found}, not {wanted}"
+            " (azimuth, altitude, arcminutes)."
+        )
 
 
 def try_out(program: Path) -> int:
     """Start it twice, then let it compute; says what it saw. Raises Trouble."""
     alone = cut_off()
-    print(f"Trying {program} {'without a network' if alone else 'with the network there is'}",
-          flush=True)
+    print(
+        f"Trying {program} {'without a network' if alone else 'with the network there is'}",
+        flush=True,
+    )
     with tempfile.TemporaryDirectory(prefix="poleward-trial-", ignore_cleanup_errors=True) as empty:
         home = Path(empty)
         for which in ("first", "second"):

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from app import translation
-from core.sky import catalogue, deepsky
+from core.sky import catalogues
 
 OPEN, CLOSE = "⟦", "⟧"
 LETTERS = re.compile(r"[^\W\d_]{2,}")  # a letter alone is a key, a unit or a wind of the compass
@@ -69,9 +69,9 @@ class Allowed:
 
     def __init__(self, names: Iterable[str]) -> None:
         kept = [*NAMES, *names]
-        for star in catalogue.load().stars:
+        for star in catalogues.load_stars().stars:
             kept += [star.name, star.constellation]
-        for target in deepsky.load().objects:
+        for target in catalogues.load_deep_sky().objects:
             kept += [target.name, *target.other_names]
         self._words = {word for name in kept for word in LETTERS.findall(name)}
 

@@ -13,8 +13,7 @@ from PySide6.QtWidgets import QApplication
 from app.compose import DRIFT, MOUNT, POLE, SITE, TONIGHT, Program
 from app.faults import Faults
 from app.sources.source import Reading
-from core.mount.equipment import Mount, MountKind, Purpose
-from core.mount.inventory import EquipmentSet
+from core.mount.equipment import EquipmentSet, Mount, MountKind, Purpose
 from core.sky.site import Air, Site
 
 ROOT = Path(__file__).parents[2]

@@ -19,7 +19,7 @@ from app.pages.tonight.page import TonightPage
 from app.theme.theme import Theme
 from app.widgets.filepicker import log_dialog
 from app.window import Window
-from core.night.checkliststeps import Part
+from core.night.checklist import Part
 from core.sky.site import Air, Site
 from tests.core.night.recorded import whole_night
 

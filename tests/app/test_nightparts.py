@@ -4,8 +4,8 @@ from dataclasses import replace
 
 from app.nightparts import known_facts
 from app.session.equipment import Equipment
-from core.mount.exampleset import INVENTED_INVENTORY
-from core.night.checkliststeps import Fact
+from core.mount.examples import INVENTED_INVENTORY
+from core.night.checklist import Fact
 from tests.app.session.memory import Memory
 
 

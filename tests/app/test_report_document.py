@@ -7,9 +7,8 @@ from PySide6.QtCore import QByteArray, QUrl
 from PySide6.QtGui import QImage, QPainter, QTextDocument, QTextTable
 from PySide6.QtSvg import QSvgRenderer
 
-from core.night.reporthtml import html
+from core.night.report import html, sections
 from core.night.reportplot import HEIGHT_PX, WIDTH_PX
-from core.night.reportsections import sections
 from tests.core.night.recorded import whole_night
 
 NIGHT = whole_night()

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QApplication
 from app.compose import LOG, SITE, TONIGHT, Program
 from app.sources.source import Reading
 from app.storage.nights import NightLog
-from core.alignment.driftlog import read as read_drift_log
+from core.alignment.driftlog.reader import read as read_drift_log
 from core.sky.site import Air, Site
 
 NOW_S = 1_790_000_000.0

@@ -23,10 +23,9 @@ from app.session.errand import Errand
 from app.widgets.choice import Choice
 from app.widgets.sections import Sections
 from core import language
-from core.alignment.procedure import Stage
-from core.mount.exampleset import INVENTED_SET, invented_inventory
-from core.night import plantarget
-from core.sky import catalogue, deepsky
+from core.alignment.guide.procedure import Stage
+from core.mount.examples import INVENTED_SET, invented_inventory
+from core.sky import catalogues, targets
 from core.sky.site import Air, Site
 from tests.app.freshprogram import DUSK_S, fresh_program
 from tests.app.spokentexts import Allowed, Painted, bracketed, texts_of, unsaid
@@ -145,7 +144,7 @@ def _fill(looker: Looker) -> None:
     equipment.take(invented_inventory())
     equipment.use(INVENTED_SET.key)
     plan = looker.page(PLAN)
-    found = plantarget.search("M 31", catalogue.load(), deepsky.load(), DUSK_S)
+    found = targets.search("M 31", catalogues.load_stars(), catalogues.load_deep_sky(), DUSK_S)
     plan.bar().search().chosen.emit(found[0])
     looker.look("filled plan")
 

@@ -26,8 +26,8 @@ from app.pages.tonight.page import TonightPage
 from app.pages.tracking.page import TrackingPage
 from app.session.nightfiles import Form
 from app.widgets.key import Key
-from core.alignment.procedure import Stage
-from core.night.checkliststeps import Part
+from core.alignment.guide.procedure import Stage
+from core.night.checklist import Part
 from tests.app.freshprogram import fresh_program
 from tests.app.person import PATIENCE_MS, Person
 

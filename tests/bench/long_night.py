@@ -21,7 +21,7 @@ from app.session.session import Session
 from app.session.snapshot import Snapshot
 from app.sources.source import Reading
 from app.storage.nights import NightLog
-from core.sky.clock import local_sidereal_time_hours
+from core.sky.clocks import local_sidereal_time_hours
 from core.sky.site import Air, Site
 
 SITE, AIR = Site(47.0, -20.0, 300.0), Air(978.0)

@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from core.sky.catalogue import StarNow, load
+from core.sky.catalogues import StarNow, load_stars
 from core.sky.site import Air, Site
 from tests.truth import imagemotion
 from tests.truth.bolts import Bolt, BoltedMount, leaning
@@ -112,7 +112,7 @@ class Night:
 
     def up(self) -> list[StarNow]:
         """The program's own list of stars."""
-        return load().up_now(self.site, self.air, self.utc_s, 20.0, 400)
+        return load_stars().up_now(self.site, self.air, self.utc_s, 20.0, 400)
 
     def take(self, now: StarNow) -> None:
         """Have the star in the middle of the field; going to another one takes its time."""

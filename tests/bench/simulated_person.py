@@ -4,20 +4,28 @@ from __future__ import annotations
 
 import numpy as np
 
-from core.alignment.adjustment import Base, Turn, TurnAccuracy, known_after
-from core.alignment.axis.priors import USUAL
-from core.alignment.claim import Claim, claim
-from core.alignment.driftlog import Leg
-from core.alignment.expectation import Watching, direction_shown, flexure_arcmin
-from core.alignment.geometry import ARCMIN_PER_RAD, axis_north_end, observed_direction
-from core.alignment.judgement import Next, judge
-from core.alignment.knowledge import AxisKnowledge
-from core.alignment.solution import Solution, solve
-from core.alignment.starchoice import Choice, rank
-from core.alignment.steering import SEEN_TURN, TurnUnseen, seen_accuracy, turn_seen
-from core.sky.catalogue import StarNow, load
-from core.sky.place import hour_angle_and_declination
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.solution import Solution, solve
+from core.alignment.drift.geometry import axis_north_end, observed_direction
+from core.alignment.driftlog.records import Leg
+from core.alignment.guide.bolts import (
+    SEEN_TURN,
+    Base,
+    Turn,
+    TurnAccuracy,
+    TurnUnseen,
+    known_after,
+    seen_accuracy,
+    turn_seen,
+)
+from core.alignment.guide.goal import Claim, claim
+from core.alignment.guide.judgement import Next, judge
+from core.alignment.guide.nextstar import Choice, Watching, direction_shown, flexure_arcmin, rank
+from core.alignment.priors import USUAL
+from core.sky.catalogues import StarNow, load_stars
+from core.sky.places import hour_angle_and_declination
 from core.sky.refraction import Refraction
+from core.units import ARCMIN_PER_RAD
 from tests.bench.simulated_nights import (
     BOTH_BOLTS_S,
     LONGEST_MIN,
@@ -107,7 +115,7 @@ def _watch(
 def _leg(night: Night, minutes: float, with_east: bool) -> Leg:
     """All readings one could take of the star in view from now on."""
     utc_s, offsets = night.readings(night.utc_s, night.utc_s + minutes * 60.0)
-    place = load().at_epoch(night.view.now.star, night.utc_s)
+    place = load_stars().at_epoch(night.view.now.star, night.utc_s)
     east = offsets[:, 0] if with_east else None
     return Leg(f"{night.watched_min:.2f}", *place, utc_s, offsets[:, 1], east)
 
@@ -217,7 +225,7 @@ def _star_and_axis(
 ) -> tuple[np.ndarray, np.ndarray]:
     """Where the program believes the star and the north end of the axis to be, before a turn."""
     latitude = float(np.deg2rad(night.site.latitude_deg))
-    ra_deg, dec_deg = load().at_epoch(now.star, begun_s)
+    ra_deg, dec_deg = load_stars().at_epoch(now.star, begun_s)
     place = hour_angle_and_declination(ra_deg, dec_deg, night.site, np.array([begun_s]))
     star = observed_direction(*place, latitude, Refraction.of(night.air))[0]
     azimuth, altitude = known.sky_arcmin / ARCMIN_PER_RAD

@@ -8,16 +8,10 @@ import time
 import numpy as np
 import pytest
 
-from core.alignment.budget import (
-    Alignment,
-    Optics,
-    Target,
-    Task,
-    Vantage,
-    judge,
-    sky_map,
-    tolerance,
-)
+from core.imaging.skymap import sky_map
+from core.imaging.task import Optics, Target, Task, Vantage
+from core.imaging.tolerance import Alignment, tolerance
+from core.imaging.verdict import judge
 from core.sky.site import Air, Site
 
 pytestmark = pytest.mark.bench

@@ -10,7 +10,9 @@ from datetime import datetime
 import numpy as np
 import pytest
 
-from core.alignment.driftlog import Header, Leg, read, write
+from core.alignment.driftlog.files import write
+from core.alignment.driftlog.reader import read
+from core.alignment.driftlog.records import Header, Leg
 
 MOST_TIMES_SLOWER = 5.0
 READINGS = 10_000

@@ -37,7 +37,7 @@ def best(work):
 """
 
 OURS = """
-from core.sky.observed import ObservedSky
+from core.sky.places import ObservedSky
 def ours(): ObservedSky.at(site, air, utc_s).horizontal_deg(table)
 print(seconds(ours), best(ours))
 """
@@ -82,14 +82,13 @@ def test_whole_table_against_astropy() -> None:
 
 def test_a_tick_of_the_pole_page_is_short() -> None:
     """What a dial needs each second, against one pass over the bright-star table."""
-    from core.sky import catalogue, clock
-    from core.sky.observed import ObservedSky
-    from core.sky.pole import pole_star
-    from core.sky.polefield import pole_field
+    from core.sky import catalogues, clocks
+    from core.sky.places import ObservedSky
+    from core.sky.pole import pole_field, pole_star
     from core.sky.site import Air, Site
 
-    site, air, utc_s = Site(48.0, 11.0), Air(950.0), clock.parse_utc("2026-11-24T20:00Z")
-    table = catalogue.load().astrometry
+    site, air, utc_s = Site(48.0, 11.0), Air(950.0), clocks.parse_utc("2026-11-24T20:00Z")
+    table = catalogues.load_stars().astrometry
 
     def tick() -> None:
         pole_star(site, air, utc_s)

@@ -16,7 +16,7 @@ from astropy.coordinates import AltAz, EarthLocation, HADec
 from astropy.time import Time
 from astropy.utils import iers
 
-from core.mount.rotation import rate_deg_per_hour, turning
+from core.imaging.rotation import rate_deg_per_hour, turning
 from core.sky.site import Air
 
 pytestmark = pytest.mark.bench

@@ -10,7 +10,7 @@ from PySide6.QtGui import QPixmap
 from app.theme.theme import Theme
 from app.widgets.driftplot import DriftPlot
 from app.widgets.driftseries import series
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 
 ROUNDS = 15
 FRAME_MS = 16.0

@@ -9,9 +9,9 @@ import time
 import numpy as np
 import pytest
 
-from core.alignment.driftlog import Leg
-from core.alignment.noise import NoiseGrid
-from core.alignment.solution import solve
+from core.alignment.axis.solution import solve
+from core.alignment.drift.noise import NoiseGrid
+from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
 
 pytestmark = pytest.mark.bench

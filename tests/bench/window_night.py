@@ -124,7 +124,7 @@ class WindowNight:
         self._fed += 1
 
     def _star(self, utc_s: float) -> tuple[float, float]:
-        from core.sky.clock import local_sidereal_time_hours
+        from core.sky.clocks import local_sidereal_time_hours
 
         turned = (0.0, -70.0)[self._fed // self._per_leg % 2]
         return (15.0 * float(local_sidereal_time_hours(utc_s, SITE)) - turned) % 360.0, 15.0

@@ -24,8 +24,8 @@ from app.__main__ import SWITCH_INTERVAL_S
 from app.compose import DRIFT, PLAN, ROTATION, SITE, Program
 from app.pages.drift.page import DriftPage
 from app.pages.eveningpage import EveningPage
-from core.night.plantarget import Target
 from core.sky.site import Air, Site
+from core.sky.targets import Target
 from tests.bench.stretch import spent_ms
 
 SETTLE_MS = 400

@@ -12,7 +12,8 @@ import numpy as np
 import pytest
 
 from core.__main__ import main
-from core.alignment.driftlog import Header, Leg, write
+from core.alignment.driftlog.files import write
+from core.alignment.driftlog.records import Header, Leg
 from core.sky.site import Site
 from tests.truth.night import Night, random_night, wandering
 

@@ -7,7 +7,7 @@ import json
 import pytest
 
 from core.__main__ import main
-from core.sky.clock import parse_utc
+from core.sky.clocks import parse_utc
 
 NOW = parse_utc("2026-11-24T20:00Z")
 # The names other programs rely on.

@@ -21,8 +21,8 @@ from app.session.guide.turn import How
 from app.session.session import Session
 from app.sources.source import Reading
 from app.storage.nights import NightLog
-from core.alignment.adjustment import Turn
-from core.alignment.procedure import Stage
+from core.alignment.guide.bolts import Turn
+from core.alignment.guide.procedure import Stage
 from core.sky.site import Air, Site
 from tests.app.session.scripted import counting_answer
 

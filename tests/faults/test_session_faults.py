@@ -12,7 +12,7 @@ from pytestqt.qtbot import QtBot
 from app.session.question import Answer, Question, work_out
 from app.session.session import Session
 from app.sources.source import Reading
-from core.alignment.solution import UnusableLegs
+from core.alignment.drift.prepared import UnusableLegs
 from core.sky.site import Site
 from tests.app.session.scripted import ScriptedLog, counting_answer
 
@@ -143,7 +143,7 @@ def test_unusable_legs_are_explained_in_their_own_sentence(
     def solve(*_: object, **__: object) -> None:
         raise UnusableLegs("Leg “1 Vega” lies below the horizon: check the time.")
 
-    monkeypatch.setattr("core.alignment.solution.solve", solve)
+    monkeypatch.setattr("core.alignment.axis.solution.solve", solve)
     session = watching(work_out)
     with qtbot.waitSignal(session.changed, check_params_cb=lambda s: s.problem is not None) as got:
         read(session, 30)

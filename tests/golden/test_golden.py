@@ -31,7 +31,7 @@ from app.session.nightfiles import Form, NightFiles  # noqa: E402
 from app.session.tonight import Tonight  # noqa: E402
 from app.storage.nights import NightLog  # noqa: E402
 from core.__main__ import main  # noqa: E402
-from core.night.reportwords import when  # noqa: E402
+from core.night.words import when  # noqa: E402
 
 NOW_UTC_S = 1_795_554_000.0  # an hour after the first reading
 NUMBER = re.compile(r"(?<![\w.])[+−-]?\d+(?:\.\d+)?(?:e[+-]?\d+)?")

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from core.sky import catalogue, clock
-from core.sky.catalogue import Star
+from core.sky import catalogues, clocks
+from core.sky.catalogues import Star
 from core.sky.site import Site
 
 DIURNAL_ABERRATION_RAD = np.radians(0.3192 / 3600.0)  # at the equator
@@ -23,8 +23,8 @@ class Case:
 def cases(count: int, last_year: int, seed: int = 20261124) -> list[Case]:
     """Stars of the table from bright to faint, dates from 1990 on, sites from pole to pole."""
     random = np.random.default_rng(seed)
-    stars = catalogue.load().stars
-    first_s, last_s = clock.parse_utc("1990-01-01T00Z"), clock.parse_utc(f"{last_year}-12-31T00Z")
+    stars = catalogues.load_stars().stars
+    first_s, last_s = clocks.parse_utc("1990-01-01T00Z"), clocks.parse_utc(f"{last_year}-12-31T00Z")
     chosen = random.choice(len(stars), count, replace=False)
     latitudes = np.degrees(np.arcsin(random.uniform(-0.999, 0.999, count)))
     longitudes = random.uniform(-180.0, 180.0, count)

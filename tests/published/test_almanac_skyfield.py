@@ -16,10 +16,10 @@ import skyfield_data
 from skyfield import almanac as skyfield_almanac
 from skyfield.api import load, load_file, wgs84
 
-from core.sky import clock
+from core.sky import clocks
 from core.sky.almanac import Light, light_course, visits
 from core.sky.bodies import Body, course
-from core.sky.earthrotation import bundled, tai_minus_utc_s
+from core.sky.clocks import bundled, tai_minus_utc_s
 from core.sky.site import Site
 
 PLACE_ARCSEC = 0.4  # a planet's light bent by Saturn or Jupiter is left out; 0.09″ else
@@ -41,20 +41,20 @@ def kernel() -> Iterator[object]:
 
 def skyfield_time(utc_s):
     """With our UT1, so that only the places are compared."""
-    time = TIMESCALE.tt_jd(*clock.julian_dates_tt(utc_s))
-    ahead_s = tai_minus_utc_s(utc_s) + clock.TT_MINUS_TAI_S
+    time = TIMESCALE.tt_jd(*clocks.julian_dates_tt(utc_s))
+    ahead_s = tai_minus_utc_s(utc_s) + clocks.TT_MINUS_TAI_S
     time.delta_t = ahead_s - bundled().ut1_minus_utc_s(utc_s)
     return time
 
 
 def unix_s(times) -> np.ndarray:
     """Unix time of skyfield's times; no leap second falls within a search."""
-    utc_s = (times.tt - clock.UNIX_EPOCH_JD) * 86400.0
-    return utc_s - tai_minus_utc_s(utc_s) - clock.TT_MINUS_TAI_S
+    utc_s = (times.tt - clocks.UNIX_EPOCH_JD) * 86400.0
+    return utc_s - tai_minus_utc_s(utc_s) - clocks.TT_MINUS_TAI_S
 
 
 def allowed_s(utc: str) -> float:
-    return EVENT_S if bundled().loss_sentence(clock.parse_utc(utc)) is None else EVENT_BEYOND_S
+    return EVENT_S if bundled().loss_sentence(clocks.parse_utc(utc)) is None else EVENT_BEYOND_S
 
 
 def target(kernel, body: Body):
@@ -68,7 +68,7 @@ def place(kernel, site: Site):
 @pytest.mark.parametrize("body", Body)
 @pytest.mark.parametrize("utc", DATES)
 def test_places(kernel, body: Body, utc: str) -> None:
-    utc_s = clock.parse_utc(utc) + np.arange(0.0, 40 * 86400.0, 21001.0)
+    utc_s = clocks.parse_utc(utc) + np.arange(0.0, 40 * 86400.0, 21001.0)
     site = SITES[1]
     seen = place(kernel, site).at(skyfield_time(utc_s)).observe(target(kernel, body)).apparent()
     altitude, azimuth, distance = seen.altaz()
@@ -88,7 +88,7 @@ def test_places(kernel, body: Body, utc: str) -> None:
 @pytest.mark.parametrize("utc", DATES)
 def test_rise_transit_set(kernel, site: Site, utc: str) -> None:
     """skyfield.almanac.find_risings, find_settings, find_transits over two days."""
-    start_s = clock.parse_utc(utc)
+    start_s = clocks.parse_utc(utc)
     begin, end = skyfield_time(start_s), skyfield_time(start_s + 2 * 86400.0)
     for body in (Body.SUN, Body.MOON):
         ours = visits(body, site, start_s, hours=48.0)
@@ -113,7 +113,7 @@ def test_rise_transit_set(kernel, site: Site, utc: str) -> None:
 @pytest.mark.parametrize("utc", DATES)
 def test_twilights(kernel, site: Site, utc: str) -> None:
     """skyfield.almanac.dark_twilight_day."""
-    start_s = clock.parse_utc(utc)
+    start_s = clocks.parse_utc(utc)
     changes, states = skyfield_almanac.find_discrete(
         skyfield_time(start_s), skyfield_time(start_s + 86400.0),
         skyfield_almanac.dark_twilight_day(
@@ -134,7 +134,7 @@ def test_twilights(kernel, site: Site, utc: str) -> None:
 def test_days_of_an_hour_near_the_polar_circle(kernel, latitude_deg: float, utc: str) -> None:
     """Where the Sun only just rises or sets; by skyfield.almanac.sunrise_sunset."""
     site = Site(latitude_deg, 20.0)
-    start_s = clock.parse_utc(utc)
+    start_s = clocks.parse_utc(utc)
     times, states = skyfield_almanac.find_discrete(
         skyfield_time(start_s), skyfield_time(start_s + 5 * 86400.0),
         skyfield_almanac.sunrise_sunset(kernel, wgs84.latlon(latitude_deg, 20.0)),
@@ -148,9 +148,9 @@ def test_days_of_an_hour_near_the_polar_circle(kernel, latitude_deg: float, utc:
 
 def test_sunrise_of_the_naval_observatory() -> None:
     """USNO: Bluffton, Ohio, 2018-09-12, sunrise 11:13 and sunset 23:50 UT, whole minutes."""
-    day = visits(Body.SUN, Site(40.8939, -83.8917), clock.parse_utc("2018-09-12T04:00Z"))
-    assert day.rises[0].utc_s == pytest.approx(clock.parse_utc("2018-09-12T11:13Z"), abs=30.0)
-    assert day.sets[0].utc_s == pytest.approx(clock.parse_utc("2018-09-12T23:50Z"), abs=30.0)
+    day = visits(Body.SUN, Site(40.8939, -83.8917), clocks.parse_utc("2018-09-12T04:00Z"))
+    assert day.rises[0].utc_s == pytest.approx(clocks.parse_utc("2018-09-12T11:13Z"), abs=30.0)
+    assert day.sets[0].utc_s == pytest.approx(clocks.parse_utc("2018-09-12T23:50Z"), abs=30.0)
     assert day.rises[0].azimuth_deg < 180.0 < day.sets[0].azimuth_deg
 
 
@@ -163,10 +163,10 @@ def test_series_for_years_beyond_keep_what_they_promise(
     body: Body, arcsec: float, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """The stand-ins for the years outside DE421, where DE421 can still judge them."""
-    utc_s = clock.parse_utc("2000-01-01T00Z") + np.arange(0.0, 53 * 365.25 * 86400.0, 7.3e6)
+    utc_s = clocks.parse_utc("2000-01-01T00Z") + np.arange(0.0, 53 * 365.25 * 86400.0, 7.3e6)
     site = Site(40.0, 0.0)
     good = course(body, site, utc_s)
-    monkeypatch.setattr("core.sky.ephemeris.is_covered", lambda _: False)
+    monkeypatch.setattr("core.sky.bodies.is_covered", lambda _: False)
     rough = course(body, site, utc_s)
     apart = erfa.seps(
         *np.radians([good.azimuth_deg, good.true_altitude_deg]),

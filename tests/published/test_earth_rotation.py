@@ -7,8 +7,8 @@ import numpy as np
 import pytest
 from astropy.utils import iers
 
-from core.sky.clock import parse_utc
-from core.sky.earthrotation import SECONDS_PER_DAY, UNIX_EPOCH_MJD, bundled, tai_minus_utc_s
+from core.sky.clocks import UNIX_EPOCH_MJD, bundled, parse_utc, tai_minus_utc_s
+from core.units import SECONDS_PER_DAY
 
 # Bulletin A, which we read, against Bulletin B, which astropy prefers where there is one.
 BULLETINS_APART_S = 0.007  # in the 1970s

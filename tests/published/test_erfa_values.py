@@ -9,8 +9,9 @@ from __future__ import annotations
 import erfa
 import pytest
 
-from core.sky import clock
-from core.sky.earthrotation import SECONDS_PER_DAY, UNIX_EPOCH_MJD
+from core.sky import clocks
+from core.sky.clocks import UNIX_EPOCH_MJD
+from core.units import SECONDS_PER_DAY
 
 SAME_NUMBER = 1e-12
 
@@ -18,7 +19,7 @@ SAME_NUMBER = 1e-12
 def test_earth_rotation_angle() -> None:
     """t_era00: UT1 MJD 54388.0."""
     utc_s = (54388.0 - UNIX_EPOCH_MJD) * SECONDS_PER_DAY
-    angle = clock.earth_rotation_angle_rad(utc_s, 0.0)
+    angle = clocks.earth_rotation_angle_rad(utc_s, 0.0)
     assert angle == pytest.approx(0.4022837240028158102, abs=SAME_NUMBER)
 
 

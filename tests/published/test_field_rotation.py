@@ -14,8 +14,9 @@ import erfa
 import numpy as np
 import pytest
 
-from core.mount.rotation import SIDEREAL_DEG_PER_HOUR, rate_deg_per_hour, turning
-from core.mount.rotationzenith import blind_zone
+from core.imaging.rotation import rate_deg_per_hour, turning
+from core.imaging.rotationdrive import blind_zone
+from core.units import SIDEREAL_DEG_PER_HOUR
 
 SAME_NUMBER = 1e-12
 PRINTED_ARCSEC_PER_S = 0.002

@@ -4,9 +4,8 @@ import numpy as np
 import pytest
 from astropy.timeseries import LombScargle
 
-from core.tracking.gls import candidates, whitened_gram
-from core.tracking.spectrum import likeliest_period_s, spectrum
-from core.tracking.waves import harmonics, wave_columns
+from core.tracking.wormfit import candidates, harmonics, wave_columns, whitened_gram
+from core.tracking.wormperiod import likeliest_period_s, spectrum
 
 
 def irregular(rng, number=400, length=6000.0):

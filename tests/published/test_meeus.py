@@ -7,9 +7,9 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
-from core.sky import catalogue, clock, place
-from core.sky.catalogue import Star
-from core.sky.earthrotation import bundled, tai_minus_utc_s
+from core.sky import catalogues, clocks, places
+from core.sky.catalogues import Star
+from core.sky.clocks import bundled, tai_minus_utc_s
 from core.sky.site import Air, Site
 
 NO_AIR = Air(0.0)
@@ -22,30 +22,30 @@ def hours(degrees_or_hours: int, minutes: int, seconds: float) -> float:
 
 
 def utc_of_ut1(text: str) -> float:
-    ut1_s = clock.parse_utc(text)
+    ut1_s = clocks.parse_utc(text)
     return float(ut1_s - bundled().ut1_minus_utc_s(ut1_s))
 
 
 def universal_dates(text: str) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     utc_s = utc_of_ut1(text)
-    return clock.julian_dates_ut1(utc_s, bundled().ut1_minus_utc_s(utc_s))
+    return clocks.julian_dates_ut1(utc_s, bundled().ut1_minus_utc_s(utc_s))
 
 
 def utc_of_tt(text: str) -> float:
-    tt_s = clock.parse_utc(text)
-    return float(tt_s - tai_minus_utc_s(tt_s) - clock.TT_MINUS_TAI_S)
+    tt_s = clocks.parse_utc(text)
+    return float(tt_s - tai_minus_utc_s(tt_s) - clocks.TT_MINUS_TAI_S)
 
 
 def by_true_equinox_deg(ra_deg: float, dec_deg: float, utc_s: float) -> tuple[float, float]:
     """Apparent place by the true equinox of date, which Meeus counts right ascension from."""
-    ra_rad, dec_rad = place.apparent_place_rad(ra_deg, dec_deg, utc_s)
-    origins_rad = erfa.eo06a(*clock.julian_dates_tt(utc_s))
+    ra_rad, dec_rad = places.apparent_place_rad(ra_deg, dec_deg, utc_s)
+    origins_rad = erfa.eo06a(*clocks.julian_dates_tt(utc_s))
     return float(np.degrees(erfa.anp(ra_rad - origins_rad))), float(np.degrees(dec_rad))
 
 
 def by_the_models_of_1980_deg(ra_deg: float, dec_deg: float, utc_s: float) -> tuple[float, float]:
     """The same place with precession IAU 1976 and nutation IAU 1980 in place of ours."""
-    tt = clock.julian_dates_tt(utc_s)
+    tt = clocks.julian_dates_tt(utc_s)
     ours = erfa.s2c(*np.radians(by_true_equinox_deg(ra_deg, dec_deg, utc_s)))
     ra_rad, dec_rad = erfa.c2s(erfa.pnm80(*tt) @ erfa.pnm06a(*tt).T @ ours)
     return float(np.degrees(erfa.anp(ra_rad))), float(np.degrees(dec_rad))
@@ -74,8 +74,8 @@ def test_sidereal_time_by_the_definition_of_1982(
 def test_sidereal_time(ut: str, mean_hours: float, apparent_hours: float | None) -> None:
     """Ours, by IAU 2006/2000A: the correction of precession makes it 3.3 ms later in 1987."""
     utc_s = utc_of_ut1(ut)
-    apparent = clock.local_sidereal_time_hours(utc_s, GREENWICH)
-    equinoxes = np.degrees(erfa.ee06a(*clock.julian_dates_tt(utc_s))) / 15.0
+    apparent = clocks.local_sidereal_time_hours(utc_s, GREENWICH)
+    equinoxes = np.degrees(erfa.ee06a(*clocks.julian_dates_tt(utc_s))) / 15.0
     assert apparent - equinoxes == pytest.approx(mean_hours, abs=4.0 * MILLISECOND_HOURS)
     if apparent_hours is not None:
         assert apparent == pytest.approx(apparent_hours, abs=4.0 * MILLISECOND_HOURS)
@@ -92,8 +92,8 @@ def test_precession_of_polaris_to_2050() -> None:
         pm_dec_mas_yr=-15.2, parallax_mas=0.0, magnitude=2.0, constellation="Ursa Minor",
     )  # fmt: skip
     utc_s = utc_of_tt("2050-01-01T00:00:00Z")
-    moved = np.radians(catalogue.load().at_epoch(star, utc_s))
-    matrix = erfa.pmat06(*clock.julian_dates_tt(utc_s))
+    moved = np.radians(catalogues.load_stars().at_epoch(star, utc_s))
+    matrix = erfa.pmat06(*clocks.julian_dates_tt(utc_s))
     ra, dec = erfa.c2s(matrix @ erfa.s2c(*moved))
     separation = erfa.seps(
         ra, dec, np.radians(15.0 * hours(3, 48, 16.43)), np.radians(hours(89, 27, 15.38))
@@ -112,7 +112,7 @@ def test_apparent_place_of_theta_persei() -> None:
         pm_dec_mas_yr=-89.5, parallax_mas=0.0, magnitude=4.1, constellation="Perseus",
     )  # fmt: skip
     utc_s = utc_of_tt("2028-11-13T04:33:36Z")
-    moved = catalogue.load().at_epoch(star, utc_s)
+    moved = catalogues.load_stars().at_epoch(star, utc_s)
     expected_ra, expected_dec = 15.0 * hours(2, 46, 14.390), hours(49, 21, 7.45)
     ra_deg, dec_deg = by_the_models_of_1980_deg(*moved, utc_s)
     assert ra_deg == pytest.approx(expected_ra, abs=15.0 * 0.005 / 3600.0)
@@ -129,9 +129,9 @@ def test_horizontal_coordinates() -> None:
     """
     site = Site(hours(38, 55, 17.0), -hours(77, 3, 56.0))
     utc_s = utc_of_ut1("1987-04-10T19:21:00Z")
-    tt = clock.julian_dates_tt(utc_s)
+    tt = clocks.julian_dates_tt(utc_s)
     ra_cio = np.radians(15.0 * hours(23, 9, 16.641)) + erfa.eo06a(*tt)
     ra, dec, _ = erfa.atic13(ra_cio, -np.radians(hours(6, 43, 11.61)), *tt)
-    azimuth, altitude = place.horizontal_deg(np.degrees(ra), np.degrees(dec), site, NO_AIR, utc_s)
+    azimuth, altitude = places.horizontal_deg(np.degrees(ra), np.degrees(dec), site, NO_AIR, utc_s)
     assert azimuth == pytest.approx(248.034, abs=0.001)
     assert altitude == pytest.approx(15.125, abs=0.001)

@@ -3,13 +3,9 @@
 import numpy as np
 import pytest
 
-from core.alignment.geometry import (
-    ARCMIN_PER_RAD,
-    ARCSEC_PER_RAD,
-    SIDEREAL_RATE_RAD_PER_S,
-    offsets_arcsec,
-)
+from core.alignment.drift.geometry import offsets_arcsec
 from core.sky.refraction import Refraction
+from core.units import ARCMIN_PER_RAD, ARCSEC_PER_RAD, SIDEREAL_RATE_RAD_PER_S
 
 NO_AIR = Refraction(0.0, 0.0)
 TANGENT_AIR = Refraction(58.3 / ARCSEC_PER_RAD, 0.0)

@@ -15,12 +15,12 @@ import skyfield_data
 from skyfield import almanac
 from skyfield.api import Loader, Star, wgs84
 
-from core.night.plancurve import curve, passes
-from core.night.plannight import moon_lit, night_of
-from core.night.plantarget import Target
+from core.night.darkness import moon_lit, night_of
+from core.night.plan import curve, passes
 from core.sky.almanac import Light
-from core.sky.clock import parse_utc
+from core.sky.clocks import parse_utc
 from core.sky.site import Air, Site
+from core.sky.targets import Target
 
 BEGIN_S = parse_utc("2026-11-24T18:00Z")
 SPAN = BEGIN_S, BEGIN_S + 36.0 * 3600.0

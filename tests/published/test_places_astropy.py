@@ -15,7 +15,7 @@ from astropy.coordinates import AltAz, Distance, EarthLocation, SkyCoord
 from astropy.time import Time
 from astropy.utils import iers
 
-from core.sky import catalogue, clock, place
+from core.sky import catalogues, clocks, places
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air
 from tests.published.randomsky import Case, apart_arcsec, carried_by_the_ground, cases, direction
@@ -41,7 +41,7 @@ def astropy_direction(case: Case, air: Air) -> np.ndarray:
         radial_velocity=0.0 * u.km / u.s, obstime=Time("J2000.0", scale="tt"),
     )  # fmt: skip
     # As text: astropy's format "unix" stretches the seconds of a day with a leap second.
-    time = Time(clock.format_utc(case.utc_s).rstrip("Z"), scale="utc")
+    time = Time(clocks.format_utc(case.utc_s).rstrip("Z"), scale="utc")
     site = EarthLocation.from_geodetic(
         case.site.longitude_deg, case.site.latitude_deg, case.site.elevation_m
     )
@@ -55,8 +55,8 @@ def astropy_direction(case: Case, air: Air) -> np.ndarray:
 
 
 def our_direction(case: Case, air: Air) -> np.ndarray:
-    moved = catalogue.load().at_epoch(case.star, case.utc_s)
-    azimuth, altitude = place.horizontal_deg(*moved, case.site, air, case.utc_s)
+    moved = catalogues.load_stars().at_epoch(case.star, case.utc_s)
+    azimuth, altitude = places.horizontal_deg(*moved, case.site, air, case.utc_s)
     return direction(np.radians(azimuth), np.radians(altitude))
 
 

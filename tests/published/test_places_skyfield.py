@@ -13,8 +13,8 @@ import pytest
 from skyfield.api import Star as SkyfieldStar
 from skyfield.api import load, load_file, wgs84
 
-from core.sky import catalogue, clock, place
-from core.sky.earthrotation import bundled, tai_minus_utc_s
+from core.sky import catalogues, clocks, places
+from core.sky.clocks import bundled, tai_minus_utc_s
 from core.sky.site import Air
 from tests.published.randomsky import Case, apart_arcsec, carried_by_the_ground, cases, direction
 
@@ -32,8 +32,8 @@ def earth():
 
 
 def skyfield_direction(earth, timescale, case: Case) -> np.ndarray:
-    tt_minus_utc_s = float(tai_minus_utc_s(case.utc_s)) + clock.TT_MINUS_TAI_S
-    day, fraction = clock.julian_dates_tt(case.utc_s)
+    tt_minus_utc_s = float(tai_minus_utc_s(case.utc_s)) + clocks.TT_MINUS_TAI_S
+    day, fraction = clocks.julian_dates_tt(case.utc_s)
     time = timescale.tt_jd(float(day), float(fraction))
     time.delta_t = tt_minus_utc_s - float(bundled().ut1_minus_utc_s(case.utc_s))
     star = SkyfieldStar(
@@ -47,8 +47,8 @@ def skyfield_direction(earth, timescale, case: Case) -> np.ndarray:
 
 
 def our_direction(case: Case) -> np.ndarray:
-    moved = catalogue.load().at_epoch(case.star, case.utc_s)
-    azimuth, altitude = place.horizontal_deg(*moved, case.site, NO_AIR, case.utc_s)
+    moved = catalogues.load_stars().at_epoch(case.star, case.utc_s)
+    azimuth, altitude = places.horizontal_deg(*moved, case.site, NO_AIR, case.utc_s)
     return direction(np.radians(azimuth), np.radians(altitude))
 
 

@@ -13,12 +13,13 @@ import skyfield_data
 from skyfield.api import Star as SkyfieldStar
 from skyfield.api import load, load_file
 
-from core.sky import catalogue, clock, polefield
-from core.sky.earthrotation import SECONDS_PER_DAY, bundled, tai_minus_utc_s
-from core.sky.observed import ObservedSky
+from core.sky import catalogues, clocks, pole
+from core.sky.clocks import bundled, tai_minus_utc_s
+from core.sky.places import ObservedSky
 from core.sky.pole import elevated_pole, pole_star
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air, Site
+from core.units import SECONDS_PER_DAY
 from tests.truth.raytrace import RayTrace
 
 APPARENT_ARCSEC = 0.05
@@ -29,8 +30,8 @@ NO_AIR = Air(0.0)
 
 
 def utc_of_tt(julian_date: float) -> float:
-    tt_s = (julian_date - clock.UNIX_EPOCH_JD) * SECONDS_PER_DAY
-    return float(tt_s - tai_minus_utc_s(tt_s) - clock.TT_MINUS_TAI_S)
+    tt_s = (julian_date - clocks.UNIX_EPOCH_JD) * SECONDS_PER_DAY
+    return float(tt_s - tai_minus_utc_s(tt_s) - clocks.TT_MINUS_TAI_S)
 
 
 def apart_arcsec(*degrees: float) -> float:
@@ -62,7 +63,7 @@ BY_NOVAS = [
 def test_both_pole_stars_as_novas(
     latitude_deg: float, utc: str, ra_hours: float, dec_deg: float
 ) -> None:
-    found = pole_star(Site(latitude_deg, 0.0), NO_AIR, clock.parse_utc(utc))
+    found = pole_star(Site(latitude_deg, 0.0), NO_AIR, clocks.parse_utc(utc))
     apart = apart_arcsec(found.right_ascension_deg, found.declination_deg, 15.0 * ra_hours, dec_deg)
     assert apart < 0.001
 
@@ -81,14 +82,14 @@ def earth() -> Iterator[object]:
 )  # fmt: skip
 def test_both_pole_stars_as_skyfield(earth, latitude_deg: float, utc: str) -> None:
     """Skyfield (MIT): its own precession and nutation, the Earth by DE421; geocentric, of date."""
-    utc_s = clock.parse_utc(utc)
+    utc_s = clocks.parse_utc(utc)
     found = pole_star(Site(latitude_deg, 0.0), NO_AIR, utc_s)
     star = SkyfieldStar(
         ra_hours=found.star.ra_deg / 15.0, dec_degrees=found.star.dec_deg,
         ra_mas_per_year=found.star.pm_ra_mas_yr, dec_mas_per_year=found.star.pm_dec_mas_yr,
         parallax_mas=found.star.parallax_mas,
     )  # fmt: skip
-    day, fraction = clock.julian_dates_tt(utc_s)
+    day, fraction = clocks.julian_dates_tt(utc_s)
     time = load.timescale(builtin=True).tt_jd(float(day), float(fraction))
     ra, dec, _ = earth.at(time).observe(star).apparent().radec(epoch="date")
     apart = apart_arcsec(
@@ -125,8 +126,8 @@ def test_bright_stars_as_erfa(site: Site, utc: str) -> None:
     Below 16° ERFA goes on with two terms in tan z, and falls short of the ray it was fitted to by
     0.6″ at 10° (notes of its refco: 318.55″ for 319.13″); there ours follows the ray instead.
     """
-    utc_s, air = clock.parse_utc(utc), Air(standard_pressure_hpa(site.elevation_m), 4.0)
-    astrometry = catalogue.load().astrometry[:, ::10]
+    utc_s, air = clocks.parse_utc(utc), Air(standard_pressure_hpa(site.elevation_m), 4.0)
+    astrometry = catalogues.load_stars().astrometry[:, ::10]
     azimuth, zenith, *_ = atco13(astrometry, site, air, utc_s)
     ours = ObservedSky.at(site, air, utc_s).horizontal_deg(astrometry)
     high, low = zenith < np.radians(74.0), zenith < np.radians(80.0)
@@ -145,7 +146,7 @@ def test_bright_stars_as_erfa(site: Site, utc: str) -> None:
 
 @pytest.mark.parametrize("site", [s for s in SITES if abs(s.latitude_deg) > 12])
 def test_observed_pole_stars_as_erfa(site: Site) -> None:
-    utc_s, air = clock.parse_utc("2026-11-24T20:15:30Z"), Air(900.0, -3.0)
+    utc_s, air = clocks.parse_utc("2026-11-24T20:15:30Z"), Air(900.0, -3.0)
     found = pole_star(site, air, utc_s)
     star = found.star
     numbers = star.ra_deg, star.dec_deg, star.pm_ra_mas_yr, star.pm_dec_mas_yr, star.parallax_mas
@@ -158,9 +159,9 @@ def test_observed_pole_stars_as_erfa(site: Site) -> None:
 @pytest.mark.parametrize("latitude_deg", [50.0, -50.0])
 def test_years_past_the_rotation_table(year: int, latitude_deg: float) -> None:
     """ERFA's eraAtci13 for the apparent place; no warning on the way."""
-    utc_s = clock.parse_utc(f"{year}-11-24T20Z")
+    utc_s = clocks.parse_utc(f"{year}-11-24T20Z")
     found = pole_star(Site(latitude_deg, 15.0), Air(1000.0), utc_s)
-    star, tt = found.star, clock.julian_dates_tt(utc_s)
+    star, tt = found.star, clocks.julian_dates_tt(utc_s)
     ra, dec, origins = erfa.atci13(
         *np.radians([star.ra_deg, star.dec_deg]),
         star.pm_ra_mas_yr * MAS / np.cos(np.radians(star.dec_deg)), star.pm_dec_mas_yr * MAS,
@@ -174,7 +175,7 @@ def test_years_past_the_rotation_table(year: int, latitude_deg: float) -> None:
 
 def test_a_leap_second_is_two_seconds_of_turning() -> None:
     """Between 23:59:59 and 0:00:00 of 2016-12-31 lies 23:59:60 (IERS Bulletin C 52)."""
-    midnight_s = clock.parse_utc("2017-01-01T00Z")
+    midnight_s = clocks.parse_utc("2017-01-01T00Z")
     before, after = (pole_star(Site(50, 0), NO_AIR, midnight_s - gap) for gap in (1.0, 0.0))
     turned_s = (after.hour_angle_deg - before.hour_angle_deg) * 3600.0 / 15.041
     assert turned_s == pytest.approx(2.0, abs=0.001)
@@ -212,9 +213,9 @@ def test_the_pole_fields_hold_every_star_of_the_catalogue() -> None:
         bright = [line for line in lines if float(line[129:136]) < 8.0]
     hips = np.array([int(line[:6]) for line in bright])
     ra, dec = np.array([[float(line[15:28]), float(line[29:42])] for line in bright]).T
-    known = polefield.load().by_hip
+    known = pole.load().by_hip
     for year in (1990, 2026, 2060):
-        matrix = erfa.pmat06(*clock.julian_dates_tt(clock.parse_utc(f"{year}-01-01T00Z")))
+        matrix = erfa.pmat06(*clocks.julian_dates_tt(clocks.parse_utc(f"{year}-01-01T00Z")))
         dec_of_date = np.degrees(np.arcsin((erfa.s2c(ra, dec) @ matrix.T)[:, 2]))
         near = hips[np.abs(dec_of_date) > 87.0]
         assert near.size > 30

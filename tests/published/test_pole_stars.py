@@ -6,10 +6,11 @@ import erfa
 import numpy as np
 import pytest
 
-from core.sky import catalogue, clock, place
-from core.sky.catalogue import Star
-from core.sky.earthrotation import SECONDS_PER_DAY, bundled, tai_minus_utc_s
+from core.sky import catalogues, clocks, places
+from core.sky.catalogues import Star
+from core.sky.clocks import bundled, tai_minus_utc_s
 from core.sky.site import Site
+from core.units import SECONDS_PER_DAY
 
 ON_THE_SKY_ARCSEC = 0.05  # catalogue's radial velocity, Jupiter's deflection: far below this
 DIURNAL_ABERRATION_ARCSEC = 0.3192  # at the equator; Explanatory Supplement (1992), eq. 3.257-1
@@ -21,14 +22,14 @@ POLARIS = Star(
 
 
 def utc_of_tt(julian_date: float) -> float:
-    tt_s = (julian_date - clock.UNIX_EPOCH_JD) * SECONDS_PER_DAY
-    return float(tt_s - tai_minus_utc_s(tt_s) - clock.TT_MINUS_TAI_S)
+    tt_s = (julian_date - clocks.UNIX_EPOCH_JD) * SECONDS_PER_DAY
+    return float(tt_s - tai_minus_utc_s(tt_s) - clocks.TT_MINUS_TAI_S)
 
 
 def apparent(star: Star, utc_s: float) -> tuple[float, float]:
     """Geocentric apparent right ascension (true equinox) and declination, radians."""
-    ra, dec = place.apparent_place_rad(*catalogue.load().at_epoch(star, utc_s), utc_s)
-    return float(ra - erfa.eo06a(*clock.julian_dates_tt(utc_s))), float(dec)
+    ra, dec = places.apparent_place_rad(*catalogues.load_stars().at_epoch(star, utc_s), utc_s)
+    return float(ra - erfa.eo06a(*clocks.julian_dates_tt(utc_s))), float(dec)
 
 
 def apart_arcsec(ra: float, dec: float, expected_hours: float, expected_deg: float) -> float:
@@ -68,12 +69,12 @@ def test_surveyors_table() -> None:
     """A surveyors' table of Polaris, November 2009: 2009-11-01 0h UT1, +89°18′30.1″,
     Greenwich hour angle 359°04′37.5″. It uses FK5's proper motion: 20″ in hour angle is 0.25″.
     """
-    ut1_s = clock.parse_utc("2009-11-01T00:00:00Z")
+    ut1_s = clocks.parse_utc("2009-11-01T00:00:00Z")
     utc_s = ut1_s - bundled().ut1_minus_utc_s(ut1_s)
-    stars = catalogue.load()
+    stars = catalogues.load_stars()
     polaris = stars.find("Polaris")
     assert polaris is not None
-    hour_angle, dec = place.hour_angle_and_declination(
+    hour_angle, dec = places.hour_angle_and_declination(
         *stars.at_epoch(polaris, float(utc_s)), Site(0.0, 0.0), utc_s
     )
     west_deg = np.degrees(hour_angle) % 360.0
@@ -84,8 +85,8 @@ def test_surveyors_table() -> None:
 @pytest.mark.parametrize(("name", "distance_arcmin"), [("Polaris", 37.28), ("σ Octantis", 69.13)])
 def test_polar_distance_in_2026(name: str, distance_arcmin: float) -> None:
     """2026-11-24 0h TT: a cross-check computed with skyfield and Hipparcos-2, not published."""
-    star = catalogue.load().find(name)
+    star = catalogues.load_stars().find(name)
     assert star is not None
-    utc_s = clock.parse_utc("2026-11-24T00:00:00Z") - 69.184
+    utc_s = clocks.parse_utc("2026-11-24T00:00:00Z") - 69.184
     _, dec = apparent(star, utc_s)
     assert 60.0 * (90.0 - abs(np.degrees(dec))) == pytest.approx(distance_arcmin, abs=0.02)

@@ -11,7 +11,7 @@ from itertools import product
 import numpy as np
 import pytest
 
-from core.alignment.solution import pole_refraction_arcmin
+from core.alignment.axis.solution import pole_refraction_arcmin
 from core.sky.pole import elevated_pole
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site

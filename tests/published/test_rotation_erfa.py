@@ -11,12 +11,12 @@ import erfa
 import numpy as np
 import pytest
 
-from core.mount.rotation import turning_of_star
-from core.sky import clock
+from core.imaging.rotation import turning_of_star
+from core.sky import clocks
 from core.sky.site import Air, Site
 
 AIR = Air(960.0, 5.0)
-BEGIN_S = clock.parse_utc("2026-11-24T20:00:00Z")
+BEGIN_S = clocks.parse_utc("2026-11-24T20:00:00Z")
 STEP_S = 20.0
 RING_RAD = np.radians(0.05)
 # Central differences over ±20 s, diurnal aberration, series cut in the two refraction models.
@@ -27,7 +27,7 @@ ABERRATION_RAD = np.radians(20.5 / 3600.0)
 
 def observed(ra_rad: np.ndarray, dec_rad: np.ndarray, site: Site, utc_s: float):
     utc = 2440587.5 + np.floor(utc_s / 86400.0), utc_s % 86400.0 / 86400.0
-    dut1 = clock.bundled().ut1_minus_utc_s(utc_s)
+    dut1 = clocks.bundled().ut1_minus_utc_s(utc_s)
     azimuth, zenith_distance, *_ = erfa.atco13(
         *(ra_rad, dec_rad, 0.0, 0.0, 0.0, 0.0, *utc, dut1),
         *(np.radians(site.longitude_deg), np.radians(site.latitude_deg), site.elevation_m),
@@ -110,7 +110,7 @@ def test_parallactic_angle_is_the_way_to_the_celestial_pole(
     far the pole of date lies aside from there. Aberration carries the ring along by up to 20.5″,
     which turns its north by that times tan δ."""
     ra, dec = ring(ra_deg, dec_deg)
-    star, pole = erfa.s2c(ra[0], dec[0]), erfa.c2i06a(*clock.julian_dates_tt(utc_s))[2]
+    star, pole = erfa.s2c(ra[0], dec[0]), erfa.c2i06a(*clocks.julian_dates_tt(utc_s))[2]
     east = np.cross([0.0, 0.0, 1.0], star)
     between = np.arctan2(pole @ east, pole @ np.cross(star, east))
     seen = field_angle_rad(ra, dec, site, utc_s)

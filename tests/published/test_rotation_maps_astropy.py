@@ -15,9 +15,10 @@ from astropy.time import Time
 from astropy.utils import iers
 
 from app.pages.rotation.skymaps import exposure_map, rate_map
-from core.mount.rotation import SIDEREAL_DEG_PER_HOUR, rate_deg_per_hour
-from core.mount.rotationexposure import LONGEST_S, longest_map_s
+from core.imaging.rotation import rate_deg_per_hour
+from core.imaging.rotationexposure import LONGEST_S, longest_map_s
 from core.sky.site import Air
+from core.units import SIDEREAL_DEG_PER_HOUR
 
 MOMENT = Time("2026-11-24T20:00:00")
 BESIDE_DEG = 0.01

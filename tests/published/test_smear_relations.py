@@ -7,7 +7,9 @@ the exact model differs by more than the rounding of the rule, the test says by 
 import numpy as np
 import pytest
 
-from core.alignment.budget import Alignment, Optics, Target, Task, Vantage, judge, tolerance
+from core.imaging.task import Optics, Target, Task, Vantage
+from core.imaging.tolerance import Alignment, tolerance
+from core.imaging.verdict import judge
 from core.sky.refraction import Refraction
 
 NO_AIR = Refraction(0.0, 0.0)

@@ -8,7 +8,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.sky import catalogue
+from core.sky import catalogues
 
 SAME_STAR_DEG = 0.02
 SAME_MAGNITUDE = 0.45  # Hp − V for the reddest of them
@@ -71,7 +71,7 @@ STARS = [
 def test_name_means_the_same_star(
     name: str, ra_deg: float, dec_deg: float, magnitude: float
 ) -> None:
-    star = catalogue.load().find(name)
+    star = catalogues.load_stars().find(name)
     assert star is not None
     east = (star.ra_deg - ra_deg + 180.0) % 360.0 - 180.0
     assert abs(east) * np.cos(np.radians(dec_deg)) < SAME_STAR_DEG

@@ -11,7 +11,7 @@ import erfa
 import numpy as np
 import pytest
 
-from core.sky import clock, place
+from core.sky import clocks, places
 from core.sky.site import Air, Site
 
 BLUFFTON = Site(40.8939, -83.8917)
@@ -23,8 +23,8 @@ LIGHT_TIME_S = 499.0
 
 def sun_icrs_deg(utc_s: float) -> tuple[float, float]:
     """Direction of the Sun from the Earth, where its light left it; ERFA's eraEpv00."""
-    heliocentric, barycentric = erfa.epv00(*clock.julian_dates_tt(utc_s))
-    then = erfa.epv00(*clock.julian_dates_tt(utc_s - LIGHT_TIME_S))
+    heliocentric, barycentric = erfa.epv00(*clocks.julian_dates_tt(utc_s))
+    then = erfa.epv00(*clocks.julian_dates_tt(utc_s - LIGHT_TIME_S))
     sun = then[1]["p"] - then[0]["p"]
     assert np.linalg.norm(heliocentric["p"]) == pytest.approx(1.0, abs=0.02)
     ra, dec = erfa.c2s(sun - barycentric["p"])
@@ -35,14 +35,14 @@ def sun_icrs_deg(utc_s: float) -> tuple[float, float]:
     ("utc", "in_the_east"), [("2018-09-12T11:13:00Z", True), ("2018-09-12T23:50:00Z", False)]
 )
 def test_sun_is_on_the_horizon(utc: str, in_the_east: bool) -> None:
-    utc_s = clock.parse_utc(utc)
-    azimuth, altitude = place.horizontal_deg(*sun_icrs_deg(utc_s), BLUFFTON, Air(0.0), utc_s)
+    utc_s = clocks.parse_utc(utc)
+    azimuth, altitude = places.horizontal_deg(*sun_icrs_deg(utc_s), BLUFFTON, Air(0.0), utc_s)
     assert altitude == pytest.approx(RISING_DEG, abs=HALF_A_MINUTE_DEG)
     assert bool(azimuth < 180.0) is in_the_east
 
 
 def test_air_shows_the_upper_limb_then() -> None:
     """With air at 1010 hPa and 10 °C the limb is seen within 2′ of the horizon."""
-    utc_s = clock.parse_utc("2018-09-12T11:13:00Z")
-    _, altitude = place.horizontal_deg(*sun_icrs_deg(utc_s), BLUFFTON, Air(1010.0), utc_s)
+    utc_s = clocks.parse_utc("2018-09-12T11:13:00Z")
+    _, altitude = places.horizontal_deg(*sun_icrs_deg(utc_s), BLUFFTON, Air(1010.0), utc_s)
     assert altitude + 16.0 / 60.0 == pytest.approx(0.0, abs=HALF_A_MINUTE_DEG + 2.0 / 60.0)

@@ -12,8 +12,8 @@ from pathlib import Path
 
 import pytest
 
-from core.sky.clock import parse_utc
-from core.sky.magnetic import BLACKOUT_NT, NoDeclination, decimal_year, declination
+from core.sky.clocks import parse_utc
+from core.sky.compass import BLACKOUT_NT, NoDeclination, decimal_year, declination
 from core.sky.site import Site
 
 TABLE = Path(__file__).parent / "wmm2025_test_values.csv"
@@ -59,7 +59,7 @@ def test_the_official_hundred() -> None:
 
 def test_the_two_rows_in_a_blackout_zone(monkeypatch: pytest.MonkeyPatch) -> None:
     """The model's own value there, which the program declines to give."""
-    monkeypatch.setattr("core.sky.magnetic.BLACKOUT_NT", 0.0)
+    monkeypatch.setattr("core.sky.compass.BLACKOUT_NT", 0.0)
     for year, height_km, latitude, longitude, expected_deg, horizontal_nt in rows():
         if horizontal_nt < BLACKOUT_NT:
             found = declination(Site(latitude, longitude, 1000.0 * height_km), utc_of_year(year))

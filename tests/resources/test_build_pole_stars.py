@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from core.sky import polefield
+from core.sky import pole
 
 RESOURCES = Path(__file__).parents[2] / "resources"
 
@@ -27,7 +27,7 @@ def test_table_is_what_the_script_makes(tmp_path: Path, monkeypatch: pytest.Monk
 
 
 def test_it_holds_both_pole_stars_and_company() -> None:
-    stars = polefield.load().stars
+    stars = pole.load().stars
     assert {11767, 104382} <= {star.hip for star in stars}
     assert sum(star.dec_deg > 0 for star in stars) >= 15
     assert sum(star.dec_deg < 0 for star in stars) >= 25

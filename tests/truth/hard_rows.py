@@ -13,8 +13,8 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from core.alignment.axis.priors import NONE, USUAL, Priors
-from core.alignment.solution import solve
+from core.alignment.axis.solution import solve
+from core.alignment.priors import NONE, USUAL, Priors
 from tests.truth.watched import (
     air_motion,
     flicker,

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
 from tests.truth.mount import camera_offsets_arcsec, lifted, star_vectors
 from tests.truth.raytrace import RayTrace
@@ -16,7 +16,7 @@ START_S = 1.7e9
 
 @dataclass
 class Night:
-    """Truth: signs as in `core.alignment.geometry`."""
+    """Truth: signs as in `core.alignment.drift.geometry`."""
 
     site: Site
     air: Air

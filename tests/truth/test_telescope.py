@@ -6,8 +6,8 @@ import numpy as np
 import pytest
 from skyfield.api import Star
 
-from core.alignment.driftlog import Leg
-from core.alignment.solution import solve
+from core.alignment.axis.solution import solve
+from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
 from tests.truth.bolts import ALTITUDE, BoltedMount, leaning
 from tests.truth.mount import sky

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
 from tests.truth.mount import camera_offsets_arcsec, lifted, star_vectors
 from tests.truth.night import START_S, star_at, wandering
@@ -48,7 +48,7 @@ class Watched:
 
 @dataclass
 class HardNight:
-    """Truth: signs as in `core.alignment.geometry`."""
+    """Truth: signs as in `core.alignment.drift.geometry`."""
 
     site: Site
     air: Air

@@ -11,8 +11,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from core.tracking.periodic import INTERVAL_FACTOR, UnusableRun, analyse
-from core.tracking.run import run_without_place
+from core.tracking.periodic import analyse
+from core.tracking.run import UnusableRun, run_without_place
+from core.tracking.wormfolding import INTERVAL_FACTOR
 from tests.truth.wormdrive import drawn, reading_times, watched
 
 SEED = 20261203

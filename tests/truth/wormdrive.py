@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 
 START_S = 1.795e9
 SUBEXPOSURES = 5

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QWidget
 from app.widgets.aimchoice import AimChoice
 from app.widgets.text import Panel, Text
 from core.alignment.aim import Aim
-from core.alignment.budget import BestAim
+from core.imaging.tolerance import BestAim
 
 
 class AimPanel(Panel):

@@ -11,7 +11,7 @@ from app.widgets.figure import Figure
 from app.widgets.reflow import Reflow
 from app.widgets.text import Text
 from core.language import marked
-from core.mount.quantities import Quantity
+from core.mount.equipment import Quantity
 
 FIGURES = (
     Quantity(marked("The azimuth error"), " ′", -1800.0, 1800.0),

@@ -10,9 +10,8 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from app.widgets.key import Key
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
-from core.alignment.budget import Tolerance
-from core.alignment.budget.goal import rounded_down
-from core.alignment.budget.words import arc
+from core.imaging.tolerance import Tolerance, rounded_down
+from core.imaging.words import arc
 
 
 class _Part(QWidget):

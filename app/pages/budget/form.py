@@ -18,7 +18,7 @@ from app.widgets.figure import Figure
 from app.widgets.named import Named
 from app.widgets.text import Panel
 from core.language import marked
-from core.mount.quantities import Quantity
+from core.mount.equipment import Quantity
 from core.sky.coordinates import UnusableCoordinates, parse_declination
 
 FIGURES = {

@@ -12,8 +12,7 @@ from app.session.budget import Wanted
 from app.widgets.choice import Choice
 from app.widgets.figure import Figure
 from app.widgets.text import Panel, Text
-from core.mount.equipment import Camera, Telescope
-from core.mount.quantities import quantities
+from core.mount.equipment import Camera, Telescope, quantities
 
 SET, TYPED = "set", "typed"
 WHOLE = ("width_px", "height_px")

@@ -11,32 +11,28 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.aim import Aim
-from core.alignment.budget import (
+from core.alignment.drift.geometry import observed_direction
+from core.imaging.skymap import SkyMap, sky_map
+from core.imaging.task import LONGEST_EXPOSURE_S, Task, UnusableTask, Vantage
+from core.imaging.tolerance import (
     Alignment,
     BestAim,
     Curve,
     LongestExposure,
-    SkyMap,
-    Smear,
-    Task,
     Tolerance,
-    UnusableTask,
-    Vantage,
     best_aim,
-    judge,
     longest_exposure,
-    sky_map,
     smear_curve,
     tolerance,
 )
-from core.alignment.budget.task import LONGEST_EXPOSURE_S
-from core.alignment.budget.words import arc
-from core.alignment.geometry import ARCMIN_PER_RAD, observed_direction
+from core.imaging.verdict import Smear, judge
+from core.imaging.words import arc
 from core.language import say
 from core.sky.site import Air, Site
+from core.units import ARCMIN_PER_RAD
 
 if TYPE_CHECKING:
-    from core.alignment.solution import Solution
+    from core.alignment.axis.solution import Solution
 
 Floats = NDArray[np.float64]
 

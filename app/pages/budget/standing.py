@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QWidget
 
 from app.widgets.text import Panel, Text
-from core.alignment.budget import Grade, Share, Smear
+from core.imaging.verdict import Grade, Share, Smear
 from core.language import say
 
 

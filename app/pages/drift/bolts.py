@@ -13,7 +13,7 @@ from app.widgets.field import Field
 from app.widgets.flow import Flow
 from app.widgets.key import Key
 from app.widgets.text import Text
-from core.alignment.geometry import hemisphere_sign
+from core.alignment.drift.geometry import hemisphere_sign
 
 STEPS = ("1", "5", "20")
 

@@ -7,7 +7,7 @@ from app.pages.drift.guidance import Guidance
 from app.pages.drift.turnwords import ALTITUDE, AZIMUTH, bolt_words
 from app.session.guide.view import GuideView
 from app.signals.cue import Cue
-from core.alignment.procedure import Stage
+from core.alignment.guide.procedure import Stage
 
 OF_PRIMARY = {
     act.ENOUGH: Cue.STAR_ENOUGH,

@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QWidget
 from app.session.fieldinview import FieldInView
 from app.widgets.amount import Amount
 from app.widgets.text import Panel, Text
-from core.mount.quantities import Quantity
-from core.mount.seenfield import LEAST_ARCMIN, MOST_ARCMIN
+from core.imaging.sampling import LEAST_ARCMIN, MOST_ARCMIN
+from core.mount.equipment import Quantity
 
 
 class FieldPanel(Panel):

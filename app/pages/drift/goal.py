@@ -12,7 +12,7 @@ from app.widgets.choice import Choice
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
 from core.alignment.advice import aim_sentence
-from core.alignment.goal import Origin
+from core.alignment.guide.goal import Origin
 
 if TYPE_CHECKING:
     from app.session.snapshot import Snapshot

@@ -11,9 +11,9 @@ from app.pages.drift.starwords import LONGEST_ARCMIN, choose_detail, choose_sent
 from app.pages.drift.watchwords import Warned
 from app.session.guide.afterturn import Mishap
 from app.session.guide.state import North
-from core.alignment.expectation import flexure_arcmin, half_width_arcmin
-from core.alignment.judgement import Next
-from core.alignment.procedure import Stage
+from core.alignment.guide.judgement import Next
+from core.alignment.guide.nextstar import flexure_arcmin, half_width_arcmin
+from core.alignment.guide.procedure import Stage
 from core.language import marked, say
 
 if TYPE_CHECKING:

@@ -19,7 +19,7 @@ from core.language import say
 if TYPE_CHECKING:
     from app.session.joining import Joining
     from app.session.session import Session
-    from core.alignment.driftlog import DriftLog
+    from core.alignment.driftlog.records import DriftLog
 
 MakeSource = Callable[[Path, QObject], LogFileSource]
 COLUMNS = "leg, utc, ra_deg, dec_deg, north_arcsec"

@@ -25,9 +25,9 @@ from app.session.guide.state import North
 from app.session.guide.turn import How
 from app.theme.theme import Theme
 from app.widgets.redraw import Redraw
-from core.alignment.adjustment import Turn
-from core.alignment.expectation import Watching
-from core.alignment.procedure import Stage
+from core.alignment.guide.bolts import Turn
+from core.alignment.guide.nextstar import Watching
+from core.alignment.guide.procedure import Stage
 
 if TYPE_CHECKING:
     from app.session.session import Session

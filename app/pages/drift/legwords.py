@@ -6,11 +6,11 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.language import say
 
 if TYPE_CHECKING:
-    from core.alignment.trend import LegTrend
+    from core.alignment.axis.legrate import LegTrend
 
 DEGREES_PER_HOUR = 15.0
 ON_THE_MERIDIAN_H = 0.05  # three minutes of time; the motion there is not worth a number

@@ -11,7 +11,7 @@ from app.widgets.asking import Asking
 
 if TYPE_CHECKING:
     from app.session.session import Session
-    from core.alignment.driftlog import DriftLog
+    from core.alignment.driftlog.records import DriftLog
 
 
 class LogQuestion(Asking):

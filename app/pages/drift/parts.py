@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from app.sources.logfile import LogFileSource
     from app.sources.manual import ManualSource
     from app.sources.practice import PracticeSource
-    from core.sky.catalogue import StarNow
+    from core.sky.catalogues import StarNow
     from core.sky.horizon import Horizon
     from core.sky.site import Air, Site
 

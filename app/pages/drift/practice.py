@@ -22,7 +22,7 @@ from core.language import say
 
 if TYPE_CHECKING:
     from app.session.session import Session
-    from core.alignment.suggestions import Suggestion
+    from core.alignment.guide.nextstar import Suggestion
 
 STILL = "0"
 SPEEDS = (STILL, "1", "10", "30", "60")

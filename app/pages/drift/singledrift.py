@@ -13,7 +13,7 @@ from app.widgets.choice import Choice
 from app.widgets.field import Field
 from app.widgets.key import Key
 from app.widgets.text import Text
-from core.sky.clock import parse_utc
+from core.sky.clocks import parse_utc
 
 NORTH, SOUTH = "north", "south"
 NOW, AT = "now", "at"

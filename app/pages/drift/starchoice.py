@@ -18,7 +18,7 @@ from app.widgets.text import Text
 from core.sky.coordinates import UnusableCoordinates, parse_declination, parse_right_ascension
 
 if TYPE_CHECKING:
-    from core.sky.catalogue import StarNow
+    from core.sky.catalogues import StarNow
 
 COORDINATES = "coordinates"
 ROLE = Qt.ItemDataRole.UserRole

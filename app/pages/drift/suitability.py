@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from core.language import marked, say
 
 if TYPE_CHECKING:
-    from core.sky.catalogue import StarNow
+    from core.sky.catalogues import StarNow
 
 # A star crossing the meridian shows the azimuth of the axis, one six hours off it the altitude;
 # these limits keep at least 90 % of either effect.

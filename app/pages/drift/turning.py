@@ -16,8 +16,7 @@ from app.widgets.field import Field
 from app.widgets.reflow import Reflow
 from app.widgets.roundchart import RoundChart
 from app.widgets.text import Panel, Text
-from core.alignment.adjustment import Base
-from core.alignment.bolts import BoltScale
+from core.alignment.guide.bolts import Base, BoltScale
 
 STEEPEST_DEG = 20.0
 

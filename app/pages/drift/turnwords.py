@@ -6,8 +6,8 @@ import math
 from dataclasses import dataclass
 
 from app.session.guide.view import BoltView, GuideView
-from core.alignment.bolts import BoltScale
-from core.alignment.claim import Claim, claim
+from core.alignment.guide.bolts import BoltScale
+from core.alignment.guide.goal import Claim, claim
 from core.alignment.words import altitude_side, azimuth_side
 from core.language import say
 

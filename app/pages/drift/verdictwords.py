@@ -5,13 +5,13 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from app.widgets.verdict import AxisVerdict, Verdict
-from core.alignment.usable import CONTRADICTION
+from core.alignment.drift.prepared import CONTRADICTION
 from core.language import marked, say
 
 if TYPE_CHECKING:
     from app.session.snapshot import Snapshot
     from core.alignment.advice import Advice
-    from core.alignment.solution import Solution
+    from core.alignment.axis.solution import Solution
 
 NOT_YET = marked("not known yet")
 

@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.language import say
 from core.sky.horizon import Horizon
-from core.sky.place import horizontal_deg
+from core.sky.places import horizontal_deg
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:

@@ -24,11 +24,11 @@ from app.widgets.redraw import WORDS_MS, Redraw
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from app.widgets.verdict import VerdictBand
-from core.alignment.procedure import Stage
+from core.alignment.guide.procedure import Stage
 
 if TYPE_CHECKING:
     from app.session.snapshot import Snapshot
-    from core.alignment.trend import LegTrend
+    from core.alignment.axis.legrate import LegTrend
 
 
 class Work(QWidget):

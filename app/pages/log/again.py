@@ -20,10 +20,10 @@ from app.widgets.text import Panel, Text
 from app.widgets.tick import Tick
 from app.widgets.verdict import AxisVerdict, Verdict, VerdictBand
 from core.alignment.aim import Aim
-from core.alignment.axis.priors import Priors
+from core.alignment.priors import Priors
 from core.language import marked
-from core.mount.quantities import Quantity
-from core.night.reportnight import NightRecord, Purpose, WatchedLeg
+from core.mount.equipment import Quantity
+from core.night.record import NightRecord, Purpose, WatchedLeg
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air
 

@@ -15,7 +15,7 @@ from app.widgets.curveplot import CurvePlot
 from app.widgets.curves import Curve, Floats, Ink, Picture
 from app.widgets.text import Panel, Text
 from core.language import say
-from core.night.reportresult import NightFigures
+from core.night.record import NightFigures
 
 DAY_S = 86400.0
 MOST_TICKS = 5

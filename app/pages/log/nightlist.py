@@ -12,7 +12,7 @@ from app.pages.log.nightrows import NightRow, NightRows
 from app.storage.records import Found, NightSummary
 from app.widgets.field import Field
 from app.widgets.text import Panel, Text
-from core.sky.zones import UTC_ZONE, Zone
+from core.sky.clocks import UTC_ZONE, Zone
 
 LEAST_PX = 440
 BETWEEN_PX = 3

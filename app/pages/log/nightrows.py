@@ -9,7 +9,7 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistent
 
 from app.pages.log.words import summary_words
 from app.storage.records import NightSummary
-from core.sky.zones import UTC_ZONE, Zone
+from core.sky.clocks import UTC_ZONE, Zone
 
 Index = QModelIndex | QPersistentModelIndex
 MOST_OF_A_HIT = 60  # characters

@@ -19,8 +19,8 @@ from app.widgets.key import Key
 from app.widgets.keyrow import KeyRow
 from app.widgets.rows import Rows
 from app.widgets.text import Panel, Text
-from core.alignment.axis.priors import Priors
-from core.sky.zones import Zone
+from core.alignment.priors import Priors
+from core.sky.clocks import Zone
 
 
 class NightSheet(QWidget):

@@ -13,8 +13,8 @@ from app.widgets.key import Key
 from app.widgets.keyrow import KeyRow
 from app.widgets.lines import Lines
 from app.widgets.text import Panel, Text
-from core.night.reportnight import Entry, Kind, NightRecord
-from core.sky.zones import Zone
+from core.night.record import Entry, Kind, NightRecord
+from core.sky.clocks import Zone
 
 NOTE_PX = 88
 

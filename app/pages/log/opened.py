@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from PySide6.QtGui import QImage
 
 from app.widgets.photo import small
-from core.night.reportlegs import drift_arcsec_per_min
-from core.night.reportnight import Entry, Kind, NightRecord
+from core.night.record import Entry, Kind, NightRecord
+from core.night.report import drift_arcsec_per_min
 
 
 @dataclass(frozen=True, eq=False)

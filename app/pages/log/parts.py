@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING, Any, Protocol
 if TYPE_CHECKING:
     from app.session.nightbook import NightBook
     from app.session.nightfiles import NightFiles
-    from core.alignment.axis.priors import Priors
-    from core.sky.zones import Zone
+    from core.alignment.priors import Priors
+    from core.sky.clocks import Zone
 
 
 class EntryLog(Protocol):

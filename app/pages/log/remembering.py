@@ -11,7 +11,7 @@ from app.pages.log.filebar import FileBar
 from app.pages.log.parts import LogParts
 from app.session.errand import Errand
 from app.session.nightfiles import MEDIA_TYPES, PictureFile, picture_from
-from core.night.reportnight import Entry, Kind
+from core.night.record import Entry, Kind
 
 LOOK_AGAIN_MS = 1000
 KEPT_WITHIN_S = 1.0  # on a disk that works it takes a tenth

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from app.storage.records import NightSummary
 from core.language import say
-from core.night.reportlegs import drift_words
-from core.night.reportnight import Entry, Kind, NightRecord, WatchedLeg
-from core.night.reportsections import figures_of
-from core.night.reportwords import figure
-from core.sky.zones import Zone
+from core.night.record import Entry, Kind, NightRecord, WatchedLeg
+from core.night.report import drift_words, figures_of
+from core.night.words import figure
+from core.sky.clocks import Zone
 
 UNKNOWN = "–"
 UNTOLD = (Kind.TICK, Kind.OWN_STEPS, Kind.PICTURE, Kind.RESULT, Kind.EQUIPMENT)

@@ -8,9 +8,7 @@ from app.theme.theme import Theme
 from app.widgets.sharebar import ShareBar
 from app.widgets.text import Panel, Text
 from core.language import say
-from core.mount.choice import Candidate, Outcome
-from core.mount.musts import Finding
-from core.mount.scores import Mark
+from core.mount.choice import Candidate, Finding, Mark, Outcome
 
 SIGNS = {True: "✓", False: "✗", None: "?"}
 

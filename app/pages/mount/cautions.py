@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.widgets.text import Panel, Text
 from core.language import say
-from core.mount import handling
+from core.mount import payload
 
 
 class ShortCaution(Panel):
@@ -30,12 +30,12 @@ class Cautions(Panel):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(self.tr("Handling the load"), parent)
-        self.column.addWidget(Text(say(handling.FIRST)))
+        self.column.addWidget(Text(say(payload.FIRST)))
         for title, lines in (
-            (self.tr("Putting on"), handling.PUTTING_ON),
-            (self.tr("Balancing"), handling.BALANCING),
-            (self.tr("Taking off"), handling.TAKING_OFF),
-            (self.tr("Lifting"), handling.LIFTING),
+            (self.tr("Putting on"), payload.PUTTING_ON),
+            (self.tr("Balancing"), payload.BALANCING),
+            (self.tr("Taking off"), payload.TAKING_OFF),
+            (self.tr("Lifting"), payload.LIFTING),
         ):
             self.column.addWidget(Text(title, "title"))
             numbered = (f"{n}.  {say(one)}" for n, one in enumerate(lines, 1))

@@ -15,12 +15,10 @@ from app.widgets.redraw import Redraw
 from app.widgets.reflow import Reflow
 from app.widgets.scrolled import Scrolled
 from app.widgets.text import Text
+from core.mount.balance import carried
 from core.mount.choice import choose
-from core.mount.equipment import Mount, Purpose
+from core.mount.equipment import ImpossibleValue, Inventory, Mount, Purpose
 from core.mount.examples import INVENTED_MOUNTS, said_example
-from core.mount.inventory import Inventory
-from core.mount.leverage import carried
-from core.mount.quantities import ImpossibleValue
 
 CARD_PX = 236
 

@@ -15,10 +15,10 @@ from app.widgets.asking import Asking
 from app.widgets.filepicker import file_dialog
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
-from core.alignment.driftlog.ordinary import size_if_ordinary
+from core.alignment.driftlog.files import size_if_ordinary
 from core.language import say
+from core.mount.equipment import Inventory
 from core.mount.equipmentfile import MAX_BYTES, EquipmentRead, UnusableEquipment, read, write
-from core.mount.inventory import Inventory
 
 MOST_LINES = 30
 

@@ -18,9 +18,8 @@ from app.widgets.figure import Figure
 from app.widgets.text import Panel
 from app.widgets.tick import Tick
 from core.language import say
-from core.mount.equipment import MountKind, Place, Record
-from core.mount.equipmentfields import KINDS as RECORDS
-from core.mount.quantities import ImpossibleValue, quantities
+from core.mount.equipment import ImpossibleValue, MountKind, Place, Record, quantities
+from core.mount.equipmentfile import KINDS as RECORDS
 
 COLUMN_PX = 290
 

@@ -19,8 +19,7 @@ from app.widgets.redraw import Redraw
 from app.widgets.reflow import Reflow
 from app.widgets.scrolled import Scrolled
 from app.widgets.text import Panel, Text
-from core.mount.equipment import Guider
-from core.mount.quantities import ImpossibleValue
+from core.mount.equipment import Guider, ImpossibleValue
 
 if TYPE_CHECKING:
     from app.session.snapshot import Snapshot
@@ -165,7 +164,7 @@ class ImageSection(QWidget):
 
     def _ask_exposure(self) -> None:
         from app.pages.mount.unguided import EQUATOR, longest_unguided
-        from core.alignment.budget import Target
+        from core.imaging.task import Target
 
         snapshot, wanted = self._snapshot(), self._budget.wanted
         site, air = snapshot.site, snapshot.air

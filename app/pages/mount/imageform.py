@@ -16,8 +16,7 @@ from app.widgets.named import Named
 from app.widgets.optionkeys import OptionKeys
 from app.widgets.text import Panel
 from core.language import marked
-from core.mount.equipment import Camera, Record, Telescope
-from core.mount.quantities import Quantity
+from core.mount.equipment import Camera, Quantity, Record, Telescope
 
 FIGURES = {
     "focal_factor": Quantity(marked("The reducer or Barlow factor"), "", 0.05, 20.0),

@@ -4,17 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from core.language import say
-from core.mount.equipment import Camera, Guider, Telescope
-from core.mount.optics import optics_of
-from core.mount.quantities import ImpossibleValue
-from core.mount.sampling import (
-    ARCSEC_MM_PER_UM,
+from core.imaging.sampling import (
     field_of_view_deg,
     guide_scale,
     image_motion_arcsec,
+    optics_of,
     sampling,
 )
+from core.language import say
+from core.mount.equipment import Camera, Guider, ImpossibleValue, Telescope
+from core.units import ARCSEC_MM_PER_UM
 
 
 @dataclass(frozen=True)

@@ -18,11 +18,9 @@ from app.widgets.reflow import Reflow
 from app.widgets.scrolled import Scrolled
 from app.widgets.text import Text
 from app.widgets.tick import Tick
-from core.mount.balance import PolarBalance, polar_balance
-from core.mount.equipment import Mount, Record
-from core.mount.inventory import EquipmentSet
+from core.mount.balance import PolarBalance, polar_balance, tube_balance
+from core.mount.equipment import EquipmentSet, Mount, Record
 from core.mount.payload import LoadVerdict, judge_load
-from core.mount.tubebalance import tube_balance
 
 
 class LoadSection(QWidget):

@@ -12,8 +12,8 @@ from app.widgets.loadbar import LoadBar
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from core.language import marked
+from core.mount.equipment import Quantity
 from core.mount.payload import LoadVerdict, Standing
-from core.mount.quantities import Quantity
 
 
 class _Total(QWidget):

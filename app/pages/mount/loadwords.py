@@ -5,11 +5,9 @@ from __future__ import annotations
 from app.widgets.beam import Beam, Block
 from app.widgets.loadbar import Load
 from core.language import say
-from core.mount.balance import PolarBalance
+from core.mount.balance import Lever, PolarBalance, TubeBalance
 from core.mount.equipment import Mount, Part, Telescope
-from core.mount.leverage import Lever
 from core.mount.payload import LoadVerdict
-from core.mount.tubebalance import TubeBalance
 
 
 def load_of(now: LoadVerdict, with_planned: LoadVerdict | None) -> Load:

@@ -17,7 +17,7 @@ from app.widgets.choice import Choice
 from app.widgets.optionkeys import OptionKeys
 from app.widgets.reflow import Reflow
 from app.widgets.scrolled import Scrolled
-from core.mount.exampleset import invented_inventory
+from core.mount.examples import invented_inventory
 
 if TYPE_CHECKING:
     from app.session.budget import Budget

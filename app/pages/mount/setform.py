@@ -16,8 +16,7 @@ from app.widgets.flow import Flow
 from app.widgets.named import Named
 from app.widgets.text import Panel, Text
 from app.widgets.tick import Tick
-from core.mount.equipment import Mount, Purpose, Record
-from core.mount.inventory import EquipmentSet, Inventory
+from core.mount.equipment import EquipmentSet, Inventory, Mount, Purpose, Record
 
 NO_MOUNT = ""
 

@@ -11,8 +11,7 @@ from app.widgets.flow import Flow
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
 from core.language import say
-from core.mount.equipment import Counterweight, Mount, Part, Record
-from core.mount.inventory import EquipmentSet, Inventory
+from core.mount.equipment import Counterweight, EquipmentSet, Inventory, Mount, Part, Record
 
 ROLE = Qt.ItemDataRole.UserRole
 SET = "set"

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import numpy as np
 
-from core.alignment.budget import Optics, Target, Task, UnusableTask, Vantage, longest_exposure
-from core.alignment.geometry import ARCMIN_PER_RAD
+from core.imaging.task import Optics, Target, Task, UnusableTask, Vantage
+from core.imaging.tolerance import longest_exposure
 from core.language import say
 from core.sky.site import Air, Site
+from core.units import ARCMIN_PER_RAD
 
 EQUATOR = Target(0.0, -45.0, 45.0)
 

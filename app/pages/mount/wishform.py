@@ -17,9 +17,8 @@ from app.widgets.stepper import Stepper
 from app.widgets.text import Panel, Text
 from app.widgets.tick import Tick
 from core.language import marked, say
-from core.mount.equipment import Purpose
-from core.mount.quantities import Quantity
-from core.mount.wishes import Criterion, Must
+from core.mount.choice import Criterion, Must
+from core.mount.equipment import Purpose, Quantity
 
 MOST_WEIGHT = 9.0
 LOAD = Quantity(marked("The load it is to carry"), marked(" kg"), 0.0, 5000.0)

@@ -7,8 +7,8 @@ from app.pages.plan.study import Study
 from app.widgets.nightframe import shown_span
 from app.widgets.nightpicture import clock_words
 from core.language import say
-from core.night.plantimeline import About, Bar
-from core.sky.zones import Zone
+from core.night.timeline import About, Bar
+from core.sky.clocks import Zone
 
 
 def agenda(study: Study, zone: Zone) -> list[str]:

@@ -16,8 +16,8 @@ from app.widgets.nightpicture import clock_words
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from core.language import say
-from core.night.planbest import Placed
-from core.sky.zones import Zone
+from core.night.plan import Placed
+from core.sky.clocks import Zone
 
 ROLE = Qt.ItemDataRole.UserRole
 

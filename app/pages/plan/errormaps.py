@@ -11,8 +11,8 @@ from numpy.typing import NDArray
 from app.session.around import Around
 from app.widgets.contours import bands, contours
 from app.widgets.domepicture import DomePicture, Sign, SkyMark
-from core.mount.skysetup import SkySetup
-from core.sky import catalogue, place
+from core.night.setupstars import SkySetup
+from core.sky import catalogues, places
 
 Floats = NDArray[np.float64]
 
@@ -98,12 +98,12 @@ def arcmin_words(error_arcmin: float) -> str:
 
 
 def _careless_marks(names: Sequence[str], around: Around, utc_s: float) -> list[SkyMark]:
-    stars = catalogue.load()
+    stars = catalogues.load_stars()
     marks = []
     for name in names:
         star = stars.find(name)
         if star is not None:
-            where = place.horizontal_deg(
+            where = places.horizontal_deg(
                 *(*stars.at_epoch(star, utc_s), around.site, around.air, [utc_s])
             )
             marks.append(SkyMark(float(where[0][0]), float(where[1][0]), name, Sign.STAR))

@@ -20,7 +20,7 @@ from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from app.widgets.tubedrawing import TubeDrawing, place_words
 from core.mount.equipment import MountKind
-from core.sky.zones import Zone
+from core.sky.clocks import Zone
 
 FIELDS = (
     *("axes_height_m", "tube_offset_m", "forward_m", "out_m", "turned_deg"),

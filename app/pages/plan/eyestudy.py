@@ -7,11 +7,10 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from core.mount.eyepiece import EyepiecePath, Newtonian, Observer, best_turn_deg, eyepiece_path
-from core.mount.flip import FlipPlan
-from core.mount.meridian import Side
-from core.mount.rotationtrack import Track
-from core.night.plannight import Span
+from core.imaging.rotation import Track
+from core.night.darkness import Span
+from core.night.eyepiece import EyepiecePath, Newtonian, Observer, best_turn_deg, eyepiece_path
+from core.night.flip import FlipPlan, Side
 
 Floats = NDArray[np.float64]
 

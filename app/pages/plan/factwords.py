@@ -11,9 +11,9 @@ from app.widgets.nightpicture import clock_words
 from app.widgets.spans import span_words
 from core.language import marked, say
 from core.mount.equipment import MountKind
-from core.night.plannight import Span
+from core.night.darkness import Span
 from core.sky.almanac import Light
-from core.sky.zones import Zone
+from core.sky.clocks import Zone
 
 _MONTHS = (
     *(marked("January"), marked("February"), marked("March"), marked("April"), marked("May")),

@@ -9,7 +9,7 @@ from app.widgets.key import Key
 from app.widgets.keyrow import KeyRow
 from app.widgets.nightpicture import clock_words
 from app.widgets.text import Text
-from core.sky.zones import Zone
+from core.sky.clocks import Zone
 
 
 class FlipKeys(QWidget):

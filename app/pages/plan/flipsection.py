@@ -28,11 +28,10 @@ from app.widgets.spans import span_words
 from app.widgets.text import Panel, Text
 from core.language import say
 from core.mount.equipment import MountKind
-from core.mount.flip import FlipPlan, Interruption
-from core.mount.meridian import Crossing
-from core.mount.rotation import SIDEREAL_DEG_PER_HOUR
-from core.night.plannight import Night
-from core.sky.zones import Zone
+from core.night.darkness import Night
+from core.night.flip import Crossing, FlipPlan, Interruption
+from core.sky.clocks import Zone
+from core.units import SIDEREAL_DEG_PER_HOUR
 
 LIMITS = ("past_meridian_deg", "flips_from_deg", "turning_s", "recentring_s")
 SERIES = ("plan_exposure_s", "plan_between_s")

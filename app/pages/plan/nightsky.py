@@ -12,10 +12,16 @@ from app.pages.plan.question import MESSIER
 from app.session.around import Around
 from app.session.evening import night
 from app.widgets.nightframe import shown_span
-from core.night.planalign import AlignmentMoment, alignment_moments, best_moments
-from core.night.planbest import Placed, best, showpieces
-from core.night.plannight import Night
-from core.sky import catalogue, deepsky
+from core.night.darkness import Night
+from core.night.plan import (
+    AlignmentMoment,
+    Placed,
+    alignment_moments,
+    best,
+    best_moments,
+    showpieces,
+)
+from core.sky import catalogues
 from core.sky.bodies import Body, Course, course
 
 Floats = NDArray[np.float64]
@@ -45,7 +51,7 @@ def _night_sky(around: Around, rounded: int) -> NightSky:
     tonight = night(around.site, rounded * ROUND_S)
     begin, end = shown_span(tonight)
     times = np.arange(begin, end + STEP_S, STEP_S)
-    stars = catalogue.load()
+    stars = catalogues.load_stars()
     clear = around.horizon.is_clear
     moments = best_moments(alignment_moments(tonight, stars, around.air, clear))
     return NightSky(tonight, times, course(Body.MOON, around.site, times), tuple(moments))
@@ -56,7 +62,7 @@ def best_placed(
     around: Around, rounded: int, lowest_deg: float, list_of: str
 ) -> tuple[Placed, ...]:
     """The best of Messier's objects or of all bright ones."""
-    targets = showpieces(deepsky.load())
+    targets = showpieces(catalogues.load_deep_sky())
     if list_of == MESSIER:
         targets = [target for target in targets if target.name.startswith("M ")]
     tonight = _night_sky(around, rounded).night

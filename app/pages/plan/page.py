@@ -24,8 +24,8 @@ from app.session.occasion import BEGIN_NAME
 from app.theme.theme import Theme
 from app.widgets.facts import Fact, Facts
 from app.widgets.sections import Section
-from core.night.checklistown import OwnStep
-from core.sky.zones import Zone
+from core.night.checklist import OwnStep
+from core.sky.clocks import Zone
 
 TONIGHT, BEST, FLIP, STARS, EYE = "tonight", "best", "flip", "stars", "eye"
 

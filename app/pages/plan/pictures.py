@@ -20,11 +20,10 @@ from app.widgets.nightpicture import (
 )
 from app.widgets.spans import span_words
 from core.language import say
-from core.mount.flip import FlipPlan
-from core.night.checkliststeps import Part
-from core.night.checklisttimes import Planned
-from core.night.plantimeline import About
-from core.sky.zones import Zone
+from core.night.checklist import Part, Planned
+from core.night.flip import FlipPlan
+from core.night.timeline import About
+from core.sky.clocks import Zone
 
 Floats = NDArray[np.float64]
 

@@ -9,12 +9,10 @@ from app.session.evening import Evening
 from app.session.occasion import mount_kind, power, purpose
 from app.session.planfigures import figure, limits, newtonian, observer, series
 from core.mount.equipment import MountKind, Purpose
-from core.mount.eyepiece import Newtonian, Observer
-from core.mount.flip import Series
-from core.mount.meridian import Limits
-from core.night.checklistown import OwnStep
-from core.night.checkliststeps import Power
-from core.night.plantarget import Target
+from core.night.checklist import OwnStep, Power
+from core.night.eyepiece import Newtonian, Observer
+from core.night.flip import Limits, Series
+from core.sky.targets import Target
 
 ALL, MESSIER = "all", "messier"
 

@@ -21,8 +21,8 @@ from app.widgets.nightpicture import clock_words
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from core.language import say
-from core.mount.skysetup import ReferenceStar
-from core.sky.zones import Zone
+from core.night.setupstars import ReferenceStar
+from core.sky.clocks import Zone
 
 QUARTER_S = 900.0
 

@@ -11,21 +11,18 @@ from app.pages.plan.eyestudy import EyeStudy, eye_study
 from app.pages.plan.nightsky import ROUND_S, NightSky, best_placed, night_sky
 from app.pages.plan.question import Question
 from app.session.flipping import planned_flip, session_of
+from core.imaging.rotation import Track, track
+from core.imaging.rotationdrive import Loss, losses
 from core.mount.equipment import MountKind
-from core.mount.flip import FlipPlan
-from core.mount.rotationtrack import Track, track
-from core.mount.rotationzenith import Loss, losses
-from core.mount.skycandidates import NoReferenceStars
-from core.mount.skysetup import SkySetup, choose
-from core.night.checklist import Checklist, Circumstances, build, hemisphere_of
-from core.night.checklisttimes import Moments
-from core.night.planbest import Placed
-from core.night.plancurve import Curve, curve
-from core.night.plannight import Night, Span
-from core.night.plantarget import Target
-from core.night.plantimeline import TimeLine, time_line
-from core.sky import catalogue
+from core.night.checklist import Checklist, Circumstances, Moments, build, hemisphere_of
+from core.night.darkness import Night, Span
+from core.night.flip import FlipPlan
+from core.night.plan import Curve, Placed, curve
+from core.night.setupstars import NoReferenceStars, SkySetup, choose
+from core.night.timeline import TimeLine, time_line
+from core.sky import catalogues
 from core.sky.bodies import bodies_now
+from core.sky.targets import Target
 
 
 @dataclass(frozen=True, eq=False)
@@ -139,7 +136,7 @@ def _setup(asked: Question, moment_utc_s: float) -> tuple[SkySetup | None, str]:
     around = asked.around
     try:
         setup = choose(
-            *(catalogue.load(), around.site, around.air, moment_utc_s, asked.kind),
+            *(catalogues.load_stars(), around.site, around.air, moment_utc_s, asked.kind),
             asked.star_count,
             bodies=bodies_now(around.site, around.air, moment_utc_s),
             clear=around.horizon.is_clear,

@@ -14,7 +14,7 @@ from app.theme.theme import Theme
 from app.widgets.nightview import NightView
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
-from core.sky.zones import Zone
+from core.sky.clocks import Zone
 
 
 class TonightSection(QWidget):

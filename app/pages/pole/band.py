@@ -9,7 +9,7 @@ from app.pages.pole.standing import Standing
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from core.alignment.aim import Aim
-from core.alignment.sight import View, clock_text
+from core.alignment.polarscope.view import View, clock_text
 
 SIDE_BY_SIDE_PX = 560
 

@@ -6,7 +6,7 @@ from app.pages.pole import words
 from app.pages.pole.sight import Sight
 from app.pages.pole.standing import Standing
 from app.widgets.chart import Chart, Shape, Spot, rings, star_size
-from core.alignment.sight import InSight, View, dial_angle_deg, in_sight
+from core.alignment.polarscope.view import InSight, View, dial_angle_deg, in_sight
 from core.language import say
 
 DEGREES_AN_HOUR = 15.041

@@ -12,7 +12,7 @@ from app.widgets.key import Key
 from app.widgets.reflow import Reflow
 from app.widgets.roundchart import RoundChart
 from app.widgets.text import Panel, Text
-from core.alignment.sight import View
+from core.alignment.polarscope.view import View
 
 
 class Empty(QWidget):

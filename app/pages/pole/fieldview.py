@@ -16,7 +16,7 @@ from app.widgets.named import Named
 from app.widgets.reflow import Reflow
 from app.widgets.roundchart import RoundChart
 from app.widgets.text import Panel, Text
-from core.alignment.sight import View, clock_text, in_sight
+from core.alignment.polarscope.view import View, clock_text, in_sight
 
 REACHES_ARCMIN = {"180": "3°", "60": "1°", "10": "10′"}
 MOST_STARS = 15

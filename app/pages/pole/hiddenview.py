@@ -14,10 +14,10 @@ from app.session.errand import Errand
 from app.widgets.compass import CompassPanel
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
-from core.alignment.roughmarks import RoughMark, rough_marks
+from core.alignment.polarscope.roughmarks import RoughMark, rough_marks
 from core.language import say
+from core.sky.compass import SHADOW_CAUTION, SUN_CAUTION, NoonShadow, NoShadow, noon_shadow
 from core.sky.site import Air, Site
-from core.sky.sunlight import SHADOW_CAUTION, SUN_CAUTION, NoonShadow, NoShadow, noon_shadow
 
 EVERY_S = 20.0  # in which the sky turns by 5′
 NO_AXIS_DEG = 89.5

@@ -23,7 +23,7 @@ from app.widgets.choice import Choice
 from app.widgets.scrolled import Scrolled
 from app.widgets.text import Text
 from app.widgets.ticking import Ticking
-from core.alignment.sight import View
+from core.alignment.polarscope.view import View
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:

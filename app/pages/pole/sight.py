@@ -7,7 +7,7 @@ from dataclasses import asdict, dataclass, replace
 from typing import Any
 
 from app.session.places import Settings
-from core.alignment.sight import View
+from core.alignment.polarscope.view import View
 from core.sky.site import Site
 
 KEY = "polar-axis sight"

@@ -14,9 +14,9 @@ from app.widgets.figure import Figure
 from app.widgets.key import Key
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
-from core.alignment.sight import UnusableSighting, clock_angle_of_text, clock_text
+from core.alignment.polarscope.view import UnusableSighting, clock_angle_of_text, clock_text
 from core.language import marked
-from core.mount.quantities import Quantity
+from core.mount.equipment import Quantity
 from core.sky.site import Site
 
 DISTANCE = Quantity(marked("The distance from the middle"), " ′", 0.0, 600.0)

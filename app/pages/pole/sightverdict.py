@@ -9,8 +9,8 @@ from app.pages.pole import words
 from app.pages.pole.sight import Sight, Sighting
 from app.pages.pole.standing import Standing
 from app.widgets.verdict import AxisVerdict, Verdict
-from core.alignment.sight import InSight, UnusableSighting
-from core.alignment.sighting import SightedError, error_from_sighting
+from core.alignment.polarscope.reading import SightedError, error_from_sighting
+from core.alignment.polarscope.view import InSight, UnusableSighting
 from core.alignment.words import altitude_side, azimuth_side
 from core.language import say
 

@@ -23,7 +23,7 @@ from app.widgets.roundchart import RoundChart
 from app.widgets.text import Panel, Text
 from app.widgets.verdict import VerdictBand
 from core.language import marked
-from core.mount.quantities import Quantity
+from core.mount.equipment import Quantity
 
 FIELD = Quantity(marked("The field of view"), "°", 0.2, 20.0)
 

@@ -5,12 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from core.alignment.aim import Aim
-from core.alignment.sight import InSight, View, in_sight
-from core.alignment.sighting import limits
+from core.alignment.polarscope.reading import limits
+from core.alignment.polarscope.view import InSight, View, in_sight
 from core.language import say
 from core.sky.horizon import Horizon
-from core.sky.pole import Pole, PoleStar, elevated_pole, pole_star
-from core.sky.polefield import PoleField, pole_field
+from core.sky.pole import Pole, PoleField, PoleStar, elevated_pole, pole_field, pole_star
 from core.sky.site import Air, Site
 
 

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.widgets.choice import Choice
 from app.widgets.named import Named
-from core.alignment.sight import View
+from core.alignment.polarscope.view import View
 from core.language import say
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import UTC, datetime
 
-from core.alignment.sight import clock_text
+from core.alignment.polarscope.view import clock_text
 from core.language import say
 from core.sky.compass import direction_words
 

@@ -17,8 +17,8 @@ from app.widgets.nightview import NightView
 from app.widgets.reflow import Reflow
 from app.widgets.spans import span_words
 from app.widgets.text import Panel, Text
-from core.mount.rotationzenith import Loss
-from core.sky.zones import Zone
+from core.imaging.rotationdrive import Loss
+from core.sky.clocks import Zone
 
 DRIVE = ("drive_deg_per_s",)
 DEROTATOR = ("derotator_low_deg", "derotator_high_deg", "derotator_deg_per_s")

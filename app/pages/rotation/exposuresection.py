@@ -19,7 +19,7 @@ from app.widgets.nightview import NightView
 from app.widgets.reflow import Reflow
 from app.widgets.spans import span_words
 from app.widgets.text import Panel, Text
-from core.sky.zones import Zone
+from core.sky.clocks import Zone
 
 FIELDS = (
     *("frame_width_px", "frame_height_px", "smear_px"),

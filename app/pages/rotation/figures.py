@@ -5,10 +5,10 @@ from __future__ import annotations
 import math
 
 from app.session.plans import Plans
+from core.imaging.rotationdrive import Derotator
+from core.imaging.rotationexposure import Frame
 from core.language import marked
-from core.mount.quantities import Quantity
-from core.mount.rotationderotator import Derotator
-from core.mount.rotationexposure import Frame
+from core.mount.equipment import Quantity
 
 EMPTY = math.nan
 FIGURES: dict[str, tuple[Quantity, float]] = {

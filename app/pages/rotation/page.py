@@ -20,7 +20,7 @@ from app.session.evening import Evening
 from app.theme.theme import Theme
 from app.widgets.facts import Fact, Facts
 from app.widgets.sections import Section
-from core.sky.zones import Zone
+from core.sky.clocks import Zone
 
 SKY, EXPOSURES, DRIVE, TILTED = "sky", "exposures", "drive", "tilted"
 

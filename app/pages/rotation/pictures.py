@@ -19,9 +19,9 @@ from app.widgets.nightpicture import (
     steps,
 )
 from app.widgets.spans import span_words
+from core.imaging.rotationexposure import LONGEST_S
 from core.language import say
-from core.mount.rotationexposure import LONGEST_S
-from core.sky.zones import Zone
+from core.sky.clocks import Zone
 
 Floats = NDArray[np.float64]
 Words = Callable[[float], str]

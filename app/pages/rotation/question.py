@@ -8,9 +8,9 @@ from app.pages.rotation.figures import derotator, figure, frame
 from app.session.around import Around
 from app.session.evening import Evening
 from app.session.plans import Plans
-from core.mount.rotationderotator import Derotator
-from core.mount.rotationexposure import Frame
-from core.night.plantarget import Target
+from core.imaging.rotationdrive import Derotator
+from core.imaging.rotationexposure import Frame
+from core.sky.targets import Target
 
 WEDGE, PLATFORM = "wedge", "platform"
 

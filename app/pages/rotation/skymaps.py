@@ -12,10 +12,11 @@ from numpy.typing import NDArray
 from app.widgets.contours import Contour, Values, bands, contours
 from app.widgets.skyview import FROM_ZENITH_DEG
 from app.widgets.spans import span_words
+from core.imaging.rotation import rate_deg_per_hour
+from core.imaging.rotationexposure import longest_map_s
 from core.language import say
-from core.mount.rotation import SIDEREAL_DEG_PER_HOUR, rate_deg_per_hour
-from core.mount.rotationexposure import longest_map_s
 from core.sky.site import Air
+from core.units import SIDEREAL_DEG_PER_HOUR
 
 Floats = NDArray[np.float64]
 

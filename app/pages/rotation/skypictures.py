@@ -10,7 +10,7 @@ from app.widgets.domepicture import DomePicture, Sign, SkyMark, SkyPath, SkyZone
 from app.widgets.nightpicture import clock_words, steps
 from app.widgets.skyview import FROM_ZENITH_DEG
 from core.language import say
-from core.sky.zones import Zone
+from core.sky.clocks import Zone
 
 MOST_MARKS = 7
 CLOSE_DEG, SPARSE = 10.0, 4

@@ -17,9 +17,9 @@ from app.widgets.nightview import NightView
 from app.widgets.reflow import Reflow
 from app.widgets.spans import limit_words
 from app.widgets.text import Panel, Text
-from core.mount.rotation import rate_deg_per_hour
-from core.mount.rotationexposure import longest_map_s
-from core.sky.zones import Zone
+from core.imaging.rotation import rate_deg_per_hour
+from core.imaging.rotationexposure import longest_map_s
+from core.sky.clocks import Zone
 
 
 class SkySection(QWidget):

@@ -8,12 +8,16 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.pages.rotation.question import Question
+from core.imaging.rotation import Track, rotation_span_deg, track
+from core.imaging.rotationexposure import (
+    CommonField,
+    exposure_count,
+    longest_s,
+    smear_px,
+    stacked_field,
+)
 from core.language import say
-from core.mount.rotationexposure import exposure_count, longest_s, smear_px
-from core.mount.rotationfield import CommonField, stacked_field
-from core.mount.rotationspan import rotation_span_deg
-from core.mount.rotationtrack import Track, track
-from core.night.plantarget import Target
+from core.sky.targets import Target
 
 Floats = NDArray[np.float64]
 

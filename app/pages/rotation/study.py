@@ -12,14 +12,22 @@ from app.pages.rotation.skymaps import SkyMap, exposure_map, rate_map
 from app.pages.rotation.stacked import Stacked, stacked
 from app.session.evening import night
 from app.widgets.nightframe import shown_span
-from core.mount.rotation import SIDEREAL_DEG_PER_HOUR
-from core.mount.rotationderotator import Derotation, derotation
-from core.mount.rotationexposure import allowed_rotation_deg, longest_s
-from core.mount.rotationtrack import Track, track
-from core.mount.rotationwedge import platform_rate_deg_per_hour, wedge_rate_deg_per_hour
-from core.mount.rotationzenith import BlindZone, Loss, blind_outline_deg, blind_zone, losses
-from core.night.plannight import Night, Span
-from core.night.plantarget import Target
+from core.imaging.rotation import Track, track
+from core.imaging.rotationdrive import (
+    BlindZone,
+    Derotation,
+    Loss,
+    blind_outline_deg,
+    blind_zone,
+    derotation,
+    losses,
+    platform_rate_deg_per_hour,
+    wedge_rate_deg_per_hour,
+)
+from core.imaging.rotationexposure import allowed_rotation_deg, longest_s
+from core.night.darkness import Night, Span
+from core.sky.targets import Target
+from core.units import SIDEREAL_DEG_PER_HOUR
 
 Floats = NDArray[np.float64]
 Booleans = NDArray[np.bool_]

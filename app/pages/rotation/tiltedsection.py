@@ -19,8 +19,8 @@ from app.widgets.nightview import NightView
 from app.widgets.reflow import Reflow
 from app.widgets.spans import limit_words
 from app.widgets.text import Panel, Text
-from core.mount.rotationexposure import LONGEST_S
-from core.sky.zones import Zone
+from core.imaging.rotationexposure import LONGEST_S
+from core.sky.clocks import Zone
 
 FIELDS = ("set_latitude_deg", "set_azimuth_deg")
 

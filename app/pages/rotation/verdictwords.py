@@ -7,8 +7,8 @@ from app.widgets.facts import Fact
 from app.widgets.nightpicture import clock_words
 from app.widgets.spans import limit_words
 from core.language import say
+from core.sky.clocks import Zone
 from core.sky.compass import direction_words
-from core.sky.zones import Zone
 
 
 def facts(study: Study | None, zone: Zone) -> tuple[Fact, Fact, Fact]:

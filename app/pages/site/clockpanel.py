@@ -13,11 +13,11 @@ from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from app.widgets.ticking import Ticking
 from core.language import say
-from core.sky import clock, zones
+from core.sky import clocks
 from core.sky.almanac import losses
+from core.sky.clocks import UnusableZone, Zone
+from core.sky.compass import SUN_CAUTION, sun_check
 from core.sky.site import Air, Site
-from core.sky.sunlight import SUN_CAUTION, sun_check
-from core.sky.zones import UnusableZone, Zone
 
 TIMES_PX = 420
 
@@ -121,7 +121,7 @@ class ClockPanel(Panel):
         """Takes the zone that is typed; whether there is one."""
         text = self._field.text()
         try:
-            self._zone = zones.find(text) if text else self._own
+            self._zone = clocks.find(text) if text else self._own
         except UnusableZone as problem:
             self._field.complain(str(problem))
             return False
@@ -133,17 +133,17 @@ class ClockPanel(Panel):
         return True
 
     def _tick(self, utc_s: float) -> None:
-        utc, civil = zones.UTC_ZONE.civil(utc_s), self._zone.civil(utc_s)
+        utc, civil = clocks.UTC_ZONE.civil(utc_s), self._zone.civil(utc_s)
         self._utc.show_time(f"{utc:%H:%M:%S}", f"{utc:%Y-%m-%d}")
         below = f"{civil:%Y-%m-%d}, {self._zone.offset_words(utc_s)}"
         self._civil.show_time(f"{civil:%H:%M:%S}", below)
-        self._earth.say(" ".join(losses(utc_s)) or clock.bundled().age_sentence(utc_s))
+        self._earth.say(" ".join(losses(utc_s)) or clocks.bundled().age_sentence(utc_s))
         if self._site is None or self._air is None:
             self._sidereal.show_time("–", self.tr("needs the site"))
             self._check.say(self.tr("With the site known, the Sun's place will check the clock."))
             self._doubt.say("")
             return
-        hours = float(clock.local_sidereal_time_hours(utc_s, self._site))
+        hours = float(clocks.local_sidereal_time_hours(utc_s, self._site))
         self._sidereal.show_time(_clock_words(hours), self.tr("at this longitude"))
         self._check.say(sun_check(self._site, self._air, utc_s))
         self._doubt.say(self._zone.doubt(self._site.longitude_deg, utc_s) or "")
@@ -152,9 +152,9 @@ class ClockPanel(Panel):
 def _own(name: str) -> Zone:
     """The computer's zone, UTC when its name is not known here."""
     try:
-        return zones.find(name)
+        return clocks.find(name)
     except UnusableZone:
-        return zones.UTC_ZONE
+        return clocks.UTC_ZONE
 
 
 def _clock_words(hours: float) -> str:

@@ -30,9 +30,8 @@ from app.widgets.nightpicture import clock_words
 from app.widgets.text import Panel
 from app.widgets.tick import Tick
 from core.language import marked
-from core.mount.equipment import MountKind, Purpose
-from core.mount.quantities import Quantity
-from core.night.checkliststeps import Power
+from core.mount.equipment import MountKind, Purpose, Quantity
+from core.night.checklist import Power
 
 COOL_DOWN = Quantity(marked("Cooling the telescope takes"), marked(" min"), 0.0, 600.0)
 DAY_S = 86400.0

@@ -11,9 +11,9 @@ from app.pages.tonight.words import due_words, time_words, tr
 from app.widgets.key import Key
 from app.widgets.keyrow import KeyRow
 from app.widgets.text import Panel, Text
-from core.night.checkliststeps import Step
-from core.night.tonight import NightNow
-from core.sky.zones import Zone
+from core.night.checklist import Step
+from core.night.progress import NightNow
+from core.sky.clocks import Zone
 
 
 class NextBand(Panel):

@@ -33,9 +33,8 @@ from app.widgets.scrolled import Scrolled
 from app.widgets.text import Text
 from app.widgets.ticking import Ticking
 from core.language import say
-from core.night.checklistmarks import done, newly_seen
-from core.night.checkliststeps import Fact, Step, load
-from core.night.tonight import AxisNow
+from core.night.checklist import Fact, Step, done, load, newly_seen
+from core.night.progress import AxisNow
 
 if TYPE_CHECKING:
     from app.session.snapshot import Snapshot
@@ -279,7 +278,7 @@ def axis_now(snapshot: Snapshot, is_needed: bool) -> AxisNow:
 
 
 def _is_within(axis: AxisNow) -> bool:
-    from core.night.tonight import AlignmentState, alignment_state
+    from core.night.progress import AlignmentState, alignment_state
 
     return alignment_state(axis) is AlignmentState.WITHIN
 

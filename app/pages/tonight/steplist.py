@@ -17,10 +17,8 @@ from app.widgets.key import Key
 from app.widgets.reflow import Reflow
 from app.widgets.text import Panel, Text
 from app.widgets.tick import Tick
-from core.night.checklistmarks import State, done, reopened, skipped, state_of
-from core.night.checklistown import UnusableStep
-from core.night.checkliststeps import Part, Step
-from core.sky.zones import Zone, find
+from core.night.checklist import Part, State, Step, UnusableStep, done, reopened, skipped, state_of
+from core.sky.clocks import Zone, find
 
 ROWS_AT_ONCE = 1
 

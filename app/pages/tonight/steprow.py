@@ -15,10 +15,8 @@ from app.widgets.keyrow import KeyRow
 from app.widgets.reflow import Reflow
 from app.widgets.text import Text
 from app.widgets.tick import Tick
-from core.night.checklistmarks import Mark, State
-from core.night.checkliststeps import Step
-from core.night.checklisttimes import Planned
-from core.sky.zones import Zone
+from core.night.checklist import Mark, Planned, State, Step
+from core.sky.clocks import Zone
 
 BESIDE_PX = 560
 

@@ -14,7 +14,7 @@ from app.widgets.figure import Figure
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
 from core.language import marked
-from core.mount.quantities import Quantity, said_unit
+from core.mount.equipment import Quantity, said_unit
 
 FIGURES = {
     "temperature_c": Quantity(marked("The temperature"), marked(" °C"), -60.0, 55.0),

@@ -7,12 +7,10 @@ from PySide6.QtCore import QCoreApplication
 from app.widgets.nightpicture import clock_words
 from app.widgets.spans import span_words
 from core.language import marked
-from core.night.checklistmarks import Mark, State
-from core.night.checkliststeps import Part
-from core.night.checklisttimes import Planned
-from core.night.tonight import AlignmentState, AxisNow, NightNow
+from core.night.checklist import Mark, Part, Planned, State
+from core.night.progress import AlignmentState, AxisNow, NightNow
 from core.sky.almanac import Light
-from core.sky.zones import Zone
+from core.sky.clocks import Zone
 
 SOON_S = 120.0
 

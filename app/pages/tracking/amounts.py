@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.pages.tracking.bench import Bench
 from app.widgets.amount import Amount
-from core.mount.quantities import Quantity
+from core.mount.equipment import Quantity
 
 
 class BenchAmount(Amount):

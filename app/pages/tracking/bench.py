@@ -13,16 +13,16 @@ from app.pages.tracking.keeping import Keeping
 from app.pages.tracking.liverun import LiveRun
 from app.pages.tracking.parts import TrackingParts
 from app.pages.tracking.question import Given, Place, Question, Reversal, Tap
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.language import marked, say
-from core.night.reportnight import Purpose
-from core.tracking.sighting import Sighting
+from core.night.record import Purpose
+from core.tracking.pointing import Sighting
 
 if TYPE_CHECKING:
     from app.pages.tracking.study import Study
     from app.session.session import Session
     from app.session.snapshot import Snapshot
-    from core.alignment.solution import Solution
+    from core.alignment.axis.solution import Solution
     from core.sky.site import Air, Site
 
 STARS_KEY = "tracking stars"
@@ -101,7 +101,7 @@ class Bench(QObject):
 
     def here(self) -> Place | None:
         """Tonight's place with what is known of the axis; the same object while nothing changes."""
-        from core.alignment.budget.alignment import Alignment
+        from core.imaging.tolerance import Alignment
 
         shown = self._session.snapshot()
         solution = None if shown.solution_is_stale else shown.solution

@@ -9,15 +9,12 @@ from app.pages.tracking.figures import Figures
 from app.pages.tracking.part import Part, part_of
 from app.pages.tracking.polardrift import PolarDrift, polar_drift
 from app.pages.tracking.question import Question
-from core.tracking.datasheet import Comparison, DataSheet, compare
-from core.tracking.exposure import ChanceCurve, Limit, chance_curves
-from core.tracking.guideloop import Guiding
-from core.tracking.motion import Drive
+from core.tracking.exposure import STILL, ChanceCurve, Limit, chance_curves
+from core.tracking.motion import Drive, Guiding
 from core.tracking.periodic import PeriodicError, analyse
-from core.tracking.progress import KeepGoing
 from core.tracking.run import Run, run_of, run_without_place
-from core.tracking.smear import STILL
-from core.tracking.training import Training, training
+from core.tracking.training import Comparison, DataSheet, Training, compare, training
+from core.tracking.wormperiod import KeepGoing
 
 CURVES_FROM = 0.75  # share of the work done when the chances begin
 

@@ -6,7 +6,7 @@ from dataclasses import asdict, dataclass, fields, replace
 from typing import Any
 
 from core.language import marked
-from core.mount.quantities import Quantity
+from core.mount.equipment import Quantity
 
 KEY = "tracking figures"
 VERSION = 1

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from core.language import say
-from core.mount import handling
+from core.mount import payload
 
 if TYPE_CHECKING:
     from app.pages.tracking.study import Study
@@ -88,7 +88,7 @@ def caution(study: Study) -> str:
     guiding = study.guiding.value
     codes = [] if guiding is None else [note.code for note in guiding.findings]
     if verdict.cause.name == "UNEVEN" or "right ascension worse" in codes:
-        return " ".join([tr("Balancing:"), *map(say, handling.BALANCING), say(handling.FIRST)])
+        return " ".join([tr("Balancing:"), *map(say, payload.BALANCING), say(payload.FIRST)])
     return ""
 
 

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 
 from app.pages.tracking.question import Tap
-from core.night.reportnight import Entry, Kind
+from core.night.record import Entry, Kind
 
 if TYPE_CHECKING:
     from app.pages.tracking.parts import TrackingLog

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from core.alignment.driftlog import Rejected
+from core.alignment.driftlog.records import Rejected
 from core.language import say
 
 

@@ -16,9 +16,9 @@ from app.session.runrecorder import RunRecorder
 from app.sources.growing import GrowingFileSource
 from app.sources.practice import PracticeSource
 from app.sources.source import Source
-from core.alignment.driftlog import Leg, Rejected
+from core.alignment.driftlog.records import Leg, Rejected
 from core.language import say
-from core.night.reportnight import Purpose
+from core.night.record import Purpose
 
 if TYPE_CHECKING:
     from app.pages.tracking.bench import Bench

@@ -8,7 +8,7 @@ from core.language import say
 
 if TYPE_CHECKING:
     from app.pages.tracking.liverun import LiveRun
-    from core.alignment.driftlog import Leg
+    from core.alignment.driftlog.records import Leg
 
 USUAL_WORM_S = 600.0  # a slow one; common practice, no source
 FEWEST_TURNS, GOOD_TURNS = 3, 6

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.alignment.driftlog.numerals import number
+from core.alignment.driftlog.table import number
 from core.language import say
 
 

@@ -12,17 +12,17 @@ from numpy.typing import NDArray
 from app.pages.tracking.figures import USUAL, Figures
 from app.session.budget import telescopes_and_cameras
 from app.session.entrylog import EntryLog
-from core.alignment.driftlog import Leg
-from core.mount.quantities import ImpossibleValue
-from core.night.reportnight import Entry, Kind, Purpose
-from core.tracking.seeing import image_motion_arcsec
+from core.alignment.driftlog.records import Leg
+from core.mount.equipment import ImpossibleValue
+from core.night.record import Entry, Kind, Purpose
+from core.tracking.guiding import image_motion_arcsec
 
 if TYPE_CHECKING:
     from app.pages.tracking.liverun import LiveParts
     from app.session.budget import Budget
     from app.session.equipment import Equipment
     from app.storage.records import StoredLeg
-    from core.alignment.budget.task import Optics
+    from core.imaging.task import Optics
 
 
 Floats = NDArray[np.float64]

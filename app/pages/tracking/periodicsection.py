@@ -159,7 +159,7 @@ class PeriodicSection(Section):
         return makers.get(self.views.choice(), pictures.one_turn)(found)
 
     def _rows(self, found: PeriodicError) -> list[tuple[str, ...]]:
-        from core.tracking.periodic import INTERVAL_FACTOR
+        from core.tracking.wormfolding import INTERVAL_FACTOR
 
         def size(amplitude: float, sigma: float) -> str:
             return f"{amplitude:.2f}″ ± {INTERVAL_FACTOR * sigma:.2f}″"

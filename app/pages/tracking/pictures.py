@@ -13,10 +13,10 @@ from app.pages.tracking.question import Given, Tap
 from app.widgets.curves import Curve, Ink, Picture
 from app.widgets.spans import span_words
 from core.language import say
-from core.practice.worm import Worm
+from core.practice.simulation import Worm
 
 if TYPE_CHECKING:
-    from core.alignment.driftlog import Leg
+    from core.alignment.driftlog.records import Leg
     from core.tracking.exposure import ChanceCurve
     from core.tracking.periodic import PeriodicError
     from core.tracking.pointing import Pointing

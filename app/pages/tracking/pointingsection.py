@@ -24,9 +24,9 @@ from app.widgets.filepicker import file_dialog
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
 from core.language import say
-from core.mount import handling
+from core.mount import payload
 from core.sky.site import Site
-from core.tracking.sighting import EAST_OF_PIER, Sighting
+from core.tracking.pointing import EAST_OF_PIER, Sighting
 
 if TYPE_CHECKING:
     from core.tracking.pointing import Pointing
@@ -53,7 +53,7 @@ class PointingSection(Section):
         )
         self.terms, self.notes = Text(), Text("", "quiet")
         capped = self.tr("Before you loosen anything: cap the tube and have somebody hold it.")
-        cautions = (capped, say(handling.BALANCING[-1]), say(handling.FIRST))
+        cautions = (capped, say(payload.BALANCING[-1]), say(payload.FIRST))
         self.caution = Text(" ".join(cautions), "quiet")
         self.form = StarForm(bench.parts.now, self._site)
         self.form.added.connect(self._add)

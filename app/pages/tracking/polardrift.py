@@ -5,11 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from app.pages.tracking.question import Question
-from core.alignment.budget.task import Optics, Target, Task, Vantage
-from core.alignment.geometry import ARCMIN_PER_RAD, ARCSEC_PER_RAD
+from core.imaging.task import Optics, Target, Task, Vantage
 from core.language import say
-from core.tracking.polarpart import polar_part
-from core.tracking.smear import SteadyDrift
+from core.tracking.exposure import SteadyDrift, polar_part
+from core.units import ARCMIN_PER_RAD, ARCSEC_PER_RAD
 
 HOURS_DEG = 45.0  # either side of the meridian
 _PIXEL_UM, _ACROSS_PX = 4.0, 1000  # of a stand-in sensor; the middle of the field knows no size

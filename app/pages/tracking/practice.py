@@ -10,18 +10,23 @@ from PySide6.QtCore import QObject
 
 from app.pages.tracking.question import Given, Place, Tap
 from app.sources.practice import PracticeSource
-from core.alignment.budget.alignment import Alignment
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
+from core.imaging.tolerance import Alignment
 from core.language import say
-from core.practice.bolts import Bolt
-from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW, coming_midnight_utc_s
-from core.practice.seeing import Seeing
-from core.practice.simulation import READING_INTERVAL_S, PracticeMount, PracticeSky
-from core.practice.worm import Worm
-from core.sky.clock import local_sidereal_time_hours
+from core.practice.simulation import (
+    MEADOW_AIR,
+    NORTHERN_MEADOW,
+    READING_INTERVAL_S,
+    Bolt,
+    PracticeMount,
+    PracticeSky,
+    Seeing,
+    Worm,
+    coming_midnight_utc_s,
+)
+from core.sky.clocks import local_sidereal_time_hours
 from core.sky.refraction import Refraction
-from core.tracking.pointingmodel import Sky, readings
-from core.tracking.sighting import EAST_OF_PIER, WEST_OF_PIER, Sighting
+from core.tracking.pointing import EAST_OF_PIER, WEST_OF_PIER, Sighting, Sky, readings
 
 Floats = NDArray[np.float64]
 
@@ -33,7 +38,7 @@ AXIS_SIGMA_ARCMIN = 0.3
 WANDER_ARCSEC, WANDER_S = 0.9, 60.0  # what the drive does once and not again
 STAR_EAST_DEG = 10.0  # of the meridian in the middle of the run
 
-# Errors of an invented mount in the order of core.tracking.pointingmodel, arcmin.
+# Errors of an invented mount in the order of core.tracking.pointing, arcmin.
 POINTING_ARCMIN = (14.0, -9.0, *AXIS_ARCMIN, 6.0, -2.5, 1.8)
 CENTRING_ARCMIN = 0.6
 # Hour angle and declination, degrees; invented stars all over the sky of the meadow.

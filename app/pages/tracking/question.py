@@ -9,14 +9,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.pages.tracking.figures import Figures
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:
-    from core.alignment.budget.alignment import Alignment
-    from core.alignment.budget.task import Optics
-    from core.alignment.solution import Solution
-    from core.tracking.sighting import Sighting
+    from core.alignment.axis.solution import Solution
+    from core.imaging.task import Optics
+    from core.imaging.tolerance import Alignment
+    from core.tracking.pointing import Sighting
 
 Floats = NDArray[np.float64]
 

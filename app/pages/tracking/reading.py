@@ -9,13 +9,13 @@ from typing import TypeVar
 
 from app.pages.tracking.job import KeepGoing
 from app.pages.tracking.question import Given, Place, Tap
-from core.alignment.driftlog import DriftLog, Leg, ReadingCancelled, UnusableLog
-from core.alignment.driftlog.ordinary import size_if_ordinary
+from core.alignment.driftlog.files import size_if_ordinary
+from core.alignment.driftlog.records import DriftLog, Leg, ReadingCancelled, UnusableLog
 from core.language import say
 from core.sky.site import Site
 from core.tracking.pointinglog import PointingLog, read_sightings
 from core.tracking.runlog import ScaleNeeded, read_run_file
-from core.tracking.taplog import read_tap
+from core.tracking.vibration import read_tap
 
 T = TypeVar("T")
 

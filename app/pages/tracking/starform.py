@@ -12,10 +12,10 @@ from app.widgets.field import Field
 from app.widgets.key import Key
 from app.widgets.named import Named
 from app.widgets.text import Panel
-from core.sky.clock import format_utc, parse_utc
+from core.sky.clocks import format_utc, parse_utc
 from core.sky.coordinates import UnusableCoordinates, parse_declination, parse_right_ascension
 from core.sky.site import Site
-from core.tracking.sighting import EAST_OF_PIER, WEST_OF_PIER, sighting_of
+from core.tracking.pointing import EAST_OF_PIER, WEST_OF_PIER, sighting_of
 
 EAST, WEST = "east", "west"
 DATE, J2000 = "date", "j2000"

@@ -10,14 +10,12 @@ import numpy as np
 from app.pages.tracking.drive import DriveStudy, drive_study, limit_of
 from app.pages.tracking.part import Part, part_of
 from app.pages.tracking.question import Question, Tap
-from core.tracking.axischeck import check_axis
-from core.tracking.backlash import Backlash, backlash_of_reversal
+from core.tracking.guidesteps import Backlash, Settling, backlash_of_reversal, settling_after
 from core.tracking.guiding import GuidingCheck, check_guiding
-from core.tracking.pointing import Pointing, pointing
-from core.tracking.progress import AnalysisCancelled, KeepGoing
-from core.tracking.settling import Settling, settling_after
+from core.tracking.pointing import Pointing, check_axis, pointing
 from core.tracking.verdict import Evidence, Verdict, judge_tracking
 from core.tracking.vibration import Vibration, change_sentence, load_sentence, vibration
+from core.tracking.wormperiod import AnalysisCancelled, KeepGoing
 
 END_SHARE = 4  # the last quarter of the readings is where the star has come to rest
 

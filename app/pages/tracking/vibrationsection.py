@@ -21,7 +21,7 @@ from app.widgets.filepicker import file_dialog
 from app.widgets.key import Key
 from app.widgets.text import Panel, Text
 from core.language import say
-from core.mount import handling
+from core.mount import payload
 
 COLUMNS = "time_s, offset_arcsec"
 
@@ -107,7 +107,7 @@ class VibrationSection(Section):
         if has_any:
             self.plot.show_picture(pictures.taps(self.bench.before, self.bench.after))
         is_judged = study is not None and study.load.value is not None
-        words = (self.tr("Taking weight off:"), *map(say, handling.TAKING_OFF), say(handling.FIRST))
+        words = (self.tr("Taking weight off:"), *map(say, payload.TAKING_OFF), say(payload.FIRST))
         self.caution.say(" ".join(words) if is_judged else "")
         self.load.say("" if study is None else study.load.words(lambda words: words))
         if latest is not None:

@@ -8,8 +8,8 @@ from enum import Enum
 import numpy as np
 
 from app.session.guide.turn import TurnMade
-from core.alignment.knowledge import AxisKnowledge
-from core.alignment.solution import Solution
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.solution import Solution
 from core.language import say
 from core.sky.site import Site
 

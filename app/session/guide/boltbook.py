@@ -8,10 +8,10 @@ from numpy.typing import NDArray
 from app.session.guide.boltshelf import BoltShelf
 from app.session.guide.turn import TurnMade
 from app.session.places import Settings
-from core.alignment.bolts import BoltScale, BoltTurn, as_counted, learn
-from core.alignment.expectation import flexure_arcmin
-from core.alignment.knowledge import AxisKnowledge
-from core.alignment.solution import Solution
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.solution import Solution
+from core.alignment.guide.bolts import BoltScale, BoltTurn, as_counted, learn
+from core.alignment.guide.nextstar import flexure_arcmin
 from core.language import say
 from core.mount.equipment import Mount
 from core.sky.site import Site

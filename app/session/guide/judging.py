@@ -10,13 +10,14 @@ from numpy.typing import NDArray
 from app.session.guide.state import North
 from app.session.guide.turn import ADVISED_TURN
 from app.session.guide.view import aim_on_sky
-from core.alignment import fieldnorth
-from core.alignment.expectation import direction_shown, flexure_arcmin
-from core.alignment.fieldnorth import find_north
-from core.alignment.judgement import Judgement, Next, judge
-from core.alignment.solution import Solution, UnusableLegs
-from core.alignment.steering import SEEN_TURN
-from core.alignment.trend import LegTrend
+from core.alignment.axis.legrate import LegTrend
+from core.alignment.axis.solution import Solution
+from core.alignment.drift.prepared import UnusableLegs
+from core.alignment.guide import fieldnorth
+from core.alignment.guide.bolts import SEEN_TURN
+from core.alignment.guide.fieldnorth import find_north
+from core.alignment.guide.judgement import Judgement, Next, judge
+from core.alignment.guide.nextstar import direction_shown, flexure_arcmin
 
 if TYPE_CHECKING:
     from app.session.question import Question

@@ -9,9 +9,9 @@ import numpy as np
 
 from app.session.guide.state import Guide, North
 from app.session.guide.turn import How, TurnMade
-from core.alignment.adjustment import Base, SeenTurn, Turn
-from core.alignment.knowledge import AxisKnowledge
-from core.alignment.procedure import Stage
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.guide.bolts import Base, SeenTurn, Turn
+from core.alignment.guide.procedure import Stage
 
 VERSION = 1
 

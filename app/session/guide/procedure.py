@@ -20,12 +20,11 @@ from app.session.guide.view import (
 from app.session.keeper import Keeper
 from app.session.tonight import Tonight
 from app.sources.source import Reading
-from core.alignment.adjustment import Base, Turn
-from core.alignment.judgement import Judgement, chance_within, judge
-from core.alignment.knowledge import AxisKnowledge
-from core.alignment.procedure import Event, Stage
-from core.alignment.solution import Solution
-from core.alignment.steering import TurnUnseen
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.solution import Solution
+from core.alignment.guide.bolts import Base, Turn, TurnUnseen
+from core.alignment.guide.judgement import Judgement, chance_within, judge
+from core.alignment.guide.procedure import Event, Stage
 from core.mount.equipment import Mount
 
 

@@ -7,15 +7,14 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.expectation import Watching
-from core.alignment.starchoice import Choice, rank
+from core.alignment.guide.nextstar import Choice, Watching, rank
 from core.language import say
-from core.sky import catalogue
+from core.sky import catalogues
 from core.sky.almanac import Light, light_at
 from core.sky.bodies import Body, BodyNow, body_now
-from core.sky.catalogue import StarNow
+from core.sky.catalogues import StarNow
 from core.sky.horizon import Horizon
-from core.sky.separation import separation_deg
+from core.sky.places import separation_deg
 from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]
@@ -81,7 +80,7 @@ def propose(wish: Wish) -> Proposals:
     sun = body_now(Body.SUN, wish.site, wish.air, wish.utc_s)
     moon = body_now(Body.MOON, wish.site, wish.air, wish.utc_s)
     faintest = FAINTEST[light_at(sun.true_altitude_deg)]
-    up = catalogue.load().up_now(wish.site, wish.air, wish.utc_s, LOWEST_DEG, MOST_STARS)
+    up = catalogues.load_stars().up_now(wish.site, wish.air, wish.utc_s, LOWEST_DEG, MOST_STARS)
     fit = [now for now in up if now.star.magnitude <= faintest and _off_moon(now, moon)]
     ranked = rank(
         fit, wish.site, wish.known, wish.watching, wish.target_arcmin, wish.horizon.is_clear
@@ -93,7 +92,7 @@ def propose(wish: Wish) -> Proposals:
 
 
 def _proposal(choice: Choice, moon: BodyNow, utc_s: float) -> Proposal:
-    ra_deg, dec_deg = catalogue.load().at_epoch(choice.now.star, utc_s)
+    ra_deg, dec_deg = catalogues.load_stars().at_epoch(choice.now.star, utc_s)
     apart = _from_moon_deg(choice.now, moon)
     is_lit = moon.altitude_deg > 0.0 and apart < MOONLIT_DEG
     caution = say("The Moon stands {apart:.0f}° from it.", apart=apart) if is_lit else ""

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from enum import Enum
 
 from app.session.guide.turn import TurnMade
-from core.alignment.adjustment import Base
-from core.alignment.procedure import Event, NotNow, Stage, after
+from core.alignment.guide.bolts import Base
+from core.alignment.guide.procedure import Event, NotNow, Stage, after
 
 
 class North(Enum):

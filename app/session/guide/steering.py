@@ -8,15 +8,22 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.sources.source import Reading
-from core.alignment.adjustment import Base, SeenTurn, Turn, star_shift_arcsec
-from core.alignment.axis.priors import Priors
-from core.alignment.driftlog import Leg
-from core.alignment.geometry import ARCMIN_PER_RAD, axis_north_end, observed_direction
-from core.alignment.knowledge import AxisKnowledge
-from core.alignment.steering import seen_accuracy, turn_seen
-from core.sky.place import hour_angle_and_declination
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.drift.geometry import axis_north_end, observed_direction
+from core.alignment.driftlog.records import Leg
+from core.alignment.guide.bolts import (
+    Base,
+    SeenTurn,
+    Turn,
+    seen_accuracy,
+    star_shift_arcsec,
+    turn_seen,
+)
+from core.alignment.priors import Priors
+from core.sky.places import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
+from core.units import ARCMIN_PER_RAD
 
 Floats = NDArray[np.float64]
 

@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import Enum
 
-from core.alignment.adjustment import Base, SeenTurn, Turn, TurnAccuracy, known_after
-from core.alignment.knowledge import AxisKnowledge
-from core.alignment.steering import SEEN_TURN
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.guide.bolts import SEEN_TURN, Base, SeenTurn, Turn, TurnAccuracy, known_after
 from core.sky.site import Site
 
 # Of a hand that turns as it was told, without seeing what it does: common practice, no source.

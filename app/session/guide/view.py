@@ -10,13 +10,12 @@ from numpy.typing import NDArray
 from app.session.guide.afterturn import Surprise
 from app.session.guide.state import North
 from app.session.guide.turn import TurnMade
-from core.alignment.adjustment import Base, Turn
 from core.alignment.aim import Aim
-from core.alignment.bolts import BoltScale
-from core.alignment.judgement import Judgement
-from core.alignment.knowledge import AxisKnowledge
-from core.alignment.procedure import Stage
-from core.alignment.solution import Solution, pole_refraction_arcmin
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.solution import Solution, pole_refraction_arcmin
+from core.alignment.guide.bolts import Base, BoltScale, Turn
+from core.alignment.guide.judgement import Judgement
+from core.alignment.guide.procedure import Stage
 from core.sky.site import Air, Site
 
 Floats = NDArray[np.float64]

@@ -3,7 +3,7 @@
 Optional lines `# key: value` or `# key = value` and free text behind `#`; a key that is not known
 though it seems to state a quantity is reported. Keys of the place and its air are latitude_deg,
 longitude_deg, elevation_m, pressure_hpa and temperature_c. Errors that the readings cannot show and
-the ± contains are those of `core.alignment.axis.priors`, 0 leaves one out: reading_step_arcsec,
+the ± contains are those of `core.alignment.priors`, 0 leaves one out: reading_step_arcsec,
 angle_sigma_deg, periodic_error_arcsec, slow_wander_arcsec, slow_wander_s and flexure_arcsec_per_g.
 Then a line of column names and the readings:
 
@@ -16,32 +16,3 @@ and others may stand among them. Separators are comma, semicolon or tab; with th
 may be the decimal sign. Meaning is taken strictly: a line that cannot be used is reported with its
 reason.
 """
-
-from core.alignment.driftlog.files import MAX_BYTES, read_file
-from core.alignment.driftlog.reader import read
-from core.alignment.driftlog.records import (
-    DriftLog,
-    Extras,
-    Header,
-    Leg,
-    ReadingCancelled,
-    Rejected,
-    Remark,
-    UnusableLog,
-)
-from core.alignment.driftlog.writer import write
-
-__all__ = [
-    "MAX_BYTES",
-    "DriftLog",
-    "Extras",
-    "Header",
-    "Leg",
-    "ReadingCancelled",
-    "Rejected",
-    "Remark",
-    "UnusableLog",
-    "read",
-    "read_file",
-    "write",
-]

@@ -9,7 +9,7 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.axis.priors import Priors, stated
+from core.alignment.priors import Priors, stated
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import STANDARD_TEMPERATURE_C, Air, Site
 
@@ -64,7 +64,7 @@ class Header:
     """What the `# key: value` lines of a log say; None where they are silent.
 
     Latitude positive north, longitude positive east; pressure is the station's. `stated_priors`:
-    by names of `core.alignment.axis.priors.Priors`. `other`: pairs of keys and values without a
+    by names of `core.alignment.priors.Priors`. `other`: pairs of keys and values without a
     meaning here, in order. `notes`: comment lines that are no pair.
     """
 

@@ -13,9 +13,9 @@ from app.session.places import Place, Places
 from app.session.plans import Plans
 from app.widgets.dome import Dome
 from app.widgets.nightchart import NightChart
-from core.night.plantarget import Target
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
+from core.sky.targets import Target
 from tests.app.pages import reach
 
 AFTERNOON_S = 1_790_000_000.0  # 2026-09-21T14:13:20Z, by `date -u -d @1790000000`

@@ -10,7 +10,7 @@ from typing import Any
 import numpy as np
 
 from app.session.question import Answer, Question
-from core.alignment.knowledge import AxisKnowledge
+from core.alignment.axis.estimate import AxisKnowledge
 
 PATIENCE_S = 5.0
 FIGURES = (

@@ -6,8 +6,8 @@ import pytest
 
 from app.session.budget import KEY, VERSION, Budget, Wanted
 from app.session.equipment import Equipment
-from core.mount.exampleset import INVENTED_INVENTORY
-from core.mount.quantities import ImpossibleValue
+from core.mount.equipment import ImpossibleValue
+from core.mount.examples import INVENTED_INVENTORY
 from tests.app.session.memory import Memory
 
 TARGET = Wanted(name="Invented", declination_deg=40.0)

@@ -9,10 +9,11 @@ from app.session.budgetgoal import BudgetGoal
 from app.session.equipment import Equipment
 from app.session.plans import Plans
 from app.session.session import Session
-from core.alignment.budget import Vantage, tolerance
-from core.alignment.goal import Origin
-from core.night.plantarget import Target
+from core.alignment.guide.goal import Origin
+from core.imaging.task import Vantage
+from core.imaging.tolerance import tolerance
 from core.sky.site import Air, Site
+from core.sky.targets import Target
 from tests.app.session.memory import Memory
 from tests.app.session.scripted import ScriptedLog, counting_answer
 

@@ -12,7 +12,7 @@ from app.session.snapshot import Snapshot
 from app.sources.source import Reading
 from app.storage.nights import NightLog
 from core.alignment.aim import Aim
-from core.alignment.driftlog import DriftLog, Header, Leg
+from core.alignment.driftlog.records import DriftLog, Header, Leg
 from core.sky.site import Air, Site
 
 from .scripted import counting_answer

@@ -8,9 +8,9 @@ import pytest
 from app.session.adjusted import Adjusted
 from app.session.equipment import KEY, VERSION, Equipment
 from app.storage.nights import NightLog
+from core.mount.choice import Criterion, Must
 from core.mount.equipment import Mount, MountKind, Purpose, Telescope
-from core.mount.exampleset import INVENTED_INVENTORY, INVENTED_SET
-from core.mount.wishes import Criterion, Must
+from core.mount.examples import INVENTED_INVENTORY, INVENTED_SET
 from tests.app.session.memory import Memory
 
 TUBE = Telescope(key="tube", name="Tube", mass_kg=4.5)

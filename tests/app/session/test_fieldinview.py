@@ -6,9 +6,16 @@ import pytest
 
 from app.session.equipment import Equipment
 from app.session.fieldinview import KEY, FieldInView
-from core.mount.equipment import Camera, Mount, MountKind, Purpose, Telescope
-from core.mount.inventory import EquipmentSet, Inventory
-from core.mount.seenfield import ASSUMED_ARCMIN
+from core.imaging.sampling import ASSUMED_ARCMIN
+from core.mount.equipment import (
+    Camera,
+    EquipmentSet,
+    Inventory,
+    Mount,
+    MountKind,
+    Purpose,
+    Telescope,
+)
 from tests.app.session.memory import Memory
 
 TUBE = Telescope(key="t", name="Tube", focal_length_mm=1000.0)

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from app.session.joining import Joining, joining, joining_question
-from core.alignment.driftlog import DriftLog, Header, Leg
+from core.alignment.driftlog.records import DriftLog, Header, Leg
 from core.sky.site import Site
 
 HILL = Site(48.0, 11.0, 500.0)

@@ -5,7 +5,7 @@ import pytest
 
 from app.session.legbuffer import FIRST_CAPACITY, LegBuffer
 from app.sources.source import Reading
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 
 
 def filled(count: int) -> LegBuffer:

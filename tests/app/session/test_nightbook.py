@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from app.session.nightbook import NightBook
-from core.night.checklistmarks import done, skipped
-from core.night.checkliststeps import Fact, Part, load
-from core.night.reportnight import Kind
+from core.night.checklist import Fact, Part, done, load, skipped
+from core.night.record import Kind
 from tests.app.pages.tonight.conftest import NOW_S, BookMemory
 
 FIRST = load()[0]

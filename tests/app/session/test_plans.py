@@ -7,10 +7,9 @@ import pytest
 from app.session.equipment import Equipment
 from app.session.equipped import known_of
 from app.session.plans import KEY, Plans
-from core.mount.equipment import Camera, Mount, MountKind, Purpose
-from core.mount.inventory import EquipmentSet
-from core.night.plantarget import Target, of_body
-from core.sky.ephemeris import Body
+from core.mount.equipment import Camera, EquipmentSet, Mount, MountKind, Purpose
+from core.sky.bodies import Body
+from core.sky.targets import Target, of_body
 from tests.app.pages.eveningpages import ANDROMEDA, Memory
 
 

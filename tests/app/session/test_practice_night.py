@@ -11,14 +11,15 @@ from app.session.question import work_out
 from app.session.session import Session
 from app.session.snapshot import Snapshot
 from app.sources.practice import PracticeSource
-from core.practice.bolts import LARGEST_BACKLASH_ARCMIN, LARGEST_SCALE_ERROR
-from core.practice.meadow import (
+from core.practice.simulation import (
+    LARGEST_BACKLASH_ARCMIN,
+    LARGEST_SCALE_ERROR,
     MEADOW_AIR,
     NORTHERN_MEADOW,
     SOUTHERN_MEADOW,
+    PracticeMount,
     coming_midnight_utc_s,
 )
-from core.practice.simulation import PracticeMount
 
 from .conftest import Begin
 

@@ -15,13 +15,12 @@ from app.session.question import Question, work_out
 from app.session.shown import Shown
 from app.session.solvedagain import Again, solve_again
 from app.storage.records import Night, StoredAxisState
-from core.alignment import solution
 from core.alignment.aim import Aim
-from core.alignment.axis.priors import RANGES, USUAL, Priors
-from core.alignment.driftlog import DriftLog, Header, Leg
-from core.alignment.solution import UnusableLegs
-from core.mount.equipment import Mount, MountKind, Purpose, Telescope
-from core.mount.inventory import EquipmentSet, Inventory
+from core.alignment.axis import solution
+from core.alignment.drift.prepared import UnusableLegs
+from core.alignment.driftlog.records import DriftLog, Header, Leg
+from core.alignment.priors import RANGES, USUAL, Priors
+from core.mount.equipment import EquipmentSet, Inventory, Mount, MountKind, Purpose, Telescope
 from core.sky.site import Air, Site
 from tests.app.session.memory import Memory
 from tests.app.session.scripted import ScriptedLog, counting_answer

@@ -7,7 +7,7 @@ from app.session.session import Session
 from app.sources.source import Reading
 from app.storage.records import Night, StoredAxisState, StoredLeg
 from core.alignment.aim import Aim
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
 
 from .conftest import Begin

@@ -9,7 +9,7 @@ from app.session.keeper import Keeper
 from app.session.runrecorder import RunRecorder
 from app.sources.source import Reading
 from app.storage.records import StoredLeg
-from core.night.reportnight import Purpose
+from core.night.record import Purpose
 
 NOW_S = 1_790_000_000.0
 

@@ -10,8 +10,8 @@ from app.session.session import Session
 from app.session.snapshot import Snapshot
 from app.sources.source import Reading
 from core.alignment.aim import Aim
-from core.alignment.driftlog import DriftLog, Header, Leg
-from core.night.reportnight import Kind
+from core.alignment.driftlog.records import DriftLog, Header, Leg
+from core.night.record import Kind
 from core.sky.site import Air, Site
 
 from .conftest import Begin

@@ -6,7 +6,7 @@ import pytest
 from app.session.clockwatch import ClockWatch, awake_s, steady_s
 from app.session.sleepcheck import moved_after_arcmin
 from app.sources.source import Reading
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
 from tests.app.session.scripted import ScriptedLog
 

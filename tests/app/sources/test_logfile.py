@@ -11,7 +11,7 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from app.sources.logfile import LogFileSource
-from core.alignment.driftlog import DriftLog, ReadingCancelled
+from core.alignment.driftlog.records import DriftLog, ReadingCancelled
 
 HEAD = "leg,utc,ra_deg,dec_deg,north_arcsec\n"
 

@@ -10,8 +10,12 @@ from pytestqt.qtbot import QtBot
 
 from app.sources.practice import PracticeSource
 from app.sources.source import Reading
-from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW, coming_midnight_utc_s
-from core.practice.simulation import PracticeMount
+from core.practice.simulation import (
+    MEADOW_AIR,
+    NORTHERN_MEADOW,
+    PracticeMount,
+    coming_midnight_utc_s,
+)
 
 START_UTC_S = coming_midnight_utc_s(1_795_521_600.0, NORTHERN_MEADOW.longitude_deg)
 

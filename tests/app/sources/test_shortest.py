@@ -5,8 +5,8 @@ import math
 import pytest
 
 from app.sources.shortest import SingleDrift
-from core.alignment.solution import solve
-from core.sky.clock import local_sidereal_time_hours
+from core.alignment.axis.solution import solve
+from core.sky.clocks import local_sidereal_time_hours
 from core.sky.site import Air, Site
 
 ENDING_UTC_S = 1_795_568_400.0

@@ -9,8 +9,8 @@ from pathlib import Path
 import numpy as np
 
 from app.storage.nights import NightLog
-from core.night import reportjson
-from core.night.reportnight import Kind, Purpose
+from core.night import exports
+from core.night.record import Kind, Purpose
 from core.sky.site import Air, Site
 
 NOW_UTC_S = 1_795_550_400.0
@@ -76,4 +76,4 @@ def everything(path: Path) -> list[str]:
     """Every night of a log as the text of its exported file."""
     with Run().log(path) as log:
         nights = [log.archive.record(one.night_id) for one in log.archive.overview()]
-    return sorted(reportjson.write(night) for night in nights if night is not None)
+    return sorted(exports.write_json(night) for night in nights if night is not None)

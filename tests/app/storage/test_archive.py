@@ -11,9 +11,9 @@ import numpy as np
 import pytest
 
 from app.storage.schema import MIGRATIONS, VERSION
-from core.night import reportjson
-from core.night.reporthtml import html
-from core.night.reportnight import Kind, Purpose
+from core.night import exports
+from core.night.record import Kind, Purpose
+from core.night.report import html
 from tests.app.storage.program import (
     DAY_S,
     NOW_UTC_S,
@@ -143,11 +143,11 @@ def test_a_night_goes_out_as_json_and_into_another_log_unchanged(path: Path) -> 
     assert record is not None
     assert [entry.attachment for entry in record.of_kind(Kind.PICTURE)] == [PICTURE]
     assert "data:image/png" in html(record)
-    text = reportjson.write(record)
+    text = exports.write_json(record)
     elsewhere = path.with_name("elsewhere.sqlite3")
     with Run().log(elsewhere) as log:
-        log.archive.take_in_record(reportjson.read(text.encode()))
-        log.archive.take_in_record(reportjson.read(text.encode()))  # twice does no harm
+        log.archive.take_in_record(exports.read_json(text.encode()))
+        log.archive.take_in_record(exports.read_json(text.encode()))  # twice does no harm
         assert [one.night_id for one in log.archive.overview()] == [first]
     assert everything(elsewhere) == [text]
 
@@ -157,7 +157,7 @@ def test_an_invented_night_with_everything_makes_the_round(path: Path) -> None:
     with Run().log(path) as log:
         log.archive.take_in_record(night)
     entries = tuple(sorted(night.entries, key=lambda one: (one.utc_s, one.key)))
-    assert everything(path) == [reportjson.write(replace(night, entries=entries))]
+    assert everything(path) == [exports.write_json(replace(night, entries=entries))]
 
 
 def test_what_is_here_of_a_night_is_not_replaced(path: Path) -> None:

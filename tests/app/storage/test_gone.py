@@ -17,7 +17,7 @@ import pytest
 
 from app.storage import bringback, writer
 from app.storage.nights import NightLog
-from core.night.reportnight import Kind
+from core.night.record import Kind
 from tests.app.storage.program import DAY_S, Run, everything, keep_a_night
 from tests.app.storage.told import NOW_UTC_S, Told, measure, night_of, readings_in
 

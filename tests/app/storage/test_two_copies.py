@@ -13,7 +13,7 @@ import pytest
 
 from app.storage.nights import NightLog
 from app.storage.records import UnusableFile
-from core.night.reportnight import Kind
+from core.night.record import Kind
 from core.sky.site import Air, Site
 from tests.app.storage.program import everything, keep_a_night
 from tests.app.storage.told import NOW_UTC_S, Told, measure, readings_in

@@ -5,7 +5,7 @@ from types import SimpleNamespace
 import numpy as np
 import pytest
 
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 
 START_S = 1_790_000_000.0
 

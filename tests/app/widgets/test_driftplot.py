@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QApplication, QGraphicsPathItem, QLabel, QPushButt
 from app.widgets.driftplot import DriftPlot, Feed
 from app.widgets.driftseries import DriftSeries, series
 from app.widgets.legcurves import LegCurves
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 
 
 @pytest.fixture

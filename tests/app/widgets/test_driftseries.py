@@ -7,7 +7,7 @@ import pytest
 
 from app.widgets.driftseries import series
 from app.widgets.plotreading import nearest
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 
 
 def test_without_a_fit_the_first_reading_is_zero(leg: Leg) -> None:

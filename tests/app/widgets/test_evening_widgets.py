@@ -12,8 +12,8 @@ from app.widgets.sections import Section, Sections
 from app.widgets.spans import limit_words, span_words
 from app.widgets.targetsearch import TargetSearch
 from app.widgets.tubedrawing import place_words
-from core.mount.quantities import Quantity
-from core.night.plantarget import Target
+from core.mount.equipment import Quantity
+from core.sky.targets import Target
 
 DEGREES = Quantity("Limit", " °", -10.0, 10.0)
 VEGA, VENUS = Target("Vega", "star", 279.2, 38.8, 0.0), Target("Venus", "planet", 1.0, 2.0)

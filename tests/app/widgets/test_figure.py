@@ -3,7 +3,7 @@
 import pytest
 
 from app.widgets.figure import Figure, UnusableFigure, figure_of, heading
-from core.mount.quantities import Quantity
+from core.mount.equipment import Quantity
 
 MASS = Quantity("The mass", " kg", 0.001, 500.0)
 PLACE = Quantity("The position along the tube", " mm", -5000.0, 5000.0)

@@ -8,7 +8,7 @@ from PySide6.QtGui import QFont, QFontMetricsF
 
 from app.widgets.nightlayout import NightLayout
 from app.widgets.nightpicture import Block, Graph, Lane, NightPicture, Pin, Trace, steps
-from core.sky.zones import find
+from core.sky.clocks import find
 
 BEGIN_S = 1_790_000_000.0
 END_S = BEGIN_S + 36_000.0

@@ -9,8 +9,9 @@ from app.widgets.contours import bands, contours
 from app.widgets.dome import Dome
 from app.widgets.domepicture import DomePicture
 from app.widgets.skyview import SkyView
-from core.mount.rotation import SIDEREAL_DEG_PER_HOUR, rate_deg_per_hour
+from core.imaging.rotation import rate_deg_per_hour
 from core.sky.horizon import Horizon
+from core.units import SIDEREAL_DEG_PER_HOUR
 
 
 @pytest.mark.parametrize(

@@ -7,11 +7,11 @@ from collections.abc import Callable
 import numpy as np
 import pytest
 
-from core.alignment.driftlog import Leg
-from core.alignment.geometry import ARCMIN_PER_RAD
-from core.alignment.track import Track
-from core.sky.place import hour_angle_and_declination
+from core.alignment.drift.path import Track
+from core.alignment.driftlog.records import Leg
+from core.sky.places import hour_angle_and_declination
 from core.sky.site import Air, Site
+from core.units import ARCMIN_PER_RAD
 from tests.truth.night import wandering
 
 START_S = 1.795e9

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.alignment.driftlog import DriftLog
+from core.alignment.driftlog.records import DriftLog
 
 NAMES = "leg,utc,ra_deg,dec_deg,north_arcsec"
 PLAIN = f"""# latitude_deg: 48.1

@@ -4,7 +4,10 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from core.alignment.adjustment import (
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.solution import solve
+from core.alignment.drift.geometry import axis_north_end, true_direction
+from core.alignment.guide.bolts import (
     Base,
     Turn,
     TurnAccuracy,
@@ -12,9 +15,6 @@ from core.alignment.adjustment import (
     moved_errors_arcmin,
     star_shift_arcsec,
 )
-from core.alignment.geometry import axis_north_end, true_direction
-from core.alignment.knowledge import AxisKnowledge
-from core.alignment.solution import solve
 from core.sky.site import Site
 
 SITES = [Site(48.0, 11.0), Site(-33.0, 19.0)]

@@ -6,28 +6,16 @@ import erfa
 import numpy as np
 import pytest
 
-from core.alignment.budget import (
-    Alignment,
-    Grade,
-    Optics,
-    Target,
-    Task,
-    UnusableTask,
-    Vantage,
-    best_aim,
-    judge,
-    longest_exposure,
-    sky_map,
-    smear_curve,
-    tolerance,
-)
-from core.alignment.budget.field import Exposures, seen_field
-from core.alignment.budget.trail import trails
-from core.alignment.budget.words import arc, duration, exposure_words, near, pixels
-from core.alignment.geometry import ARCMIN_PER_RAD
-from core.alignment.solution import solve
+from core.alignment.axis.solution import solve
+from core.imaging.skymap import sky_map
+from core.imaging.task import Exposures, Optics, Target, Task, UnusableTask, Vantage, seen_field
+from core.imaging.tolerance import Alignment, best_aim, longest_exposure, smear_curve, tolerance
+from core.imaging.trail import trails
+from core.imaging.verdict import Grade, judge
+from core.imaging.words import arc, duration, exposure_words, near, pixels
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
+from core.units import ARCMIN_PER_RAD
 
 SITE, AIR = Site(48.0, 11.0, 500.0), Air(950.0)
 VANTAGE = Vantage.of(SITE, AIR)

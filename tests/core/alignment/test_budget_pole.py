@@ -7,18 +7,12 @@ import erfa
 import numpy as np
 import pytest
 
-from core.alignment.budget import (
-    Alignment,
-    Optics,
-    Target,
-    Task,
-    Vantage,
-    judge,
-    sky_map,
-    tolerance,
-)
-from core.alignment.geometry import ARCMIN_PER_RAD
+from core.imaging.skymap import sky_map
+from core.imaging.task import Optics, Target, Task, Vantage
+from core.imaging.tolerance import Alignment, tolerance
+from core.imaging.verdict import judge
 from core.sky.site import Air, Site
+from core.units import ARCMIN_PER_RAD
 from tests.truth.raytrace import RayTrace
 from tests.truth.worstguide import TrailedWorst
 

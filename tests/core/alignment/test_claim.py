@@ -9,7 +9,7 @@ from scipy.stats import t as student
 
 from core.alignment.advice import advise
 from core.alignment.aim import Aim
-from core.alignment.claim import NORMAL_95, Claim, claim, sure_half_widths
+from core.alignment.guide.goal import NORMAL_95, Claim, claim, sure_half_widths
 
 
 @pytest.mark.parametrize(

@@ -11,10 +11,10 @@ from functools import cache
 import numpy as np
 import pytest
 
-from core.alignment.axis.priors import NONE, USUAL
-from core.alignment.geometry import ARCMIN_PER_RAD
-from core.alignment.solution import solve
-from core.alignment.track import Track
+from core.alignment.axis.solution import solve
+from core.alignment.drift.path import Track
+from core.alignment.priors import NONE, USUAL
+from core.units import ARCMIN_PER_RAD
 from tests.truth.night import random_night, wandering
 from tests.truth.watched import air_motion, gravity_in_tube, hard_night, two_across
 

@@ -5,8 +5,8 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from core.alignment.gusts import set_aside
-from core.alignment.solution import solve
+from core.alignment.axis.solution import solve
+from core.alignment.drift.noise import set_aside
 from core.sky.site import Site
 from tests.truth.night import wandering
 

@@ -5,11 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.alignment.driftlog import (
-    ReadingCancelled,
-    UnusableLog,
-    read,
-)
+from core.alignment.driftlog.reader import read
+from core.alignment.driftlog.records import ReadingCancelled, UnusableLog
 
 from .logtexts import EVENING_UTC_S, GOOD, NAMES, PLAIN, log_of, reasons
 
@@ -216,7 +213,7 @@ def test_reading_can_be_stopped_between_lines() -> None:
 
 
 def test_too_many_readings_are_refused(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("core.alignment.driftlog.body.MAX_SAMPLES", 1)
+    monkeypatch.setattr("core.alignment.driftlog.reader.MAX_SAMPLES", 1)
     with pytest.raises(UnusableLog, match="more than a night can give"):
         read(log_of(*GOOD))
 
@@ -224,7 +221,7 @@ def test_too_many_readings_are_refused(monkeypatch: pytest.MonkeyPatch) -> None:
 @pytest.mark.parametrize("line", ["x", "# latitude: 5", "# a remark"])
 def test_another_kind_of_file_is_given_up_early(monkeypatch: pytest.MonkeyPatch, line) -> None:
     monkeypatch.setattr("core.alignment.driftlog.reader.MAX_REJECTED", 100)
-    monkeypatch.setattr("core.alignment.driftlog.headlines.MAX_REMARKS", 100)
+    monkeypatch.setattr("core.alignment.driftlog.header.MAX_REMARKS", 100)
     lines = iter([NAMES] + [line] * 20_000)
     with pytest.raises(UnusableLog, match="no usable leg"):
         read(lines)

@@ -7,7 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from core.alignment.driftlog import ReadingCancelled, UnusableLog, read_file
+from core.alignment.driftlog.files import read_file
+from core.alignment.driftlog.records import ReadingCancelled, UnusableLog
 
 TEXT = """# hill: Größenberg
 leg,utc,ra_deg,dec_deg,north_arcsec

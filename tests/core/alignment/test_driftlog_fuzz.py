@@ -9,8 +9,10 @@ import numpy as np
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from core.alignment.axis.priors import RANGES
-from core.alignment.driftlog import DriftLog, Header, Leg, UnusableLog, read, read_file, write
+from core.alignment.driftlog.files import read_file, write
+from core.alignment.driftlog.reader import read
+from core.alignment.driftlog.records import DriftLog, Header, Leg, UnusableLog
+from core.alignment.priors import RANGES
 
 NAMES = "leg,utc,ra_deg,dec_deg,north_arcsec,east_arcsec,sigma_arcsec"
 pieces = st.sampled_from(

@@ -8,8 +8,11 @@ from dataclasses import replace
 import pytest
 
 from core.alignment import driftlog
-from core.alignment.axis.priors import RANGES, USUAL, Priors
-from core.alignment.driftlog import Header, headlines, read, write
+from core.alignment.driftlog import header
+from core.alignment.driftlog.files import write
+from core.alignment.driftlog.reader import read
+from core.alignment.driftlog.records import Header
+from core.alignment.priors import RANGES, USUAL, Priors
 
 from .logtexts import GOOD, log_of, reasons
 
@@ -128,7 +131,7 @@ def test_what_is_stated_is_written_and_two_equal_headers_are_one() -> None:
 
 def test_the_description_of_the_log_names_every_key() -> None:
     described = set(re.findall(r"\w+", driftlog.__doc__ or ""))
-    assert described >= set(headlines.RANGES)
+    assert described >= set(header.RANGES)
 
 
 def test_air_without_pressure_is_that_of_the_elevation() -> None:

@@ -1,17 +1,11 @@
-"""Signs of the drift, as tabulated in `core.alignment.geometry`, for both hemispheres."""
+"""Signs of the drift, as tabulated in `core.alignment.drift.geometry`, for both hemispheres."""
 
 import numpy as np
 import pytest
 
-from core.alignment.geometry import (
-    ARCMIN_PER_RAD,
-    SIDEREAL_RATE_RAD_PER_S,
-    axis_north_end,
-    direction,
-    offsets_arcsec,
-    sky_error_rad,
-)
+from core.alignment.drift.geometry import axis_north_end, direction, offsets_arcsec, sky_error_rad
 from core.sky.refraction import Refraction
+from core.units import ARCMIN_PER_RAD, SIDEREAL_RATE_RAD_PER_S
 
 NO_AIR = Refraction(0.0, 0.0)
 MINUTE_RAD = 60.0 * SIDEREAL_RATE_RAD_PER_S

@@ -3,12 +3,12 @@
 import numpy as np
 import pytest
 
-from core.alignment.adjustment import TurnAccuracy
-from core.alignment.budget import Optics, Target, Task, Vantage
-from core.alignment.budget.goal import LEAST_ARCMIN, MOST_ARCMIN, allowed_by, rounded_down
-from core.alignment.goal import Allowed, Origin, Reached, goal_of, reached
-from core.alignment.judgement import Next, judge
-from core.alignment.knowledge import AxisKnowledge
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.guide.bolts import TurnAccuracy
+from core.alignment.guide.goal import Allowed, Origin, Reached, goal_of, reached
+from core.alignment.guide.judgement import Next, judge
+from core.imaging.task import Optics, Target, Task, Vantage
+from core.imaging.tolerance import LEAST_ARCMIN, MOST_ARCMIN, allowed_by, rounded_down
 from core.sky.site import Air, Site
 
 VANTAGE = Vantage.of(Site(48.0, 11.0, 500.0), Air(950.0))

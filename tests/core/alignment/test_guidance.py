@@ -6,21 +6,20 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from core.alignment.adjustment import Base, Turn, TurnAccuracy
-from core.alignment.bolts import BoltTurn, learn
-from core.alignment.expectation import (
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.solution import solve
+from core.alignment.guide.bolts import Base, BoltTurn, Turn, TurnAccuracy, learn
+from core.alignment.guide.fieldnorth import North, find_north, reversed_leg
+from core.alignment.guide.judgement import Next, chance_within, judge
+from core.alignment.guide.nextstar import (
     ARCSEC_PER_MIN_PER_ARCMIN,
     Watching,
     half_width_arcmin,
     leg_information,
+    rank,
 )
-from core.alignment.fieldnorth import North, find_north, reversed_leg
-from core.alignment.judgement import Next, chance_within, judge
-from core.alignment.knowledge import AxisKnowledge
-from core.alignment.procedure import TABLE, Event, NotNow, Stage, after, diagram, possible
-from core.alignment.solution import solve
-from core.alignment.starchoice import rank
-from core.sky.catalogue import load
+from core.alignment.guide.procedure import TABLE, Event, NotNow, Stage, after, diagram, possible
+from core.sky.catalogues import load_stars
 from core.sky.site import Air, Site
 
 SITE, AIR = Site(48.0, 11.0, 500.0), Air(950.0)
@@ -33,7 +32,7 @@ FLEXURE = 10.0 / 60.0 * np.cos(np.deg2rad(48.0))
 
 @pytest.fixture(scope="module")
 def stars():
-    return load().up_now(SITE, AIR, NOW_S, 15.0, 400)
+    return load_stars().up_now(SITE, AIR, NOW_S, 15.0, 400)
 
 
 def test_the_expected_rate_constant_is_the_sidereal_one():

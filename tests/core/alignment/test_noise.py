@@ -3,9 +3,8 @@
 import numpy as np
 import pytest
 
-from core.alignment.axis.linefit import fit_line
-from core.alignment.groups import Groups
-from core.alignment.noise import Gram, NoiseGrid, weights
+from core.alignment.drift.linefit import fit_line
+from core.alignment.drift.noise import Gram, Groups, NoiseGrid, weights
 from tests.truth.night import wandering
 
 

@@ -8,8 +8,8 @@ import pytest
 from scipy.stats import binom
 
 from core.alignment.axis.legset import LegSet
-from core.alignment.axis.priors import NONE, USUAL
-from core.alignment.solution import solve
+from core.alignment.axis.solution import solve
+from core.alignment.priors import NONE, USUAL
 from tests.truth.watched import air_motion, hard_night
 
 NIGHTS = 60

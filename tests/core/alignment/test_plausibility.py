@@ -5,14 +5,14 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.alignment.driftlog import Leg
-from core.alignment.plausibility import (
+from core.alignment.axis.plausibility import (
     BELOW_HORIZON,
     IN_THE_FUTURE,
     SEA_LEVEL_PRESSURE,
     TOO_FAST,
     doubts,
 )
+from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
 
 DENVER = Site(39.74, -104.99, 1600.0)

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.alignment.solution import solve
+from core.alignment.axis.solution import solve
 from tests.truth.night import random_night
 
 

@@ -4,9 +4,14 @@ import erfa
 import numpy as np
 import pytest
 
-from core.alignment.roughmarks import HIGHEST_DEG, LOWEST_DEG, declination_deg, rough_marks
+from core.alignment.polarscope.roughmarks import (
+    HIGHEST_DEG,
+    LOWEST_DEG,
+    declination_deg,
+    rough_marks,
+)
 from core.sky.bodies import Body, body_now
-from core.sky.clock import parse_utc
+from core.sky.clocks import parse_utc
 from core.sky.site import Air, Site
 
 AIR = Air(1000.0)

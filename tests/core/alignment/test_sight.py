@@ -13,7 +13,8 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from core.alignment.sight import (
+from core.alignment.polarscope.reading import error_from_sighting, expected_in_sight
+from core.alignment.polarscope.view import (
     InSight,
     UnusableSighting,
     View,
@@ -23,9 +24,8 @@ from core.alignment.sight import (
     dial_angle_deg,
     in_sight,
 )
-from core.alignment.sighting import error_from_sighting, expected_in_sight
-from core.sky import catalogue
-from core.sky.clock import parse_utc
+from core.sky import catalogues
+from core.sky.clocks import parse_utc
 from core.sky.pole import elevated_pole, pole_star, pole_star_of
 from core.sky.site import Air, Site
 from tests.truth.mount import lifted, rotate, star_vectors
@@ -45,7 +45,7 @@ def traced_lift(site: Site, air: Air):
 def seen_vector(site: Site, air: Air, utc_s: float) -> np.ndarray:
     """The pole star's direction, east, north, up, by skyfield and a traced ray."""
     star = pole_star_of(site)
-    moved = catalogue.load().at_epoch(star, utc_s)
+    moved = catalogues.load_stars().at_epoch(star, utc_s)
     place = site.latitude_deg, site.longitude_deg, site.elevation_m
     vector = star_vectors(*moved, *place, np.array([utc_s]))
     if air.pressure_hpa > 0.0:

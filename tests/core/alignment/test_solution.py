@@ -7,10 +7,11 @@ import pytest
 
 from core.alignment.advice import advise
 from core.alignment.aim import Aim
-from core.alignment.axis.priors import NONE
-from core.alignment.driftlog import Leg
-from core.alignment.forecast import minutes_left
-from core.alignment.solution import UnusableLegs, solve
+from core.alignment.axis.solution import solve
+from core.alignment.drift.prepared import UnusableLegs
+from core.alignment.driftlog.records import Leg
+from core.alignment.guide.judgement import minutes_left
+from core.alignment.priors import NONE
 from core.sky.site import Air, Site
 
 NORTH = Site(48.0, 11.0, 500.0)

@@ -3,9 +3,8 @@
 import numpy as np
 import pytest
 
-from core.alignment.adjustment import Base, Turn, star_shift_arcsec
-from core.alignment.geometry import axis_north_end, true_direction
-from core.alignment.steering import TurnUnseen, turn_seen
+from core.alignment.drift.geometry import axis_north_end, true_direction
+from core.alignment.guide.bolts import Base, Turn, TurnUnseen, star_shift_arcsec, turn_seen
 from core.sky.site import Site
 
 

@@ -2,10 +2,10 @@
 
 import pytest
 
-from core.alignment.suggestions import PLACES, suggestions
-from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW, SOUTHERN_MEADOW
-from core.sky import place
-from core.sky.catalogue import load
+from core.alignment.guide.nextstar import PLACES, suggestions
+from core.practice.simulation import MEADOW_AIR, NORTHERN_MEADOW, SOUTHERN_MEADOW
+from core.sky import places
+from core.sky.catalogues import load_stars
 from core.sky.site import Site
 
 MIDNIGHT_UTC_S = 1_795_569_600.0
@@ -16,10 +16,10 @@ SITES = [NORTHERN_MEADOW, SOUTHERN_MEADOW, Site(0.0, 20.0), Site(65.0, 20.0), Si
 @pytest.mark.parametrize("hours_later", range(0, 24, 3))
 def test_every_place_has_a_star_and_it_stands_there(site: Site, hours_later: int) -> None:
     utc_s = MIDNIGHT_UTC_S + 3600.0 * hours_later
-    found = suggestions(load(), site, MEADOW_AIR, utc_s)
+    found = suggestions(load_stars(), site, MEADOW_AIR, utc_s)
     assert {star.where for star in found} == set(PLACES)
     for star in found:
-        azimuth_deg, altitude_deg = place.horizontal_deg(
+        azimuth_deg, altitude_deg = places.horizontal_deg(
             star.ra_deg, star.dec_deg, site, MEADOW_AIR, utc_s
         )
         assert float(altitude_deg) == pytest.approx(star.altitude_deg, abs=0.01)

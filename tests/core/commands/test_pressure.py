@@ -7,7 +7,8 @@ import json
 import pytest
 
 from core.__main__ import main
-from core.alignment.driftlog import Header, write
+from core.alignment.driftlog.files import write
+from core.alignment.driftlog.records import Header
 from tests.core.tracking.drive import noisy_run
 
 PLACE = ("--latitude=48", "--longitude=11")

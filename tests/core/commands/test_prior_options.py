@@ -12,8 +12,9 @@ import numpy as np
 import pytest
 
 from core.__main__ import main
-from core.alignment.axis.priors import RANGES, USUAL, Priors
-from core.alignment.driftlog import Header, Leg, write
+from core.alignment.driftlog.files import write
+from core.alignment.driftlog.records import Header, Leg
+from core.alignment.priors import RANGES, USUAL, Priors
 from core.commands import drift
 
 ROOT = Path(__file__).parents[3]

@@ -7,7 +7,7 @@ import json
 import pytest
 
 from core.__main__ import main
-from core.mount.rotation import turning
+from core.imaging.rotation import turning
 
 NOW_UTC_S = 1.795e9
 PROMISED = {

@@ -4,15 +4,16 @@ from core.mount.equipment import (
     Accessory,
     Camera,
     Counterweight,
+    EquipmentSet,
     Eyepiece,
     Guider,
+    Inventory,
     Mount,
     MountKind,
     Place,
     Purpose,
     Telescope,
 )
-from core.mount.inventory import EquipmentSet, Inventory
 
 MOUNT = Mount(
     key="mount-1",

@@ -5,12 +5,19 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from core.mount import handling
-from core.mount.balance import PolarState, polar_balance
+from core.mount import payload
+from core.mount.balance import (
+    PolarState,
+    TubeState,
+    about_polar_axis,
+    head_lever,
+    inertia_kg_m2,
+    polar_balance,
+    total_torque_n_m,
+    tube_balance,
+)
 from core.mount.equipment import Accessory, MountKind, Place, Purpose
-from core.mount.leverage import about_polar_axis, head_lever, inertia_kg_m2, total_torque_n_m
 from core.mount.payload import Practice, Standing, judge_load
-from core.mount.tubebalance import TubeState, tube_balance
 from tests.core.mount.invented import BOX, CAMERA, GUIDER, MOUNT, TUBE, WEIGHT, WHEEL
 
 LOAD = (TUBE, CAMERA, GUIDER, BOX)
@@ -215,10 +222,10 @@ def test_levers_are_given_for_a_drawing_to_scale():
 
 
 def test_the_cautions_say_the_order():
-    on, off = " ".join(handling.PUTTING_ON), " ".join(handling.TAKING_OFF)
+    on, off = " ".join(payload.PUTTING_ON), " ".join(payload.TAKING_OFF)
     assert on.index("Counterweight on first") < on.index("telescope")
     assert off.index("Telescope off before the counterweight") < off.index("Counterweight off last")
     assert "toe stop" in on
     assert "Lock both axes" in on
-    assert any("fingers" in one for one in handling.BALANCING)
-    assert any("two people" in one for one in handling.LIFTING)
+    assert any("fingers" in one for one in payload.BALANCING)
+    assert any("two people" in one for one in payload.LIFTING)

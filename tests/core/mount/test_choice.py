@@ -6,11 +6,9 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from core.mount.choice import Outcome, choose
-from core.mount.equipment import MountKind, Purpose
+from core.mount.choice import Criterion, Must, Outcome, Wishes, choose
+from core.mount.equipment import ImpossibleValue, MountKind, Purpose
 from core.mount.examples import INVENTED_MOUNTS
-from core.mount.quantities import ImpossibleValue
-from core.mount.wishes import Criterion, Must, Wishes
 
 MEADOW, HILL, BALCONY = INVENTED_MOUNTS
 

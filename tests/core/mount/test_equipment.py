@@ -7,11 +7,26 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from core.mount.equipment import Camera, Counterweight, Mount, Purpose, Telescope
-from core.mount.equipmentfields import KINDS, from_object, to_object
-from core.mount.equipmentfile import MAX_BYTES, UnusableEquipment, read, write
-from core.mount.inventory import EquipmentSet, Inventory
-from core.mount.quantities import ImpossibleValue, quantities
+from core.mount.equipment import (
+    Camera,
+    Counterweight,
+    EquipmentSet,
+    ImpossibleValue,
+    Inventory,
+    Mount,
+    Purpose,
+    Telescope,
+    quantities,
+)
+from core.mount.equipmentfile import (
+    KINDS,
+    MAX_BYTES,
+    UnusableEquipment,
+    from_object,
+    read,
+    to_object,
+    write,
+)
 from tests.core.mount.invented import CAMERA, INVENTORY, MOUNT, SET, TUBE, WHEEL
 
 IMPOSSIBLE = [

@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.mount.eyepiece import Newtonian, Observer, best_turn_deg, eyepiece_path
-from core.mount.meridian import Side
+from core.night.eyepiece import Newtonian, Observer, best_turn_deg, eyepiece_path
+from core.night.flip import Side
 from tests.truth.mount import rotate
 
 TUBE = Newtonian(1.3, 0.3, 0.6, 0.2, 0.0)

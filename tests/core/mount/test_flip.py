@@ -10,9 +10,8 @@ from skyfield import almanac
 from skyfield.api import Star, wgs84
 
 from core.mount.equipment import MountKind
-from core.mount.flip import CAUTIONS, FlipPlan, Series, flip_plan
-from core.mount.meridian import Limits, Side, crossings
-from core.sky.clock import parse_utc
+from core.night.flip import CAUTIONS, FlipPlan, Limits, Series, Side, crossings, flip_plan
+from core.sky.clocks import parse_utc
 from core.sky.site import Air, Site
 from tests.truth.mount import SIDEREAL_DAY_S, sky
 

@@ -4,8 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from core.mount.optics import optics_of
-from core.mount.quantities import ImpossibleValue
+from core.imaging.sampling import optics_of
+from core.mount.equipment import ImpossibleValue
 from tests.core.mount.invented import CAMERA, TUBE
 
 

@@ -11,7 +11,7 @@ import pytest
 from scipy.optimize import least_squares
 from scipy.spatial.transform import Rotation
 
-from core.mount.pointing import Uncertainty, covariance, effects, error_arcmin, mean_error_arcmin
+from core.night.setupstars import Uncertainty, covariance, effects, error_arcmin, mean_error_arcmin
 
 KNOWN = Uncertainty(15.0, 30.0, 30.0, 8.0, 4.0, 1.5)
 SIGMA_ARCMIN = np.array([15.0, 15.0, 30.0, 30.0, 8.0, 4.0])

@@ -5,15 +5,16 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.mount.rotation import (
+from core.imaging.rotation import (
     NO_AIR,
-    SIDEREAL_DEG_PER_HOUR,
     Turning,
+    field_angle_deg,
     rate_deg_per_hour,
+    track,
     turning,
 )
-from core.mount.rotationtrack import field_angle_deg, track
 from core.sky.site import Air, Site
+from core.units import SIDEREAL_DEG_PER_HOUR
 
 NIGHT = 1.795e9 + np.arange(0.0, 86400.0 * 1.2, 120.0)
 LATITUDES = (0.0, 20.0, 48.0, 89.0, -0.5, -33.0, -89.0)

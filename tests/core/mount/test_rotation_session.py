@@ -5,22 +5,29 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.mount.rotation import NO_AIR, SIDEREAL_DEG_PER_HOUR, rate_deg_per_hour
-from core.mount.rotationderotator import Derotator, derotation
-from core.mount.rotationexposure import (
+from core.imaging.rotation import NO_AIR, Track, field_angle_deg, rate_deg_per_hour, track
+from core.imaging.rotationdrive import (
+    Derotator,
+    blind_outline_deg,
+    blind_zone,
+    derotation,
+    losses,
+    platform_rate_deg_per_hour,
+    wedge_rate_deg_per_hour,
+)
+from core.imaging.rotationexposure import (
     LONGEST_S,
     Frame,
     allowed_rotation_deg,
+    common_field,
     exposure_count,
     longest_map_s,
     longest_s,
     smear_px,
+    stacked_field,
 )
-from core.mount.rotationfield import common_field, stacked_field
-from core.mount.rotationtrack import Track, field_angle_deg, track
-from core.mount.rotationwedge import platform_rate_deg_per_hour, wedge_rate_deg_per_hour
-from core.mount.rotationzenith import blind_outline_deg, blind_zone, losses
 from core.sky.site import Air, Site
+from core.units import SIDEREAL_DEG_PER_HOUR
 from tests.truth.mount import rotate
 
 FRAME = Frame(4000.0, 3000.0)

@@ -3,8 +3,7 @@
 import numpy as np
 import pytest
 
-from core.mount.quantities import ImpossibleValue
-from core.mount.sampling import (
+from core.imaging.sampling import (
     Fit,
     field_of_view_deg,
     guide_scale,
@@ -12,6 +11,7 @@ from core.mount.sampling import (
     image_scale_arcsec_per_px,
     sampling,
 )
+from core.mount.equipment import ImpossibleValue
 
 
 def test_image_scale_of_a_micrometre_at_a_millimetre():

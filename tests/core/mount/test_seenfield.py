@@ -2,8 +2,8 @@
 
 import pytest
 
+from core.imaging.sampling import ASSUMED_ARCMIN, assumed_field, field_of, typed_field
 from core.mount.equipment import Accessory, Camera, Eyepiece, Guider, Telescope
-from core.mount.seenfield import ASSUMED_ARCMIN, assumed_field, field_of, typed_field
 
 TUBE = Telescope(key="t", name="Tube", focal_length_mm=1000.0)
 CAMERA = Camera(key="c", name="Sensor", pixel_um=4.0, width_px=3000, height_px=2000)

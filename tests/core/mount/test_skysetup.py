@@ -8,22 +8,23 @@ import numpy as np
 import pytest
 
 from core.mount.equipment import MountKind
-from core.mount.meridian import Side
-from core.mount.recognise import recognise
-from core.mount.skycandidates import (
+from core.night.flip import Side
+from core.night.setupstars import (
     HIGHEST_DEG,
+    LEVEL_FIRST,
     LOWEST_DEG,
     NEAREST_MERIDIAN_DEG,
     NEAREST_MOON_DEG,
     NEAREST_POLE_DEG,
     NoReferenceStars,
+    choose,
+    recognise,
 )
-from core.mount.skysetup import LEVEL_FIRST, choose
-from core.sky import catalogue
+from core.sky import catalogues
 from core.sky.bodies import Body, BodyNow
-from core.sky.catalogue import Star, StarNow
-from core.sky.clock import parse_utc
-from core.sky.separation import separation_deg
+from core.sky.catalogues import Star, StarNow
+from core.sky.clocks import parse_utc
+from core.sky.places import separation_deg
 from core.sky.site import Air, Site
 
 UTC_S = parse_utc("2026-11-24T20:00Z")
@@ -36,7 +37,7 @@ SITES = [Site(48.0, 11.0, 500.0), Site(-33.0, 18.0), Site(0.0, 0.0), Site(70.0, 
 @pytest.mark.parametrize("count", [2, 3])
 def test_stars_stand_where_they_should(site: Site, kind: MountKind, count: int) -> None:
     moon = BodyNow(Body.MOON, 200.0, 40.0, 40.0, 0.0)
-    done = choose(catalogue.load(), site, AIR, UTC_S, kind, count, bodies=[moon])
+    done = choose(catalogues.load_stars(), site, AIR, UTC_S, kind, count, bodies=[moon])
     assert len(done.stars) == count
     for one in done.stars:
         assert LOWEST_DEG <= one.now.altitude_deg <= HIGHEST_DEG
@@ -61,7 +62,7 @@ def test_stars_stand_where_they_should(site: Site, kind: MountKind, count: int) 
 
 def test_german_mount_takes_one_side_after_the_other() -> None:
     for site in SITES:
-        done = choose(catalogue.load(), site, AIR, UTC_S, MountKind.GERMAN_EQUATORIAL)
+        done = choose(catalogues.load_stars(), site, AIR, UTC_S, MountKind.GERMAN_EQUATORIAL)
         sides = [one.side for one in done.stars]
         assert sides == sorted(sides, key=lambda side: side is Side.EAST)
         assert len(set(sides)) == 2
@@ -71,7 +72,7 @@ def test_obstructed_sky_is_left_out() -> None:
     def clear(azimuth: np.ndarray, altitude: np.ndarray) -> np.ndarray:
         return (azimuth < 180.0) & (altitude > 0.0)
 
-    done = choose(catalogue.load(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH, clear=clear)
+    done = choose(catalogues.load_stars(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH, clear=clear)
     assert all(one.now.azimuth_deg < 180.0 for one in done.stars)
 
 
@@ -80,17 +81,17 @@ def test_no_clear_sky_is_a_sentence() -> None:
         return np.zeros_like(azimuth + altitude, dtype=bool)
 
     with pytest.raises(NoReferenceStars, match="Only 0 fit stars are up"):
-        choose(catalogue.load(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH, clear=clear)
+        choose(catalogues.load_stars(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH, clear=clear)
 
 
 def test_by_day_no_star_is_chosen() -> None:
     sun = BodyNow(Body.SUN, 180.0, 10.0, 10.0, 0.0)
     with pytest.raises(NoReferenceStars, match="The Sun is up"):
-        choose(catalogue.load(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH, bodies=[sun])
+        choose(catalogues.load_stars(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH, bodies=[sun])
 
 
 def test_sentence_names_both_choices() -> None:
-    done = choose(catalogue.load(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH)
+    done = choose(catalogues.load_stars(), SITES[0], AIR, UTC_S, MountKind.ALT_AZIMUTH)
     for name in (*(one.now.star.name for one in done.stars), *done.careless_names):
         assert name in done.sentence
 
@@ -139,7 +140,9 @@ def test_planets_are_pointed_out_where_they_could_be_mistaken() -> None:
 def test_a_careless_star_near_the_zenith_is_named_where_it_would_serve() -> None:
     """An evening of September at 48° north: Vega and Deneb stand overhead."""
     evening = parse_utc("2026-09-21T19:00Z")
-    done = choose(catalogue.load(), SITES[0], AIR, evening, MountKind.ALT_AZIMUTH)
-    overhead = {now.star.name for now in catalogue.load().up_now(SITES[0], AIR, evening, 70.0, 9)}
+    done = choose(catalogues.load_stars(), SITES[0], AIR, evening, MountKind.ALT_AZIMUTH)
+    overhead = {
+        now.star.name for now in catalogues.load_stars().up_now(SITES[0], AIR, evening, 70.0, 9)
+    }
     assert done.careless_overhead in overhead & set(done.careless_names)
     assert f"if {done.careless_overhead} were easy to centre" in done.sentence

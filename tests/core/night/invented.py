@@ -5,11 +5,9 @@ from __future__ import annotations
 from functools import cache
 
 from core.mount.equipment import MountKind, Purpose
-from core.night.checklist import Checklist, Circumstances
-from core.night.checkliststeps import Hemisphere, Power
-from core.night.checklisttimes import Moments
-from core.night.plannight import Night, night_of
-from core.sky.clock import parse_utc
+from core.night.checklist import Checklist, Circumstances, Hemisphere, Moments, Power
+from core.night.darkness import Night, night_of
+from core.sky.clocks import parse_utc
 from core.sky.site import Site
 
 EVENING = parse_utc("2026-11-24T15:00:00Z")

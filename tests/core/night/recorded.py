@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import numpy as np
 
-from core.alignment.driftlog import Leg
-from core.night.reportnight import AxisState, Entry, Kind, NightRecord, WatchedLeg
+from core.alignment.driftlog.records import Leg
+from core.night.record import AxisState, Entry, Kind, NightRecord, WatchedLeg
 from core.sky.site import Air, Site
 
 BEGUN = 1_795_550_400.0

@@ -14,11 +14,20 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core.mount.equipment import MountKind, Purpose
-from core.night.checklist import Circumstances, build, hemisphere_of
-from core.night.checkliststeps import Hemisphere, Moment, Part, Power, load, source_texts
-from core.night.checklisttimes import Moments
-from core.night.plannight import night_of
-from core.sky.clock import parse_utc
+from core.night.checklist import (
+    Circumstances,
+    Hemisphere,
+    Moment,
+    Moments,
+    Part,
+    Power,
+    build,
+    hemisphere_of,
+    load,
+    source_texts,
+)
+from core.night.darkness import night_of
+from core.sky.clocks import parse_utc
 from core.sky.site import Site
 from tests.core.night.invented import IMAGING, SUMMER_LOOK, invented_night, keys, moments
 

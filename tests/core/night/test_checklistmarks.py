@@ -7,13 +7,21 @@ from dataclasses import replace
 
 import pytest
 
-from core.night import checklistown
-from core.night.checklist import Checklist, build
-from core.night.checklistmarks import (
+from core.night import checklist
+from core.night.checklist import (
+    Checklist,
+    Fact,
     Mark,
     NoReason,
+    OwnStep,
+    Part,
     State,
+    Step,
+    UnusableStep,
+    build,
     done,
+    moved,
+    new_key,
     newest,
     newly_seen,
     open_steps,
@@ -21,8 +29,6 @@ from core.night.checklistmarks import (
     skipped,
     state_of,
 )
-from core.night.checklistown import OwnStep, UnusableStep, moved, new_key
-from core.night.checkliststeps import Fact, Part, Step
 from tests.core.night.invented import IMAGING, keys, moments
 
 NOW = 1_795_550_400.0
@@ -110,8 +116,8 @@ def test_an_own_step_moves_and_finds_its_part_when_its_neighbour_is_absent() -> 
 
 def test_own_steps_are_kept_as_json() -> None:
     own = (OwnStep(new_key(()), "Make tea.", Part.DARK, "focus", "Warm hands.", 10.0, True),)
-    text = json.dumps([*checklistown.to_objects(own), {"key": 1}, 7, {"part": "at sea"}])
-    assert checklistown.from_objects(json.loads(text)) == own
+    text = json.dumps([*checklist.to_objects(own), {"key": 1}, 7, {"part": "at sea"}])
+    assert checklist.from_objects(json.loads(text)) == own
     assert new_key(own) != own[0].key
 
 

@@ -5,23 +5,20 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from core.imaging.rotation import track
+from core.imaging.rotationdrive import losses
 from core.mount.equipment import MountKind
-from core.mount.flip import Series, flip_plan
-from core.mount.meridian import Limits
-from core.mount.rotationtrack import track
-from core.mount.rotationzenith import losses
-from core.night.planalign import alignment_moments, best_moments
-from core.night.planbest import best, showpieces
-from core.night.plancurve import curve
-from core.night.plannight import Night, night_of
-from core.night.plantarget import Target, at_coordinates, of_body, of_deep_sky, of_star, search
-from core.night.plantimeline import About, Step, time_line
-from core.sky import catalogue, deepsky, place
+from core.night.darkness import Night, night_of
+from core.night.flip import Limits, Series, flip_plan
+from core.night.plan import alignment_moments, best, best_moments, curve, showpieces
+from core.night.timeline import About, Step, time_line
+from core.sky import catalogues, places
 from core.sky.bodies import Body, body_now
-from core.sky.clock import parse_utc
+from core.sky.clocks import parse_utc
 from core.sky.coordinates import UnusableCoordinates
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
+from core.sky.targets import Target, at_coordinates, of_body, of_deep_sky, of_star, search
 
 SITE, AIR = Site(48.0, 11.0, 500.0), Air(955.0)
 UTC_S = parse_utc("2026-11-24T20:00Z")
@@ -34,7 +31,7 @@ def night() -> Night:
 
 
 def named(name: str) -> Target:
-    found = deepsky.load().find(name)
+    found = catalogues.load_deep_sky().find(name)
     assert found is not None
     return of_deep_sky(found)
 
@@ -51,12 +48,14 @@ def named(name: str) -> Target:
     ],
 )
 def test_search(typed: str, first: str) -> None:
-    assert search(typed, catalogue.load(), deepsky.load(), UTC_S)[0].name == first
+    assert (
+        search(typed, catalogues.load_stars(), catalogues.load_deep_sky(), UTC_S)[0].name == first
+    )
 
 
 def test_search_never_offers_the_sun_and_nothing_for_nothing() -> None:
     for typed in ("sun", "s", "", " "):
-        found = search(typed, catalogue.load(), deepsky.load(), UTC_S)
+        found = search(typed, catalogues.load_stars(), catalogues.load_deep_sky(), UTC_S)
         assert all(one.body is not Body.SUN for one in found)
         assert typed.strip() or not found
         assert len(found) <= 20
@@ -71,11 +70,11 @@ def test_coordinates() -> None:
 
 
 def test_places_of_stars_and_bodies() -> None:
-    star = catalogue.load().find("Capella")
+    star = catalogues.load_stars().find("Capella")
     assert star is not None
-    target = of_star(star, catalogue.load(), UTC_S)
+    target = of_star(star, catalogues.load_stars(), UTC_S)
     azimuth, altitude = target.places_deg(SITE, AIR, UTC_S)
-    expected = place.horizontal_deg(target.ra_deg, target.dec_deg, SITE, AIR, UTC_S)
+    expected = places.horizontal_deg(target.ra_deg, target.dec_deg, SITE, AIR, UTC_S)
     assert (azimuth[0], altitude[0]) == pytest.approx((float(expected[0]), float(expected[1])))
     moon = body_now(Body.MOON, SITE, AIR, UTC_S)
     azimuth, altitude = of_body(Body.MOON).places_deg(SITE, AIR, UTC_S)
@@ -121,7 +120,7 @@ def test_moon_is_not_measured_from_itself(night: Night) -> None:
 
 
 def test_best_targets(night: Night) -> None:
-    targets = showpieces(deepsky.load())
+    targets = showpieces(catalogues.load_deep_sky())
     found = best(targets, night, AIR, limit=30)
     merits = [one.merit_hours for one in found]
     assert merits == sorted(merits, reverse=True)
@@ -148,14 +147,14 @@ def test_best_targets_avoid_walls_and_a_bright_moon(night: Night) -> None:
 
 def test_no_targets_in_polar_summer() -> None:
     summer = night_of(POLAR, parse_utc("2026-06-20T22:00Z"))
-    assert best(showpieces(deepsky.load()), summer, AIR) == []
+    assert best(showpieces(catalogues.load_deep_sky()), summer, AIR) == []
     line = time_line(summer, steps=[Step("level the tripod", 10.0)])
     assert line.bars[-1].about is About.STEP
     assert "polar summer" in line.sentences[0]
 
 
 def test_alignment_moments(night: Night) -> None:
-    moments = alignment_moments(night, catalogue.load(), AIR)
+    moments = alignment_moments(night, catalogues.load_stars(), AIR)
     assert len(moments) > 15
     for moment in moments:
         assert abs(moment.meridian.hour_angle_deg) < 12.0
@@ -174,7 +173,7 @@ def test_alignment_moments(night: Night) -> None:
     def nothing(azimuth: np.ndarray, altitude: np.ndarray) -> np.ndarray:
         return np.zeros_like(azimuth + altitude, dtype=bool)
 
-    assert alignment_moments(night, catalogue.load(), AIR, nothing) == []
+    assert alignment_moments(night, catalogues.load_stars(), AIR, nothing) == []
 
 
 def test_time_line(night: Night) -> None:
@@ -195,7 +194,7 @@ def test_time_line(night: Night) -> None:
         ],
         [(galaxy.name, plan)],
         [("overhead", one) for one in zenith],
-        best_moments(alignment_moments(night, catalogue.load(), AIR)),
+        best_moments(alignment_moments(night, catalogues.load_stars(), AIR)),
         steps,
     )
     assert [mark.utc_s for mark in line.marks] == sorted(mark.utc_s for mark in line.marks)

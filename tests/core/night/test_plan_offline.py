@@ -16,22 +16,22 @@ def refuse(*_): raise AssertionError("the network was touched")
 socket.socket = socket.create_connection = socket.getaddrinfo = refuse
 import numpy as np
 from core.mount.equipment import MountKind
-from core.mount.flip import Series, flip_plan
-from core.mount.meridian import Limits
-from core.mount.rotationtrack import track
-from core.mount.skycandidates import NoReferenceStars
-from core.mount.skysetup import choose
-from core.night.planalign import alignment_moments, best_moments
-from core.night.planbest import best, showpieces
-from core.night.plancurve import curve
-from core.night.plannight import night_of
-from core.night.plantarget import of_deep_sky
-from core.night.plantimeline import time_line
-from core.sky import catalogue, clock, deepsky
+from core.night.flip import Series, flip_plan
+from core.night.flip import Limits
+from core.imaging.rotation import track
+from core.night.setupstars import NoReferenceStars
+from core.night.setupstars import choose
+from core.night.plan import alignment_moments, best_moments
+from core.night.plan import best, showpieces
+from core.night.plan import curve
+from core.night.darkness import night_of
+from core.sky.targets import of_deep_sky
+from core.night.timeline import time_line
+from core.sky import catalogues, clocks
 from core.sky.bodies import bodies_now
 from core.sky.site import Air, Site
-stars, objects, air = catalogue.load(), deepsky.load(), Air(960.0)
-utc_s = clock.parse_utc("{year}-06-20T22:00Z")
+stars, objects, air = catalogues.load_stars(), catalogues.load_deep_sky(), Air(960.0)
+utc_s = clocks.parse_utc("{year}-06-20T22:00Z")
 for latitude in (90.0, -89.0, 0.0, 48.0):
     site = Site(latitude, 179.99)
     night = night_of(site, utc_s)

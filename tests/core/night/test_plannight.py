@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from core.night.plannight import night_of
+from core.night.darkness import night_of
 from core.sky.almanac import Light
-from core.sky.clock import format_utc, parse_utc
+from core.sky.clocks import format_utc, parse_utc
 from core.sky.site import Site
 
 MIDLAND = Site(48.0, 11.0)

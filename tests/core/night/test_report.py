@@ -14,22 +14,18 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core import language
-from core.alignment import driftlog
 from core.alignment.aim import Aim
-from core.alignment.solution import solve
-from core.night import reportjson
-from core.night.reportcsv import drift_csv
-from core.night.reporthtml import html
-from core.night.reportjson import UnusableNight
-from core.night.reportlegs import drift_arcsec_per_min
-from core.night.reportnight import Kind, NightRecord
-from core.night.reportresult import adjustment_content, result_content
-from core.night.reportsections import figures_of, sections
+from core.alignment.axis.solution import solve
+from core.alignment.driftlog.reader import read as read_drift_log
+from core.night import exports
+from core.night.exports import UnusableNight, drift_csv
+from core.night.record import Kind, NightRecord, adjustment_content, result_content
+from core.night.report import drift_arcsec_per_min, figures_of, html, sections
 from core.sky.site import Site
 from tests.core.night.recorded import BEGUN, whole_night
 
 NIGHT = whole_night()
-TEXT = reportjson.write(NIGHT)
+TEXT = exports.write_json(NIGHT)
 
 
 def plain(value: Any) -> Any:
@@ -44,14 +40,14 @@ def plain(value: Any) -> Any:
 
 
 def test_json_gives_the_same_night_back() -> None:
-    again = reportjson.read(TEXT.encode("utf-8"))
+    again = exports.read_json(TEXT.encode("utf-8"))
     assert plain(again) == plain(NIGHT)
-    assert reportjson.write(again) == TEXT
+    assert exports.write_json(again) == TEXT
 
 
 def test_an_empty_night_comes_back_too() -> None:
     empty = NightRecord(1, BEGUN, BEGUN, None, None, None, None, (), ())
-    assert plain(reportjson.read(reportjson.write(empty).encode())) == plain(empty)
+    assert plain(exports.read_json(exports.write_json(empty).encode())) == plain(empty)
     assert "never said" in html(empty)
 
 
@@ -75,7 +71,7 @@ def test_an_empty_night_comes_back_too() -> None:
 )
 def test_a_file_that_cannot_be_is_refused_in_a_sentence(data: bytes, words: str) -> None:
     with pytest.raises(UnusableNight, match=words) as refusal:
-        reportjson.read(data)
+        exports.read_json(data)
     assert str(refusal.value).endswith(".")
 
 
@@ -103,21 +99,21 @@ def test_whatever_is_changed_the_reader_reads_or_refuses(path: tuple, value: Any
         holder = holder[key]
     holder[path[-1]] = value
     try:
-        night = reportjson.read(json.dumps(whole).encode())
+        night = exports.read_json(json.dumps(whole).encode())
     except UnusableNight:
         return
-    reportjson.write(night).encode()
+    exports.write_json(night).encode()
     html(night)
 
 
 @given(st.binary(max_size=200))
 def test_any_bytes_are_read_or_refused(data: bytes) -> None:
     with pytest.raises(UnusableNight):
-        reportjson.read(data)
+        exports.read_json(data)
 
 
 def test_the_csv_is_a_drift_log_with_all_legs() -> None:
-    log = driftlog.read(drift_csv(NIGHT))
+    log = read_drift_log(drift_csv(NIGHT))
     assert log.rejected == ()
     assert [leg.label for leg in log.legs] == ["east 1", "bumped", "east 2", "run 1"]
     assert (log.header.latitude_deg, log.header.longitude_deg) == (47.0, -20.0)
@@ -132,7 +128,7 @@ def test_the_csv_is_a_drift_log_with_all_legs() -> None:
 def test_legs_that_share_a_label_are_told_apart() -> None:
     state = NIGHT.axis_states[0]
     twice = replace(NIGHT, axis_states=(state, state))
-    assert [leg.label for leg in driftlog.read(drift_csv(twice)).legs] == ["east 1", "east 1 (2)"]
+    assert [leg.label for leg in read_drift_log(drift_csv(twice)).legs] == ["east 1", "east 1 (2)"]
 
 
 def test_guiding_pointing_and_vibration_are_told_without_their_readings() -> None:
@@ -146,7 +142,7 @@ def test_guiding_pointing_and_vibration_are_told_without_their_readings() -> Non
     ):
         assert said in text, said
     assert "a secret of the file" not in text
-    kept = next(one for one in reportjson.read(TEXT.encode()).of_kind(Kind.POINTING))
+    kept = next(one for one in exports.read_json(TEXT.encode()).of_kind(Kind.POINTING))
     assert kept.content["kept"] == {"stars": [{"name": "a secret of the file"}]}
 
 

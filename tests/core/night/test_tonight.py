@@ -4,13 +4,11 @@ from __future__ import annotations
 
 import pytest
 
-from core.night.checklist import build
-from core.night.checklistmarks import done, newest
-from core.night.checkliststeps import Fact
-from core.night.plannight import night_of
-from core.night.tonight import AlignmentState, AxisNow, alignment_state, night_now
+from core.night.checklist import Fact, build, done, newest
+from core.night.darkness import night_of
+from core.night.progress import AlignmentState, AxisNow, alignment_state, night_now
 from core.sky.almanac import Light
-from core.sky.clock import parse_utc
+from core.sky.clocks import parse_utc
 from core.sky.site import Site
 from tests.core.night.invented import EVENING, IMAGING, invented_night, moments
 

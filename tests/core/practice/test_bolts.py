@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.practice.bolts import LARGEST_SCALE_ERROR, Bolt
+from core.practice.simulation import LARGEST_SCALE_ERROR, Bolt
 
 
 @pytest.mark.parametrize(

@@ -2,11 +2,7 @@
 
 import pytest
 
-from core.practice.meadow import (
-    NORTHERN_MEADOW,
-    SOUTHERN_MEADOW,
-    coming_midnight_utc_s,
-)
+from core.practice.simulation import NORTHERN_MEADOW, SOUTHERN_MEADOW, coming_midnight_utc_s
 
 HOUR_S = 3600.0
 NOON_UTC_S = 1_795_521_600.0  # 2026-11-24T12:00:00 UTC

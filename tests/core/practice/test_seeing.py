@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.practice.seeing import CORRELATION_TIME_S, RMS_ARCSEC, Seeing
+from core.practice.simulation import CORRELATION_TIME_S, RMS_ARCSEC, Seeing
 
 
 def motion(utc_s: np.ndarray, seed: int = 1) -> np.ndarray:

@@ -5,11 +5,15 @@ import math
 import numpy as np
 import pytest
 
-from core.practice.bolts import Bolt
-from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW
-from core.practice.simulation import PracticeMount, PracticeSky
-from core.practice.worm import Worm
-from core.sky.clock import local_sidereal_time_hours
+from core.practice.simulation import (
+    MEADOW_AIR,
+    NORTHERN_MEADOW,
+    Bolt,
+    PracticeMount,
+    PracticeSky,
+    Worm,
+)
+from core.sky.clocks import local_sidereal_time_hours
 from core.sky.site import Air
 
 VACUUM = Air(pressure_hpa=0.0)

@@ -5,13 +5,19 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.sky import sunlight
+from core.sky import compass
 from core.sky.almanac import Light, light_at, light_course, losses, visits
 from core.sky.bodies import Body, BodyNow, bodies_now, body_now
-from core.sky.clock import parse_utc
-from core.sky.compass import direction_words
+from core.sky.clocks import parse_utc
+from core.sky.compass import (
+    NoShadow,
+    direction_words,
+    marks,
+    noon_shadow,
+    sun_check,
+    where_sentence,
+)
 from core.sky.site import Air, Site
-from core.sky.sunlight import NoShadow, marks, noon_shadow, sun_check, where_sentence
 
 JUNE, DECEMBER = parse_utc("2026-06-21T00Z"), parse_utc("2026-12-21T00Z")
 AIR = Air(1000.0)
@@ -140,7 +146,7 @@ def test_marks_are_never_the_sun_nor_near_it_by_day() -> None:
         offered = marks(site, AIR, noon)
         assert sun.altitude_deg > 20.0
         assert all(mark.body is not Body.SUN for mark in offered)
-        assert all(sunlight.apart_deg(mark, sun) >= sunlight.SAFE_FROM_SUN_DEG for mark in offered)
+        assert all(compass.apart_deg(mark, sun) >= compass.SAFE_FROM_SUN_DEG for mark in offered)
         heights = [mark.altitude_deg for mark in offered]
         assert heights == sorted(heights, reverse=True)
         dropped += sum(other.altitude_deg > 10.0 for other in others) - len(offered)
@@ -178,12 +184,12 @@ def test_a_leap_second_falls_between_two_places_of_the_moon() -> None:
 def test_unreadable_table_of_bodies_is_said_in_a_sentence(tmp_path, monkeypatch) -> None:
     import skyfield_data
 
-    from core.sky import ephemeris
+    from core.sky import bodies
 
     monkeypatch.setattr(skyfield_data, "__file__", str(tmp_path / "__init__.py"))
-    ephemeris._kernel.cache_clear()
+    bodies._kernel.cache_clear()
     try:
         with pytest.raises(RuntimeError, match=r"de421\.bsp cannot be read .* Install Poleward"):
             body_now(Body.SUN, Site(0, 0), AIR, JUNE)
     finally:
-        ephemeris._kernel.cache_clear()
+        bodies._kernel.cache_clear()

@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.sky import clock
+from core.sky import clocks
 from core.sky.site import Site
 
 GREENWICH = Site(51.48, 0.0)
@@ -27,7 +27,7 @@ TIMES = [
 
 @pytest.mark.parametrize(("text", "utc_s"), TIMES)
 def test_parse_utc(text: str, utc_s: float) -> None:
-    assert clock.parse_utc(text) == utc_s
+    assert clocks.parse_utc(text) == utc_s
 
 
 @pytest.mark.parametrize(
@@ -37,12 +37,12 @@ def test_parse_utc(text: str, utc_s: float) -> None:
 )  # fmt: skip
 def test_what_is_no_time_is_said_in_a_sentence(text: str) -> None:
     with pytest.raises(ValueError, match=r"is not a date and time; write it like .*\.$"):
-        clock.parse_utc(text)
+        clocks.parse_utc(text)
 
 
 def time_or_sentence(text: str) -> float | str:
     try:
-        return clock.parse_utc(text)
+        return clocks.parse_utc(text)
     except ValueError as error:
         return str(error)
 
@@ -64,19 +64,19 @@ FORMATTED = [
 
 @pytest.mark.parametrize(("utc_s", "text"), FORMATTED)
 def test_format_utc(utc_s: float, text: str) -> None:
-    assert clock.format_utc(utc_s) == text
+    assert clocks.format_utc(utc_s) == text
 
 
 @given(st.floats(-6e10, 2.5e11))
 def test_format_and_parse_agree_to_the_microsecond(utc_s: float) -> None:
-    back = clock.parse_utc(clock.format_utc(utc_s))
+    back = clocks.parse_utc(clocks.format_utc(utc_s))
     assert back == pytest.approx(utc_s, abs=6e-7 + abs(utc_s) * 2.3e-16)
 
 
 @pytest.mark.parametrize("utc_s", [1e20, -1e20, float("nan"), float("inf")])
 def test_impossible_times_are_refused(utc_s: float) -> None:
     with pytest.raises(ValueError, match="is no time in the years"):
-        clock.format_utc(utc_s)
+        clocks.format_utc(utc_s)
 
 
 @pytest.mark.parametrize(
@@ -89,19 +89,19 @@ def test_impossible_times_are_refused(utc_s: float) -> None:
     ],
 )
 def test_terrestrial_time(day: str, tt_minus_utc_s: float) -> None:
-    utc_s = clock.parse_utc(f"{day}T06:00Z")
-    whole, part = clock.julian_dates_tt(utc_s)
-    assert whole == clock.UNIX_EPOCH_JD + np.floor(utc_s / 86400.0)
+    utc_s = clocks.parse_utc(f"{day}T06:00Z")
+    whole, part = clocks.julian_dates_tt(utc_s)
+    assert whole == clocks.UNIX_EPOCH_JD + np.floor(utc_s / 86400.0)
     assert part == pytest.approx(0.25 + tt_minus_utc_s / 86400.0, abs=1e-11)
 
 
 def test_sidereal_time_follows_longitude() -> None:
-    utc_s = clock.parse_utc("2026-11-24T20:00Z")
-    here = clock.local_sidereal_time_hours(utc_s, Site(48.0, 15.0))
-    assert (here - clock.local_sidereal_time_hours(utc_s, GREENWICH)) % 24.0 == pytest.approx(1.0)
+    utc_s = clocks.parse_utc("2026-11-24T20:00Z")
+    here = clocks.local_sidereal_time_hours(utc_s, Site(48.0, 15.0))
+    assert (here - clocks.local_sidereal_time_hours(utc_s, GREENWICH)) % 24.0 == pytest.approx(1.0)
 
 
 def test_sidereal_day() -> None:
-    start = clock.parse_utc("2026-11-24T20:00Z")
-    first, later = clock.local_sidereal_time_hours([start, start + 86164.09], GREENWICH)
+    start = clocks.parse_utc("2026-11-24T20:00Z")
+    first, later = clocks.local_sidereal_time_hours([start, start + 86164.09], GREENWICH)
     assert later == pytest.approx(first, abs=1e-5)

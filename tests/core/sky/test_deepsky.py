@@ -9,7 +9,7 @@ import pytest
 from astropy import units
 from astropy.coordinates import SkyCoord
 
-from core.sky import deepsky
+from core.sky import catalogues
 
 
 @pytest.mark.parametrize(
@@ -27,18 +27,18 @@ from core.sky import deepsky
     ],
 )
 def test_find(typed: str, title: str) -> None:
-    found = deepsky.load().find(typed)
+    found = catalogues.load_deep_sky().find(typed)
     assert found is not None
     assert found.title == title
 
 
 @pytest.mark.parametrize("typed", ["", "  ", "nowhere", "m111", "m"])
 def test_nothing_is_found(typed: str) -> None:
-    assert deepsky.load().find(typed) is None
+    assert catalogues.load_deep_sky().find(typed) is None
 
 
 def test_offers_while_someone_types() -> None:
-    table = deepsky.load()
+    table = catalogues.load_deep_sky()
     assert table.beginning_with("m3", 1)[0].messier == "M 3"
     assert table.beginning_with("orion")[0].messier == "M 42"
     assert table.beginning_with("horse")[0].name == "B 33"
@@ -47,7 +47,7 @@ def test_offers_while_someone_types() -> None:
 
 
 def test_all_of_messiers_list_is_there() -> None:
-    numbers = {one.messier for one in deepsky.load().objects if one.messier}
+    numbers = {one.messier for one in catalogues.load_deep_sky().objects if one.messier}
     assert numbers == {f"M {number}" for number in range(1, 111)} - {"M 102"}
 
 
@@ -64,7 +64,7 @@ def test_all_of_messiers_list_is_there() -> None:
     ],
 )
 def test_places(name: str, ra_hours: str, dec_deg: str) -> None:
-    found = deepsky.load().find(name)
+    found = catalogues.load_deep_sky().find(name)
     assert found is not None
     expected = SkyCoord(ra_hours, dec_deg)
     there = SkyCoord(found.ra_deg * units.deg, found.dec_deg * units.deg)
@@ -72,7 +72,7 @@ def test_places(name: str, ra_hours: str, dec_deg: str) -> None:
 
 
 def test_arrays_follow_the_objects() -> None:
-    table = deepsky.load()
+    table = catalogues.load_deep_sky()
     assert table.ra_deg[1] == table.objects[1].ra_deg
     known = table.magnitude[np.isfinite(table.magnitude)]
     assert np.all(np.diff(known) >= 0.0)
@@ -84,4 +84,4 @@ def test_a_broken_table_is_a_sentence(tmp_path: Path) -> None:
     for text in ("", "name,wrong\n", "\0"):
         (tmp_path / "table.csv").write_text(text, encoding="utf-8")
         with pytest.raises(RuntimeError, match="cannot be read"):
-            deepsky.read(tmp_path / "table.csv")
+            catalogues.read_deep_sky(tmp_path / "table.csv")

@@ -7,8 +7,8 @@ import erfa
 import numpy as np
 import pytest
 
-from core.sky.clock import parse_utc
-from core.sky.earthrotation import SECONDS_PER_DAY, EarthOrientation, bundled, tai_minus_utc_s
+from core.sky.clocks import EarthOrientation, bundled, parse_utc, tai_minus_utc_s
+from core.units import SECONDS_PER_DAY
 
 DAY = SECONDS_PER_DAY
 YEAR = 365.25 * DAY

@@ -3,8 +3,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.sky.clock import parse_utc
-from core.sky.magnetic import NoDeclination, declination
+from core.sky.clocks import parse_utc
+from core.sky.compass import NoDeclination, declination
 from core.sky.site import Site
 
 NOW = parse_utc("2026-11-24T20:00Z")

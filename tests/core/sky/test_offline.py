@@ -14,14 +14,14 @@ FIELD = """
 import socket
 def refuse(*_): raise AssertionError("the network was touched")
 socket.socket = socket.create_connection = socket.getaddrinfo = refuse
-from core.sky import catalogue, clock, place
+from core.sky import catalogues, clocks, places
 from core.sky.site import Air, Site
-utc_s = clock.parse_utc("{year}-11-24T20:00Z")
-stars = catalogue.load()
+utc_s = clocks.parse_utc("{year}-11-24T20:00Z")
+stars = catalogues.load_stars()
 seen = stars.up_now(Site(48.0, 11.0), Air(960.0), utc_s, 20.0, 5)
 assert len(seen) == 5
-place.hour_angle_and_declination(10.0, 20.0, Site(48.0, 11.0), [utc_s, utc_s + 1.0])
-sentence = clock.bundled().loss_sentence(utc_s)
+places.hour_angle_and_declination(10.0, 20.0, Site(48.0, 11.0), [utc_s, utc_s + 1.0])
+sentence = clocks.bundled().loss_sentence(utc_s)
 assert (sentence is not None) == ({year} > 2027), sentence
 import sys
 heavy = {{"astropy", "scipy", "skyfield", "PySide6"}} & set(sys.modules)

@@ -5,18 +5,18 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.sky import catalogue, place
-from core.sky.clock import parse_utc
+from core.sky import catalogues, places
+from core.sky.clocks import parse_utc
 from core.sky.pole import (
     NORTH_HIP,
     SOUTH_HIP,
     PoleStarTurns,
     elevated_pole,
+    pole_field,
     pole_star,
     pole_star_of,
     pole_star_turns,
 )
-from core.sky.polefield import pole_field
 from core.sky.site import Air, Site
 from tests.truth.mount import star_vectors
 
@@ -27,7 +27,7 @@ DAY_S = 86164.1
 
 def path(site: Site, utc_s: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """Azimuth from the pole's, and altitude, degrees, by skyfield."""
-    moved = catalogue.load().at_epoch(pole_star_of(site), UTC_S)
+    moved = catalogues.load_stars().at_epoch(pole_star_of(site), UTC_S)
     east, north, up = star_vectors(*moved, site.latitude_deg, site.longitude_deg, 0.0, utc_s).T
     south = -1.0 if site.latitude_deg < 0 else 1.0
     azimuth = np.degrees(np.arctan2(south * east, south * north))
@@ -114,8 +114,8 @@ def test_hour_angle_is_that_of_the_drift() -> None:
     """The same star, time and site by the path that the drift legs take."""
     site = Site(48.0, 11.0)
     star = pole_star(site, NO_AIR, UTC_S)
-    moved = catalogue.load().at_epoch(star.star, UTC_S)
-    hour_angle, _ = place.hour_angle_and_declination(*moved, site, UTC_S)
+    moved = catalogues.load_stars().at_epoch(star.star, UTC_S)
+    hour_angle, _ = places.hour_angle_and_declination(*moved, site, UTC_S)
     assert star.hour_angle_deg == pytest.approx(float(np.degrees(hour_angle)), abs=1e-9)
 
 

@@ -14,22 +14,22 @@ FIELD = """
 import socket, sys
 def refuse(*_): raise AssertionError("the network was touched")
 socket.socket = socket.create_connection = socket.getaddrinfo = refuse
-from core.alignment import sighting
-from core.sky import almanac, bodies, clock, horizon, magnetic, pole, polefield, pressure, sunlight
+from core.alignment.polarscope import reading
+from core.sky import almanac, bodies, clocks, compass, horizon, pole, pressure
 from core.sky.site import Air, Site
 heavy = {{"astropy", "scipy", "skyfield", "skyfield_data", "jplephem", "pygeomag", "PySide6"}}
 assert not heavy & set(sys.modules), heavy & set(sys.modules)
-site, air, utc_s = Site(48.0, 11.0), Air(960.0), clock.parse_utc("{year}-11-24T20:00Z")
+site, air, utc_s = Site(48.0, 11.0), Air(960.0), clocks.parse_utc("{year}-11-24T20:00Z")
 pole.pole_star(site, air, utc_s)
 pole.pole_star_turns(site, utc_s)
-assert len(polefield.pole_field(site, air, utc_s).stars) > 10
+assert len(pole.pole_field(site, air, utc_s).stars) > 10
 assert len(bodies.bodies_now(site, air, utc_s)) == 7
 assert almanac.visits(bodies.Body.MOON, site, utc_s, hours=48.0).transits
 assert almanac.light_course(site, utc_s).changes
-sunlight.noon_shadow(site, air, utc_s)
+compass.noon_shadow(site, air, utc_s)
 try:
-    magnetic.declination(site, utc_s)
-except magnetic.NoDeclination:
+    compass.declination(site, utc_s)
+except compass.NoDeclination:
     assert {year} > 2029
 assert not {{"skyfield", "astropy", "PySide6"}} & set(sys.modules)
 """

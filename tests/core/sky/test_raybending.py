@@ -3,9 +3,8 @@
 import numpy as np
 import pytest
 
-from core.sky import raybending
-from core.sky.raybending import Layers
-from core.sky.refraction import Refraction
+from core.sky import refraction
+from core.sky.refraction import Layers, Refraction
 from core.sky.site import Air
 
 ARCSEC = np.rad2deg(1.0) * 3600.0
@@ -16,8 +15,8 @@ AIRS = [Layers(2.8e-4, 0.0, 283.0), Layers(3.3e-4, 0.0, 233.0), Layers(2.6e-4, 1
 @pytest.mark.parametrize("air", AIRS)
 def test_more_nodes_change_nothing(air: Layers, monkeypatch) -> None:
     few = air.bending_rad(ALTITUDE) * ARCSEC
-    monkeypatch.setattr(raybending, "_NODES", 60)
-    monkeypatch.setattr(raybending, "_ROUNDS", 9)
+    monkeypatch.setattr(refraction, "_NODES", 60)
+    monkeypatch.setattr(refraction, "_ROUNDS", 9)
     assert few == pytest.approx(air.bending_rad(ALTITUDE) * ARCSEC, abs=0.001)
 
 

@@ -5,8 +5,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.sky.horizon import Horizon, parse
-from core.sky.skyline import PEN_DEG, raised, redrawn
+from core.sky.horizon import PEN_DEG, Horizon, parse, raised, redrawn
 
 AROUND = np.arange(0.25, 360.0, 0.5)
 

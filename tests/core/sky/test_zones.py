@@ -2,9 +2,8 @@
 
 import pytest
 
-from core.sky import zones
-from core.sky.clock import parse_utc
-from core.sky.zones import UnusableZone
+from core.sky import clocks
+from core.sky.clocks import UnusableZone, parse_utc
 
 WINTER_S = parse_utc("2026-01-15T12:00Z")
 SUMMER_S = parse_utc("2026-07-15T12:00Z")
@@ -25,14 +24,14 @@ SUMMER_S = parse_utc("2026-07-15T12:00Z")
     ],
 )
 def test_a_zone_is_found_and_keeps_its_summer_time(text, name, winter_h, summer_h):
-    zone = zones.find(text)
+    zone = clocks.find(text)
     assert zone.name == name
     assert (zone.offset_h(WINTER_S), zone.offset_h(SUMMER_S)) == (winter_h, summer_h)
-    assert zones.find(zone.name) == zone
+    assert clocks.find(zone.name) == zone
 
 
 def test_the_civil_time_of_summer_and_winter():
-    zone = zones.find("Europe/Lisbon")
+    zone = clocks.find("Europe/Lisbon")
     assert f"{zone.civil(SUMMER_S):%H:%M}" == "13:00"
     assert zone.offset_words(SUMMER_S) == "UTC+01:00"
 
@@ -51,12 +50,12 @@ def test_the_civil_time_of_summer_and_winter():
 )
 def test_what_is_no_zone_is_said(text, said):
     with pytest.raises(UnusableZone, match=said.replace("+", r"\+").replace("?", r"\?")):
-        zones.find(text)
+        clocks.find(text)
 
 
 def test_a_zone_far_from_the_longitude_is_doubted():
-    zone = zones.find("UTC-8")
+    zone = clocks.find("UTC-8")
     assert zone.doubt(-118.0, SUMMER_S) is None
     assert "E or W" in zone.doubt(118.0, SUMMER_S)
     # Across the date line the clocks differ by a day, not the hours by the Sun.
-    assert zones.find("UTC+14").doubt(-157.0, SUMMER_S) is None
+    assert clocks.find("UTC+14").doubt(-157.0, SUMMER_S) is None

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 from scipy.signal import lfilter
 
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 
 START_S = 1.795e9
 

@@ -8,8 +8,7 @@ import numpy as np
 import pytest
 
 from core.tracking.exposure import Limit, chance_curves
-from core.tracking.guideloop import Guiding
-from core.tracking.motion import Drive
+from core.tracking.motion import Drive, Guiding
 from core.tracking.periodic import analyse
 from core.tracking.run import run_without_place
 

@@ -5,15 +5,21 @@ from functools import cache
 import numpy as np
 import pytest
 
-from core.alignment.budget import Alignment, Optics, Target, Task, Vantage, longest_exposure
+from core.imaging.task import Optics, Target, Task, Vantage
+from core.imaging.tolerance import Alignment, longest_exposure
 from core.sky.refraction import Refraction
-from core.tracking.exposure import LENGTHS_S, Limit, chance_curves
-from core.tracking.guideloop import Guiding, guided
-from core.tracking.motion import Drive, Motion, motion
-from core.tracking.periodic import UnusableRun, analyse
-from core.tracking.polarpart import polar_part
-from core.tracking.run import run_without_place
-from core.tracking.smear import SteadyDrift, chance_within, smears_arcsec
+from core.tracking.exposure import (
+    LENGTHS_S,
+    Limit,
+    SteadyDrift,
+    chance_curves,
+    chance_within,
+    polar_part,
+    smears_arcsec,
+)
+from core.tracking.motion import Drive, Guiding, Motion, guided, motion
+from core.tracking.periodic import analyse
+from core.tracking.run import UnusableRun, run_without_place
 from core.tracking.training import training, training_csv
 from tests.core.tracking.drive import START_S, WAVES, noisy_run, star, times, wandering, worm
 

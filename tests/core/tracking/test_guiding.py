@@ -3,12 +3,10 @@
 import numpy as np
 import pytest
 
-from core.tracking.backlash import backlash_of_reversal
 from core.tracking.exposure import Limit
-from core.tracking.guiding import check_guiding
+from core.tracking.guidesteps import backlash_of_reversal, settling_after
+from core.tracking.guiding import check_guiding, image_motion_arcsec
 from core.tracking.run import UnusableRun
-from core.tracking.seeing import image_motion_arcsec
-from core.tracking.settling import settling_after
 from core.tracking.vibration import change_sentence, load_sentence, vibration
 from tests.core.tracking.drive import START_S, WAVES, wandering, worm
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.tracking.linecutter import LineCutter
+from core.tracking.runlog import LineCutter
 
 LINES = [b"one", b"", b"three", b"four"]
 

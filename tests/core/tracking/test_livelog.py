@@ -4,8 +4,8 @@ import math
 
 import pytest
 
-from core.tracking.livelog import BadRow, LiveLog, ScaleNeeded, UnusableLog
-from core.tracking.runlog import read_run
+from core.alignment.driftlog.records import BadRow, UnusableLog
+from core.tracking.runlog import LiveLog, ScaleNeeded, read_run
 
 HEAD = "leg,utc,ra_deg,dec_deg,north_arcsec,east_arcsec"
 LINES = [

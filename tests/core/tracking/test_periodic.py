@@ -3,13 +3,13 @@
 import numpy as np
 import pytest
 
-from core.alignment.budget import Alignment
-from core.alignment.driftlog import Leg
-from core.sky.place import hour_angle_and_declination
+from core.alignment.driftlog.records import Leg
+from core.imaging.tolerance import Alignment
+from core.sky.places import hour_angle_and_declination
 from core.sky.site import Air, Site
-from core.tracking.periodic import UnusableRun, analyse
-from core.tracking.progress import AnalysisCancelled
-from core.tracking.run import run_of, run_without_place
+from core.tracking.periodic import analyse
+from core.tracking.run import UnusableRun, run_of, run_without_place
+from core.tracking.wormperiod import AnalysisCancelled
 from tests.core.tracking.drive import START_S, WAVES, noisy_run, star, times, wandering, worm
 from tests.truth.mount import camera_offsets_arcsec, lifted, star_vectors
 

@@ -9,8 +9,9 @@ from functools import cache
 import numpy as np
 import pytest
 
-from core.tracking.periodic import INTERVAL_FACTOR, analyse
+from core.tracking.periodic import analyse
 from core.tracking.run import run_without_place
+from core.tracking.wormfolding import INTERVAL_FACTOR
 from tests.core.tracking.drive import START_S, star, times, wandering, worm
 
 MOUNTS = 160

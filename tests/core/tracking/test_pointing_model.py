@@ -5,15 +5,23 @@ from functools import cache
 import numpy as np
 import pytest
 
-from core.alignment.geometry import ARCMIN_PER_RAD
-from core.alignment.solution import solve
-from core.sky.place import hour_angle_and_declination
+from core.alignment.axis.solution import solve
+from core.sky.places import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
-from core.tracking.axischeck import check_axis
-from core.tracking.pointing import UnusablePointing, pointing
-from core.tracking.pointingmodel import ALTITUDE, AZIMUTH, TERMS, Sky, readings
-from core.tracking.sighting import Sighting, sighting_of
+from core.tracking.pointing import (
+    ALTITUDE,
+    AZIMUTH,
+    TERMS,
+    Sighting,
+    Sky,
+    UnusablePointing,
+    check_axis,
+    pointing,
+    readings,
+    sighting_of,
+)
+from core.units import ARCMIN_PER_RAD
 from tests.truth.mount import lifted, rotate, star_vectors
 from tests.truth.night import random_night
 

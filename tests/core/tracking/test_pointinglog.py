@@ -4,11 +4,10 @@ import re
 
 import pytest
 
-from core.sky.clock import parse_utc
+from core.sky.clocks import parse_utc
 from core.sky.site import Site
-from core.tracking.pointing import UnusablePointing
+from core.tracking.pointing import UnusablePointing, sighting_of
 from core.tracking.pointinglog import read_sightings
-from core.tracking.sighting import sighting_of
 
 SITE = Site(48.0, 11.0, 500.0)
 

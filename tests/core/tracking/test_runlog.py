@@ -5,7 +5,7 @@ import codecs
 import numpy as np
 import pytest
 
-from core.alignment.driftlog import UnusableLog
+from core.alignment.driftlog.records import UnusableLog
 from core.tracking.runlog import ScaleNeeded, read_run, read_run_file
 
 HEAD = "leg,utc,ra_deg,dec_deg,"

@@ -7,11 +7,9 @@ alone did at the very readings.
 import numpy as np
 import pytest
 
-from core.tracking.bins import Bins
 from core.tracking.periodic import analyse
-from core.tracking.readings import Readings
-from core.tracking.run import run_without_place
-from core.tracking.spectrum import spectrum
+from core.tracking.run import Bins, Readings, run_without_place
+from core.tracking.wormperiod import spectrum
 from tests.truth.wormdrive import FINE_S, drawn, made_of_waves, reading_times, watched
 
 LONGEST_S = 40.0

@@ -8,8 +8,8 @@ import numpy as np
 import pytest
 
 from core.tracking.periodic import analyse
+from core.tracking.plausibility import Steered, steered
 from core.tracking.run import run_without_place
-from core.tracking.steered import Steered, steered
 
 from .drive import START_S, noisy_run, star, wandering
 

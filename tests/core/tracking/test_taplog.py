@@ -4,7 +4,7 @@ import pytest
 
 from core.tracking.run import UnusableRun
 from core.tracking.runlog import ScaleNeeded
-from core.tracking.taplog import read_tap
+from core.tracking.vibration import read_tap
 
 
 @pytest.mark.parametrize(

@@ -6,7 +6,7 @@ import pytest
 from core.tracking.periodic import analyse
 from core.tracking.run import run_without_place
 from core.tracking.training import training
-from core.tracking.turns import by_turn, shared
+from core.tracking.wormfolding import by_turn, shared
 from tests.truth.wormdrive import FINE_S, START_S, drawn, reading_times, wander_arcsec, watched
 
 from .drive import star

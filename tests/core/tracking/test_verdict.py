@@ -3,15 +3,13 @@
 import numpy as np
 import pytest
 
-from core.alignment.driftlog import UnusableLog
-from core.tracking.datasheet import DataSheet, compare
-from core.tracking.exposure import Limit
+from core.alignment.driftlog.records import UnusableLog
+from core.tracking.exposure import Limit, SteadyDrift
 from core.tracking.guiding import check_guiding
 from core.tracking.periodic import analyse
 from core.tracking.run import UnusableRun, run_without_place
 from core.tracking.runlog import ScaleNeeded, read_run, read_run_file
-from core.tracking.smear import SteadyDrift
-from core.tracking.training import Training
+from core.tracking.training import DataSheet, Training, compare
 from core.tracking.verdict import Cause, Evidence, judge_tracking
 from tests.core.tracking.drive import START_S, noisy_run
 

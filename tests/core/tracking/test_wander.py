@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.tracking.wander import between_readings, drives_own
+from core.tracking.motion import between_readings, drives_own
 
 from .drive import START_S, times, wandering
 

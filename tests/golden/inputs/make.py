@@ -26,7 +26,7 @@ from app.session.session import Session  # noqa: E402
 from app.sources.source import Reading  # noqa: E402
 from app.storage.nights import NightLog  # noqa: E402
 from app.storage.schema import MIGRATIONS  # noqa: E402
-from core.alignment.adjustment import Turn  # noqa: E402
+from core.alignment.guide.bolts import Turn  # noqa: E402
 from core.alignment.aim import Aim  # noqa: E402
 from core.mount.equipment import Mount, MountKind, Telescope  # noqa: E402
 from core.sky.site import Air, Site  # noqa: E402

@@ -2,7 +2,7 @@
 
 from app.pages.budget.aimpanel import AimPanel
 from core.alignment.aim import Aim
-from core.alignment.budget import BestAim
+from core.imaging.tolerance import BestAim
 
 
 def test_the_best_aim_can_be_chosen(qtbot):

@@ -18,9 +18,11 @@ from app.session.equipment import Equipment
 from app.session.session import Session
 from app.theme.theme import SCALES
 from core.alignment.aim import Aim
-from core.alignment.budget import Alignment, Target, Vantage, judge, tolerance
-from core.alignment.budget.words import arc
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
+from core.imaging.task import Target, Vantage
+from core.imaging.tolerance import Alignment, tolerance
+from core.imaging.verdict import judge
+from core.imaging.words import arc
 from core.practice.simulation import PracticeMount, PracticeSky
 from core.sky.site import Air, Site
 from tests.app.pages import reach

@@ -10,7 +10,7 @@ from app.pages.drift.singledrift import SingleDriftForm
 from app.pages.drift.starchoice import ChosenStar, StarChoice
 from app.sources.manual import ManualSource
 from app.sources.source import Reading
-from core.sky.catalogue import Star, StarNow
+from core.sky.catalogues import Star, StarNow
 
 NOW_S = 1_790_000_000.0
 

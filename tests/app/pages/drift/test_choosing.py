@@ -6,8 +6,8 @@ from PySide6.QtWidgets import QLabel
 
 from app.pages.drift.choosing import Choosing
 from app.session.guide.stars import Proposals, Wish, propose
-from core.alignment.expectation import Watching
-from core.practice.meadow import MEADOW_AIR, NORTHERN_MEADOW
+from core.alignment.guide.nextstar import Watching
+from core.practice.simulation import MEADOW_AIR, NORTHERN_MEADOW
 from core.sky.horizon import Horizon
 
 NOON_UTC_S, MIDNIGHT_UTC_S = 1_795_526_400.0, 1_795_569_600.0

@@ -10,7 +10,7 @@ import pytest
 
 from app.pages.drift.verdictwords import verdict
 from app.session.session import Session
-from core.alignment.judgement import Next
+from core.alignment.guide.judgement import Next
 from tests.app.pages.drift.surroundings import AIR, HILL, NOW_S
 
 MERIDIAN_RA_DEG = 245.0

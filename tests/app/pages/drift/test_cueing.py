@@ -19,9 +19,8 @@ from app.pages.drift.turnwords import (
 )
 from app.session.guide.view import BoltView
 from app.signals.cue import Cue
-from core.alignment.adjustment import Turn
-from core.alignment.bolts import BoltScale, of_sheet
-from core.alignment.procedure import Stage
+from core.alignment.guide.bolts import BoltScale, Turn, of_sheet
+from core.alignment.guide.procedure import Stage
 
 NORTH, SOUTH = 48.0, -33.0
 

@@ -17,7 +17,7 @@ from app.session.shown import Shown
 from app.signals.sounds import Sounds
 from app.sources.shortest import SingleDrift
 from app.widgets.key import Key
-from core.alignment.procedure import Stage
+from core.alignment.guide.procedure import Stage
 from core.sky.site import Air, Site
 from tests.app.pages.drift.surroundings import seen_by
 

@@ -10,7 +10,7 @@ import pytest
 
 from app.pages.drift.importing import Importing
 from app.session.session import Session
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
 from tests.app.pages.drift.surroundings import AIR, HILL, NOW_S, drifting_log
 
 HAND_LABEL = "1 Vega"

@@ -10,8 +10,8 @@ from app.session.session import Session
 from app.widgets.key import Key
 from app.widgets.verdict import VerdictBand
 from core.alignment.advice import Aim
-from core.alignment.axis.priors import ANGLE_NUDGED_DEG
-from core.alignment.driftlog import read
+from core.alignment.driftlog.reader import read
+from core.alignment.priors import ANGLE_NUDGED_DEG
 from core.mount.equipment import Telescope
 from core.sky.site import Site
 from tests.app.pages.drift.surroundings import (

@@ -4,8 +4,8 @@ import pytest
 
 from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import Practice
-from core.alignment.driftlog import read
-from core.alignment.procedure import Stage
+from core.alignment.driftlog.reader import read
+from core.alignment.guide.procedure import Stage
 from tests.app.pages.drift.surroundings import AIR, HILL, drifting_log, wait_for_answer
 
 

@@ -6,9 +6,9 @@ import numpy as np
 import pytest
 
 from app.pages.drift.watchwords import gap, leaving, setting, warnings
-from core.alignment.driftlog import Leg
-from core.alignment.usable import Note
-from core.sky.clock import local_sidereal_time_hours
+from core.alignment.drift.prepared import Note
+from core.alignment.driftlog.records import Leg
+from core.sky.clocks import local_sidereal_time_hours
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
 

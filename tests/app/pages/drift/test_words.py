@@ -11,8 +11,8 @@ from app.pages.drift.shapes import Shapes
 from app.pages.drift.suitability import ANY, EAST, MERIDIAN, WEST, compass, star_line, suits
 from app.pages.drift.verdictwords import verdict
 from core.alignment.advice import Aim
-from core.alignment.driftlog import Leg
-from core.sky.catalogue import Star, StarNow
+from core.alignment.driftlog.records import Leg
+from core.sky.catalogues import Star, StarNow
 
 ADVICE = SimpleNamespace(
     azimuth_figure="12.4′ ± 0.8′",

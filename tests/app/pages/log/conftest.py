@@ -12,9 +12,9 @@ from app.pages.log.parts import LogParts
 from app.session.nightbook import NightBook
 from app.session.nightfiles import NightFiles
 from app.storage.nights import NightLog
-from core.alignment.axis.priors import USUAL
-from core.night.reportwords import when
-from core.sky.zones import find
+from core.alignment.priors import USUAL
+from core.night.words import when
+from core.sky.clocks import find
 from tests.core.night.recorded import BEGUN, whole_night
 
 LATER_S = BEGUN + 40 * 86400.0

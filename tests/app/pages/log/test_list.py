@@ -12,7 +12,7 @@ from PySide6.QtTest import QTest
 from app.pages.log.listing import SEEN_AT_ONCE
 from app.pages.log.page import LogPage
 from app.storage.nights import NightLog
-from core.night.reportnight import Entry, Kind, NightRecord
+from core.night.record import Entry, Kind, NightRecord
 from tests.app.pages.log.conftest import LATER_S
 
 DAY_S = 86400.0

@@ -14,9 +14,9 @@ from app.pages.log.page import LogPage
 from app.session.nightfiles import Form, NightFiles
 from app.storage.nights import NightLog
 from app.widgets.photo import Photo
-from core.night import reportjson
-from core.night.reporthtml import html
-from core.night.reportnight import Entry, Kind
+from core.night import exports
+from core.night.record import Entry, Kind
+from core.night.report import html
 from tests.app.pages.log.conftest import LATER_S, done
 from tests.core.night.recorded import whole_night
 
@@ -182,4 +182,4 @@ def test_a_caption_goes_into_reports_and_into_another_log(
         NightFiles(other.archive, str).take_in(source)
         taken = other.archive.record(NIGHT.key)
         other.close()
-        assert reportjson.write(taken) == reportjson.write(log.archive.record(NIGHT.key))
+        assert exports.write_json(taken) == exports.write_json(log.archive.record(NIGHT.key))

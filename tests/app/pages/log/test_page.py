@@ -16,9 +16,9 @@ from app.pages.log.page import COMPARE, KEEP, LogPage
 from app.session.nightfiles import Form, NightFiles
 from app.storage.nights import NightLog
 from app.theme.theme import SCALES
-from core.alignment.driftlog import read as read_drift_log
-from core.night import reportjson
-from core.night.reportnight import Kind
+from core.alignment.driftlog.reader import read as read_drift_log
+from core.night import exports
+from core.night.record import Kind
 from tests.app.pages import reach
 from tests.app.pages.log.conftest import LATER_S, done
 from tests.core.night.recorded import whole_night
@@ -73,7 +73,7 @@ def test_searching_finds_words_of_notes_and_nothing_else(page: LogPage, qtbot) -
 def test_a_leg_is_solved_again_without_touching_the_night(
     opened: LogPage, log: NightLog, qtbot
 ) -> None:
-    before = reportjson.write(log.archive.record(NIGHT.key))
+    before = exports.write_json(log.archive.record(NIGHT.key))
     again = opened.sheet().again
     ticks = again.ticks()
     assert ticks
@@ -88,7 +88,7 @@ def test_a_leg_is_solved_again_without_touching_the_night(
     assert "No leg is chosen" in again.said()
     assert not again.band().isVisible()
     assert first
-    assert reportjson.write(log.archive.record(NIGHT.key)) == before
+    assert exports.write_json(log.archive.record(NIGHT.key)) == before
 
 
 @pytest.mark.parametrize("form", Form)
@@ -110,7 +110,7 @@ def test_a_night_is_carried_out(opened: LogPage, tmp_path: Path, qtbot, form: Fo
         drift_log = read_drift_log(data.decode().splitlines())
         assert len(drift_log.legs) == len(list(NIGHT.legs))
     else:
-        assert in_order(data.decode()) == in_order(reportjson.write(NIGHT))
+        assert in_order(data.decode()) == in_order(exports.write_json(NIGHT))
     assert not list(tmp_path.glob("*.unfinished"))
 
 
@@ -161,7 +161,7 @@ def test_a_backup_is_restored_into_another_log(page: LogPage, tmp_path: Path, qt
     NightFiles(other.archive, str).take_in(path)
     restored = other.archive.record(NIGHT.key)
     other.close()
-    assert reportjson.write(restored) == reportjson.write(page.files().record(NIGHT.key))
+    assert exports.write_json(restored) == exports.write_json(page.files().record(NIGHT.key))
 
 
 def test_a_damaged_log_of_any_name_is_salvaged(page: LogPage, tmp_path: Path, qtbot) -> None:
@@ -187,7 +187,7 @@ def test_a_damaged_log_of_any_name_is_salvaged(page: LogPage, tmp_path: Path, qt
 
 def test_taking_in_is_asked_about_first(page: LogPage, tmp_path: Path, qtbot) -> None:
     path = tmp_path / "night.json"
-    path.write_text(reportjson.write(NIGHT), encoding="utf-8")
+    path.write_text(exports.write_json(NIGHT), encoding="utf-8")
     page.take_file(path)
     assert "Nothing here is replaced" in page.bar().asking().question()
     sentence = done(qtbot, page, page.bar().asking().yes().click)

@@ -10,7 +10,7 @@ from app.pages.mount.page import MountPage
 from app.session.budget import Budget
 from app.session.equipment import Equipment
 from app.session.session import Session
-from core.mount.exampleset import INVENTED_INVENTORY
+from core.mount.examples import INVENTED_INVENTORY
 from core.sky.site import Air, Site
 from tests.app.session.memory import Memory
 

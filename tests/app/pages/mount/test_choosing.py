@@ -9,9 +9,8 @@ from PySide6.QtWidgets import QLabel
 
 from app.pages.mount.choosing import ChoosingSection
 from app.pages.mount.page import CHOOSING
-from core.mount.choice import Outcome
+from core.mount.choice import Criterion, Must, Outcome
 from core.mount.equipment import Purpose
-from core.mount.wishes import Criterion, Must
 
 
 @pytest.fixture

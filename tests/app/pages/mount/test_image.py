@@ -9,7 +9,7 @@ from PySide6.QtTest import QTest
 
 from app.pages.mount.image import ImageSection
 from app.pages.mount.page import IMAGE
-from core.mount.exampleset import INVENTED_SET
+from core.mount.examples import INVENTED_SET
 
 
 @pytest.fixture

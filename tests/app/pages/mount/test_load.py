@@ -10,9 +10,9 @@ from PySide6.QtWidgets import QLabel
 from app.pages.mount.cautions import ShortCaution
 from app.pages.mount.load import LoadSection
 from app.pages.mount.page import LOAD
-from core.mount import handling
+from core.mount import payload
 from core.mount.equipment import Purpose
-from core.mount.exampleset import INVENTED_SET
+from core.mount.examples import INVENTED_SET
 
 
 @pytest.fixture
@@ -123,8 +123,8 @@ def test_the_short_caution_is_not_scrolled_away(section: LoadSection) -> None:
 
 def test_every_caution_is_on_the_page(section: LoadSection) -> None:
     text = "\n".join(label.text() for label in section.findChildren(QLabel))
-    groups = (handling.PUTTING_ON, handling.TAKING_OFF, handling.BALANCING, handling.LIFTING)
-    for line in (handling.FIRST, *(line for group in groups for line in group)):
+    groups = (payload.PUTTING_ON, payload.TAKING_OFF, payload.BALANCING, payload.LIFTING)
+    for line in (payload.FIRST, *(line for group in groups for line in group)):
         assert line in text
 
 

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from app.pages.mount.page import CHOOSING, EQUIPMENT, IMAGE, LOAD, MountPage
 from app.theme.theme import SCALES
-from core.mount.exampleset import INVENTED_SET
+from core.mount.examples import INVENTED_SET
 from tests.app.pages import reach
 
 SECTIONS = (EQUIPMENT, LOAD, IMAGE, CHOOSING)

@@ -15,11 +15,10 @@ from app.pages.mount.page import EQUIPMENT
 from app.pages.mount.setform import SetForm
 from app.pages.mount.thinglist import SET
 from app.pages.mount.things import Things
-from core.alignment.axis.priors import USUAL
-from core.mount.equipment import Camera, Mount, MountKind, Place, Purpose
-from core.mount.equipmentfields import KINDS as RECORDS
-from core.mount.exampleset import INVENTED_INVENTORY
-from core.mount.quantities import quantities
+from core.alignment.priors import USUAL
+from core.mount.equipment import Camera, Mount, MountKind, Place, Purpose, quantities
+from core.mount.equipmentfile import KINDS as RECORDS
+from core.mount.examples import INVENTED_INVENTORY
 
 
 @pytest.fixture

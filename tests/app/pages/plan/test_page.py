@@ -10,10 +10,10 @@ from PySide6.QtTest import QTest
 
 from app.pages.plan.page import BEST, EYE, FLIP, STARS, TONIGHT, PlanPage
 from app.session.evening import Evening
-from core.night.plantarget import Target
-from core.sky import deepsky
+from core.sky import catalogues
 from core.sky.horizon import Horizon
 from core.sky.site import Site
+from core.sky.targets import Target
 from tests.app.pages.eveningpages import (
     ANDROMEDA,
     FJORD,
@@ -142,7 +142,7 @@ def test_without_the_table_of_objects_the_rest_still_works(shown, qtbot, monkeyp
     def unreadable():
         raise RuntimeError("The table cannot be read; install again.")
 
-    monkeypatch.setattr(deepsky, "load", unreadable)
+    monkeypatch.setattr(catalogues, "load_deep_sky", unreadable)
     page = shown(evening(HILL))
     assert _section(page, BEST).nothing() == "The table cannot be read; install again."
     line = page.bar().search().field().line()

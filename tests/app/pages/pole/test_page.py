@@ -7,8 +7,8 @@ from PySide6.QtTest import QTest
 from app.pages.pole.page import FIELD, HIDDEN, SIGHT, PolePage
 from app.widgets.chart import Shape
 from core.alignment.aim import Aim
-from core.alignment.sight import View
-from core.alignment.sighting import expected_in_sight
+from core.alignment.polarscope.reading import expected_in_sight
+from core.alignment.polarscope.view import View
 from core.sky.horizon import parse
 from core.sky.pole import pole_star_turns
 from core.sky.site import Site

@@ -6,7 +6,7 @@ from PySide6.QtTest import QTest
 
 from app.pages.pole.page import PolePage
 from app.widgets.chart import Shape
-from core.alignment.sight import View, clock_text, in_sight
+from core.alignment.polarscope.view import View, clock_text, in_sight
 from core.sky.pole import elevated_pole, pole_star
 from core.sky.site import Site
 from tests.app.pages.pole.conftest import AIR, NIGHT_S, NORTH, SOUTH

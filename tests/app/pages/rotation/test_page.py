@@ -11,10 +11,10 @@ from PySide6.QtWidgets import QApplication
 from app.pages.rotation.page import DRIVE, EXPOSURES, SKY, TILTED, RotationPage
 from app.pages.rotation.question import Question
 from app.pages.rotation.study import Study, study
-from core.mount.rotation import turning_of_star
-from core.night.plantarget import Target
+from core.imaging.rotation import turning_of_star
 from core.sky.horizon import Horizon
 from core.sky.site import Site
+from core.sky.targets import Target
 from tests.app.pages.eveningpages import (
     AIR,
     ANDROMEDA,

@@ -8,8 +8,8 @@ from PySide6.QtTest import QTest
 
 from app.pages.rotation.page import SKY
 from app.widgets.skyview import SkyView
-from core.mount.rotation import turning_of_star
-from core.night.plantarget import Target
+from core.imaging.rotation import turning_of_star
+from core.sky.targets import Target
 from tests.app.pages.eveningpages import AIR, HILL, evening
 from tests.app.pages.rotation.waiting import after
 

@@ -16,8 +16,8 @@ from app.session.nightbook import NightBook
 from app.session.places import Places
 from app.session.plans import Plans
 from core.alignment.aim import Aim
-from core.night.checkliststeps import Fact
-from core.night.reportnight import Entry
+from core.night.checklist import Fact
+from core.night.record import Entry
 from core.sky.site import Air, Site
 from tests.app.session.memory import Memory
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from core.night.checkliststeps import Part
-from core.night.plantarget import Target
-from core.night.reporthtml import html
-from core.night.reportnight import NightRecord
+from core.night.checklist import Part
+from core.night.record import NightRecord
+from core.night.report import html
+from core.sky.targets import Target
 from tests.app.pages.tonight.conftest import NOW_S
 
 # From the north at 47° in September: one culminates about midnight, one sets early in the west.

@@ -12,10 +12,9 @@ from PySide6.QtWidgets import QApplication, QLabel
 from app.pages.tonight import page as page_module
 from app.pages.tonight.page import TonightPage
 from app.theme.theme import SCALES
-from core.night.checklistmarks import Mark, State
-from core.night.checkliststeps import Fact, Part
-from core.night.reportnight import Kind
-from core.night.tonight import AxisNow
+from core.night.checklist import Fact, Mark, Part, State
+from core.night.progress import AxisNow
+from core.night.record import Kind
 from tests.app.pages import reach
 from tests.app.pages.tonight.conftest import NORTH, NOW_S, SOUTH, BookMemory
 

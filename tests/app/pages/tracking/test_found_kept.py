@@ -11,8 +11,8 @@ from app.session.session import Session
 from app.storage.nights import NightLog
 from app.trackingparts import tracking_page
 from app.warmup import Warm
-from core.night.reporthtml import html
-from core.night.reportnight import Kind
+from core.night.record import Kind
+from core.night.report import html
 from core.sky.site import Air, Site
 
 from .conftest import DONE_MS, NOW_S, written

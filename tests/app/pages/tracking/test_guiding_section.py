@@ -12,7 +12,7 @@ from app.pages.tracking.page import (
 from app.pages.tracking.parts import TrackingParts
 from app.session.budget import Budget, telescopes_and_cameras
 from app.session.equipment import Equipment
-from core.mount.exampleset import INVENTED_INVENTORY
+from core.mount.examples import INVENTED_INVENTORY
 
 from .conftest import NOW_S
 

@@ -4,8 +4,8 @@ import numpy as np
 import pytest
 
 from app.pages.tracking.question import Given, Place
-from core.alignment.budget.alignment import Alignment
-from core.alignment.driftlog import Leg
+from core.alignment.driftlog.records import Leg
+from core.imaging.tolerance import Alignment
 from core.sky.site import Air, Site
 
 LEG = Leg("run", 200.0, 0.0, np.arange(3.0), np.zeros(3), np.zeros(3))

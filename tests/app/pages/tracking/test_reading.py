@@ -8,7 +8,7 @@ import pytest
 from app.pages.tracking.pairs import UnusablePairs, pairs
 from app.pages.tracking.question import Given, Place
 from app.pages.tracking.reading import MOST_BYTES, Refusal, read_one_tap, read_run, read_stars
-from core.alignment.budget.alignment import Alignment
+from core.imaging.tolerance import Alignment
 from core.sky.site import Air, Site
 
 from .conftest import NOW_S, invented_run

@@ -9,10 +9,10 @@ from app.session.guide.turn import How
 from app.session.question import Answer, Question
 from app.session.session import Session
 from app.sources.source import Reading
-from core.alignment.adjustment import Base, Turn
-from core.alignment.procedure import Stage
+from core.alignment.guide.bolts import Base, Turn
+from core.alignment.guide.procedure import Stage
 from core.mount.equipment import Mount, MountKind
-from core.night.reportnight import Kind
+from core.night.record import Kind
 from core.sky.site import Air, Site
 from tests.app.session.scripted import ScriptedLog, counting_answer
 

@@ -8,9 +8,9 @@ import pytest
 from app.session.guide.kept import as_json, from_json
 from app.session.guide.state import Guide, North
 from app.session.guide.turn import How, TurnMade
-from core.alignment.adjustment import Base, Turn
-from core.alignment.knowledge import AxisKnowledge
-from core.alignment.procedure import Event, NotNow, Stage
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.guide.bolts import Base, Turn
+from core.alignment.guide.procedure import Event, NotNow, Stage
 
 
 @pytest.mark.parametrize(

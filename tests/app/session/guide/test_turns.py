@@ -11,14 +11,15 @@ from app.session.guide.boltbook import ALTITUDE, AZIMUTH, BoltBook
 from app.session.guide.steering import Steering
 from app.session.guide.turn import How, TurnMade
 from app.sources.source import Reading
-from core.alignment.adjustment import Base, Turn, moved_errors_arcmin, star_shift_arcsec
-from core.alignment.driftlog import Leg
-from core.alignment.geometry import ARCMIN_PER_RAD, axis_north_end, observed_direction
-from core.alignment.knowledge import AxisKnowledge
+from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.drift.geometry import axis_north_end, observed_direction
+from core.alignment.driftlog.records import Leg
+from core.alignment.guide.bolts import Base, Turn, moved_errors_arcmin, star_shift_arcsec
 from core.mount.equipment import Mount, MountKind
-from core.sky.place import hour_angle_and_declination
+from core.sky.places import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
+from core.units import ARCMIN_PER_RAD
 
 SITE, AIR = Site(48.0, 10.0, 500.0), Air(950.0)
 COSINE = np.cos(np.radians(48.0))

@@ -7,9 +7,9 @@ import pytest
 
 from core.alignment.advice import advise
 from core.alignment.aim import Aim
-from core.alignment.axis.contradictions import CHANCE
-from core.alignment.forecast import minutes_left
-from core.alignment.solution import solve
+from core.alignment.axis.legset import CHANCE
+from core.alignment.axis.solution import solve
+from core.alignment.guide.judgement import minutes_left
 from tests.truth.watched import air_motion, hard_night
 
 MERIDIAN, EAST, WEST = (-3.0, 3.0), (-90.0, -70.0), (70.0, 90.0)

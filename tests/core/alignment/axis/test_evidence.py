@@ -5,15 +5,13 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from core.alignment.axis.displacement import to_sky
-from core.alignment.axis.evidence import AXIS, FLEXURE, Evidence, estimate
+from core.alignment.axis.evidence import AXIS, FLEXURE, Evidence, estimate, to_sky
 from core.alignment.axis.legrate import leg_rate
-from core.alignment.axis.priors import USUAL
-from core.alignment.geometry import ARCMIN_PER_RAD
-from core.alignment.groups import group
-from core.alignment.noise import NoiseGrid
-from core.alignment.prepared import PreparedLeg
+from core.alignment.drift.noise import NoiseGrid, group
+from core.alignment.drift.prepared import PreparedLeg
+from core.alignment.priors import USUAL
 from core.sky.site import Site
+from core.units import ARCMIN_PER_RAD
 from tests.truth.watched import gravity_in_tube, hard_night
 
 ONE = np.ones(1)

@@ -3,12 +3,11 @@
 import numpy as np
 import pytest
 
-from core.alignment.axis.coarse import is_coarse, rate_of_rounded
-from core.alignment.axis.priors import USUAL, Priors
-from core.alignment.axis.readingstep import reading_step_arcsec
-from core.alignment.driftlog import Leg
-from core.alignment.prepared import reading_steps_arcsec
-from core.alignment.solution import solve
+from core.alignment.axis.solution import solve
+from core.alignment.drift.prepared import reading_steps_arcsec
+from core.alignment.drift.readingstep import is_coarse, rate_of_rounded, reading_step_arcsec
+from core.alignment.driftlog.records import Leg
+from core.alignment.priors import USUAL, Priors
 from core.sky.site import Site
 
 SITE = Site(48.0, 11.0, 500.0)

@@ -1,0 +1,1 @@
+"""One star watched: its path on a displaced mount, noise, steps, trend."""
