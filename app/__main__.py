@@ -17,11 +17,11 @@ from pathlib import Path
 from PySide6.QtCore import QSettings, QStandardPaths, QTimer
 from PySide6.QtWidgets import QApplication
 
-from app import translation
 from app.compose import Program
-from app.faults import Faults
-from app.garbage import WindowGarbage
-from app.session.clockwatch import awake_s, steady_s
+from app.ui import translation
+from app.workers.clocks import awake_s, steady_s
+from app.workers.faults import Faults
+from app.workers.garbage import WindowGarbage
 
 LOG_NAME = "nights.sqlite"
 CHECK_LIMIT_MS = 60_000

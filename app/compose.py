@@ -10,12 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QSettings, Signal
 from PySide6.QtWidgets import QApplication
 
-from app import translation
-from app.firstrun import FirstRun
-from app.idle import Idle
-from app.leaving import Leaving
-from app.pagemaking import PageMaking, Shared, own_zone
-from app.pagenames import (
+from app.pagetable import (
     BUDGET,
     DRIFT,
     LOG,
@@ -26,21 +21,51 @@ from app.pagenames import (
     SITE,
     TONIGHT,
     TRACKING,
+    PageMaking,
+    Shared,
+    evening_of,
+    evening_unbuilt,
+    keep_surroundings,
+    log_unbuilt,
+    own_zone,
+    tracking_unbuilt,
 )
-from app.remembered import Remembered
-from app.session.clockwatch import ClockWatch
-from app.signals.awake import Awake
-from app.signals.sounds import Sounds
-from app.theme.theme import Theme
-from app.warmup import Warm, WarmUp, spare_what_is_loaded
-from app.widgets.text import Text
-from app.window import Window
+from app.startup import StartupLoad, StartupLoader, spare_what_is_loaded
+from app.ui import translation
+from app.ui.help import FirstRun
+from app.ui.style import Theme
+from app.ui.text import Text
+from app.ui.window import CloseGuard, Window, WindowGeometry
+from app.workers.awake import Awake
+from app.workers.clocks import ClockWatch
+from app.workers.sound import Sounds
+from app.workers.yielding import Idle
+from core.mount.equipment import Telescope
 
 if TYPE_CHECKING:
-    from app.session.budgetgoal import BudgetGoal
-    from app.session.fieldinview import FieldInView
-    from app.session.session import Session
-    from app.session.snapshot import Snapshot
+    from app.night.budget import BudgetGoal
+    from app.night.equipment import Equipment, FieldInView
+    from app.night.session import Session
+    from app.night.snapshot import Snapshot
+
+
+def follow_equipment(session: Session, equipment: Equipment) -> None:
+    """What turns teach of the bolts is kept with the mount of the set in use; the first telescope
+    of that set is the one that is looked through.
+    """
+
+    def tell() -> None:
+        chosen, inventory = equipment.set_in_use(), equipment.inventory
+        if chosen is None:
+            session.use_equipment(None, None)
+            return
+        carried = inventory.parts_of(chosen, with_planned=False)
+        telescopes = (part for part in carried if isinstance(part, Telescope))
+        session.use_equipment(inventory.mount_of(chosen), next(telescopes, None))
+
+    equipment.changed.connect(tell)
+    tell()
+
 
 # The pages with work of their own under way.
 STOPPED = (TONIGHT, POLE, DRIFT, MOUNT, BUDGET, TRACKING, ROTATION, PLAN, LOG)
@@ -69,7 +94,7 @@ class Program(QObject):
         self._now = now
         self.theme = Theme(app, settings)
         self.window = Window(self.theme, now)
-        self._remembered = Remembered(self.window, settings)
+        self._remembered = WindowGeometry(self.window, settings)
         self._sounds = Sounds(settings, parent=self)
         self._awake = Awake(parent=self)
         self.session: Session | None = None
@@ -77,7 +102,7 @@ class Program(QObject):
         self._field: FieldInView | None = None
         self._is_closed = False
         self._idle = Idle(self)
-        self._warm_up = WarmUp(log_path, now, self)
+        self._warm_up = StartupLoader(log_path, now, self)
         self._warm_up.warm.connect(self._build)
         self._warm_up.storage_trouble.connect(self._storage_trouble)
         self._warm_up.notice.connect(self.window.say)
@@ -92,7 +117,7 @@ class Program(QObject):
         self.window.file_dropped.connect(self._import_log)
         self.window.language_wanted.connect(self._keep_language)
         self._settings = settings
-        self.window.may_close = Leaving(self.window, self._is_kept, self._readings).may_close
+        self.window.may_close = CloseGuard(self.window, self._is_kept, self._readings).may_close
         self._clock_watch = ClockWatch(now, steady or now, self, awake)
         self._clock_watch.slept.connect(self._woke)
         self._clock_watch.jumped.connect(self.window.say)
@@ -168,12 +193,12 @@ class Program(QObject):
         return not has_measured or log.flush(KEPT_WITHIN_S)
 
     def _readings(self) -> str:
-        from app.session.copying import as_drift_log
+        from app.night.snapshot import as_drift_log
 
         return as_drift_log(self.session.snapshot()) if self.session is not None else ""
 
-    def _build(self, warm: Warm) -> None:
-        from app.session.session import Session
+    def _build(self, warm: StartupLoad) -> None:
+        from app.night.session import Session
 
         if self._is_closed:  # the window was closed before it was filled
             return
@@ -198,18 +223,12 @@ class Program(QObject):
             ]
         )
 
-    def _shared(self, warm: Warm, session: Session) -> Shared:
+    def _shared(self, warm: StartupLoad, session: Session) -> Shared:
         """What several pages look at, made once."""
-        from app.eveningparts import evening_of
-        from app.following import follow_equipment
-        from app.nightparts import keep_surroundings
-        from app.session.budget import Budget
-        from app.session.budgetgoal import BudgetGoal
-        from app.session.equipment import Equipment
-        from app.session.fieldinview import FieldInView
-        from app.session.flipbook import FlipBook
-        from app.session.nightbook import NightBook
-        from app.session.places import Places
+        from app.night.budget import Budget, BudgetGoal
+        from app.night.equipment import Equipment, FieldInView
+        from app.night.notes import FlipBook, NightBook
+        from app.night.places import Places
 
         places = Places(warm.log)
         equipment = Equipment(warm.log, self)
@@ -246,12 +265,10 @@ class Program(QObject):
 
     def _prepare_evening(self) -> None:
         """The parts of these pages that are not shown at first, one by one."""
-        from app import eveningparts, nightparts, trackingparts
-
         evening = (self.window.page(name) for name in (ROTATION, PLAN))
-        self._idle.do(eveningparts.unbuilt_parts(evening))
-        self._idle.do(trackingparts.unbuilt_parts(self.window.page(TRACKING)))
-        self._idle.do(nightparts.unbuilt_parts(self.window.page(LOG)))
+        self._idle.do(evening_unbuilt(evening))
+        self._idle.do(tracking_unbuilt(self.window.page(TRACKING)))
+        self._idle.do(log_unbuilt(self.window.page(LOG)))
 
     def _prepare_drift(self) -> None:
         """What is asked for next on the page that is needed most."""

@@ -7,15 +7,15 @@ from functools import partial
 
 from PySide6.QtCore import QEventLoop, QTimer
 
-from app.compose import PLAN, ROTATION, SITE, Program
+from app.compose import Program
 from app.pages.plan import page as plan
 from app.pages.plan.page import PlanPage
-from app.pages.plan.tonightsection import TonightSection
+from app.pages.plan.sections import TonightSection
 from app.pages.rotation import page as rotation
 from app.pages.rotation.page import RotationPage
-from app.pages.rotation.skypictures import EXPOSURE, ZENITH
-from app.pages.rotation.skysection import SkySection
+from app.pages.rotation.sections import EXPOSURE, ZENITH, SkySection
 from app.pages.site.page import SitePage
+from app.pagetable import PLAN, ROTATION, SITE
 from core.sky.horizon import parse
 from core.sky.site import Site
 from core.sky.targets import Target

@@ -10,11 +10,12 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QApplication
 
-from app.compose import DRIFT, Program
+from app.compose import Program
+from app.devices.practice import PracticeSource
 from app.pages.drift.page import DriftPage
-from app.pages.drift.practice import Practice
-from app.pages.drift.readings import PRACTICE
-from app.sources.practice import PracticeSource
+from app.pages.drift.practice import PracticePanel
+from app.pages.drift.sources import PRACTICE
+from app.pagetable import DRIFT
 from core.alignment.guide.procedure import Stage
 
 PATIENCE_S = 20.0
@@ -31,7 +32,7 @@ def _page(program: Program) -> DriftPage:
 
 def _source(page: DriftPage) -> PracticeSource:
     controls = page.ways().panel.controls(PRACTICE)
-    assert isinstance(controls, Practice)
+    assert isinstance(controls, PracticePanel)
     controls.set_speed("0")
     return controls.source()
 

@@ -23,7 +23,8 @@ from pathlib import Path
 ROOT = Path(__file__).parents[1]
 sys.path.insert(0, str(ROOT))
 
-from app import helptexts, translation  # noqa: E402  the checkout must be on the path first
+from app.ui import help as help_texts  # noqa: E402
+from app.ui import translation  # noqa: E402
 from core.language import ENGLISH  # noqa: E402
 from core.night import checklist  # noqa: E402
 
@@ -46,7 +47,7 @@ def sentences() -> dict[str, str]:
                 found.setdefault(text, path.relative_to(ROOT).as_posix())
     for name, texts in (
         ("resources/checklist.json", checklist.source_texts()),
-        ("resources/help.json", helptexts.source_texts()),
+        ("resources/help_texts.json", help_texts.source_texts()),
     ):
         for text in texts:
             found.setdefault(text, name)

@@ -8,10 +8,11 @@ from dataclasses import replace
 import numpy as np
 from PySide6.QtCore import QEventLoop, QTimer
 
-from app.compose import BUDGET, MOUNT, Program
+from app.compose import Program
 from app.pages.budget.page import BudgetPage
+from app.pages.mount.equipment import Things
 from app.pages.mount.page import CHOOSING, EQUIPMENT, IMAGE, LOAD, MountPage
-from app.pages.mount.things import Things
+from app.pagetable import BUDGET, MOUNT
 from core.alignment.driftlog.records import Leg
 from core.mount.equipment import Telescope
 from core.mount.examples import INVENTED_INVENTORY

@@ -7,12 +7,13 @@ from collections.abc import Callable
 import numpy as np
 from PySide6.QtCore import QEventLoop, QTimer
 
-from app.compose import LOG, SITE, TONIGHT, Program
+from app.compose import Program
 from app.pages.log.page import COMPARE, KEEP, LogPage
 from app.pages.site.page import SitePage
 from app.pages.tonight.page import TonightPage
+from app.pagetable import LOG, SITE, TONIGHT
 from core.alignment.driftlog.records import Leg
-from core.night.checklist import Part
+from core.night.checklist import NightPart
 from core.night.record import AxisState, Entry, Kind, NightRecord, WatchedLeg
 from core.sky.site import Air, Site
 
@@ -54,7 +55,7 @@ def _north(program: Program) -> None:
     page.weather().words().show_text("thin cloud in the west, no wind")
     page.weather().submit()
     _settle(1500)
-    page.steps().show_part(Part.BEFORE_LEAVING)
+    page.steps().show_part(NightPart.BEFORE_LEAVING)
     page.steps().row("forecast").tick().click()
     _settle(500)
 
@@ -64,7 +65,7 @@ def _south(program: Program) -> None:
     page = _tonight(program)
     page.form().choice("power").button("MAINS").click()
     _settle(1500)
-    page.steps().show_part(Part.DAYLIGHT)
+    page.steps().show_part(NightPart.DAYLIGHT)
     page.steps().row("mains").skip_button().click()
     _settle(300)
 

@@ -21,15 +21,15 @@ import numpy as np
 from PySide6.QtCore import QEventLoop, QSettings, QTimer
 from PySide6.QtWidgets import QApplication
 
-from app.compose import DRIFT, POLE, SITE, Program
-from app.firstrun import SEEN
-from app.pages.drift.byhand import ByHand
-from app.pages.drift.importing import Importing
+from app.compose import Program
 from app.pages.drift.page import DriftPage
-from app.pages.drift.practice import Practice
-from app.pages.drift.readings import HAND, LOG, PRACTICE
+from app.pages.drift.practice import PracticePanel
+from app.pages.drift.sources import HAND, LOG, PRACTICE, Importing
+from app.pages.drift.typed import ByHand
 from app.pages.pole.page import FIELD, HIDDEN, SIGHT, PolePage
 from app.pages.site.page import SitePage
+from app.pagetable import DRIFT, POLE, SITE
+from app.ui.help import SEEN
 from core.sky.horizon import parse
 from core.sky.site import Site
 from eveningscenes import EVENING_SCENES
@@ -178,7 +178,7 @@ def _practice(program: Program) -> None:
     page = _drift(program)
     page.take_way(PRACTICE)
     controls = page.ways().panel.controls(PRACTICE)
-    assert isinstance(controls, Practice)
+    assert isinstance(controls, PracticePanel)
     while not controls.star_buttons():
         _settle(SETTLE_MS)
     for place in ("near the meridian", "low in the east"):

@@ -7,7 +7,7 @@ from collections.abc import Callable
 import numpy as np
 from PySide6.QtCore import QEventLoop, QTimer
 
-from app.compose import TRACKING, Program
+from app.compose import Program
 from app.pages.tracking.page import (
     EXPOSURE,
     GUIDING,
@@ -24,6 +24,7 @@ from app.pages.tracking.practice import (
     practice_sightings,
     practice_tap,
 )
+from app.pagetable import TRACKING
 
 NOW_S = 1_790_000_000.0
 SCALE = 1.2  # arcseconds per pixel of an invented camera

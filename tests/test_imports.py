@@ -12,7 +12,7 @@ ROOT = Path(__file__).parents[1]
 CORE = [
     "core.units", "core.language",
     "core.sky",
-    "core.alignment.priors", "core.alignment.aim",
+    "core.alignment.priors", "core.alignment.goal",
     "core.alignment.driftlog", "core.alignment.drift", "core.alignment.words",
     "core.alignment.axis", "core.alignment.guide", "core.alignment.advice",
     "core.alignment.polarscope",
@@ -21,22 +21,20 @@ CORE = [
 ]  # fmt: skip
 # The screen's side: what each part may import besides itself and `core` without its commands.
 APP: dict[str, tuple[str, ...]] = {
-    "app.theme": (),
-    "app.courtesy": (),
-    "app.widgets": ("app.theme", "app.courtesy"),
-    "app.storage": (),
-    "app.signals": (),
-    "app.sources": (),
-    "app.session": ("app.sources", "app.storage", "app.courtesy"),
-    "app.pages": (
-        "app.session", "app.signals", "app.sources", "app.storage.records",
-        "app.widgets", "app.theme",
-    ),
-    "app": ("app",),
+    "app.devices": (),
+    "app.store": (),
+    "app.workers": (),
+    "app.night": ("app.devices", "app.store", "app.workers"),
+    "app.ui": ("app.workers",),
+    "app.pages": ("app.night", "app.ui", "app.workers", "app.devices", "app.store.records"),
+    "app.startup": ("app.store",),
+    "app.pagetable": ("app",),
+    "app.compose": ("app",),
+    "app.__main__": ("app",),
 }  # fmt: skip
 NOT_FOR_SCREENS = ("core.commands", "core.__main__")
 QT = ("PySide6", "pyqtgraph", "shiboken6")
-QT_FREE = ("core", "app.storage")
+QT_FREE = ("core", "app.store")
 
 
 def modules() -> dict[str, Path]:
@@ -152,11 +150,11 @@ def test_no_page_knows_another() -> None:
 def test_the_rules_catch_a_breach(tmp_path: Path) -> None:
     wrong = tmp_path / "wrong.py"
     wrong.write_text(
-        "from app.window import Window\ndef f():\n    import PySide6.QtCore\n", encoding="utf-8"
+        "from app.ui.window import Window\ndef f():\n    import PySide6.QtCore\n", encoding="utf-8"
     )
-    assert list(imported(wrong)) == ["app.window.Window", "PySide6.QtCore"]
-    assert list(imported(wrong, lazy=False)) == ["app.window.Window"]
-    assert not allowed("core.sky.site", "app.window")
+    assert list(imported(wrong)) == ["app.ui.window.Window", "PySide6.QtCore"]
+    assert list(imported(wrong, lazy=False)) == ["app.ui.window.Window"]
+    assert not allowed("core.sky.site", "app.ui.window")
     assert not allowed("core.sky.site", "core.night.plan")
     assert allowed("core.night.plan", "core.sky.site")
     assert not allowed("app.pages.site.page", "core.commands.drift")

@@ -1,1 +1,1 @@
-"""The pages of the program, one file each."""
+"""The pages of the program, one folder each."""

@@ -5,11 +5,10 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
-from core.alignment.aim import Aim
 from core.alignment.axis.evidence import azimuth_has_meaning, to_sky
 from core.alignment.axis.solution import Solution, pole_refraction_arcmin
-from core.alignment.guide.goal import USUAL_ARCMIN, Claim, claim
-from core.alignment.words import Side, altitude_side, azimuth_side, figure
+from core.alignment.goal import USUAL_ARCMIN, Aim, SideConfidence, side_confidence
+from core.alignment.words import AxisSide, altitude_side, azimuth_side, figure
 from core.language import marked, say
 from core.sky.site import Air, Site
 
@@ -125,7 +124,7 @@ def _sentences(solution: Solution, latitude_rad: float) -> tuple[_Sentences, _Se
 def _piece(
     error_arcmin: float,
     half_width_arcmin: float,
-    side: Side,
+    side: AxisSide,
     interval_factor: float,
     determined: bool,
     goal_arcmin: float,
@@ -136,15 +135,15 @@ def _piece(
         where = say("not known yet")
         return say(said.unknown), "", where, ""
     size = figure(error_arcmin, half_width_arcmin)
-    claimed = claim(error_arcmin, half_width_arcmin, interval_factor)
-    if claimed is Claim.OPEN and half_width_arcmin > goal_arcmin:
+    claimed = side_confidence(error_arcmin, half_width_arcmin, interval_factor)
+    if claimed is SideConfidence.OPEN and half_width_arcmin > goal_arcmin:
         where, turn = say("side not clear yet"), say("watch on")
         return say(said.open, size=size), size, where, turn
-    if claimed is Claim.OPEN:
+    if claimed is SideConfidence.OPEN:
         where, turn = say("at the pole within the ±"), say("leave it")
         return say(said.right, size=size), size, where, turn
-    if claimed is Claim.PROBABLE:
-        side = Side(
+    if claimed is SideConfidence.PROBABLE:
+        side = AxisSide(
             say("probably {where}", where=side.where), say("probably {turn}", turn=side.turn)
         )
     sentence = say(said.wrong, size=size, where=side.where, turn=side.turn)

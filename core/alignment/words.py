@@ -11,25 +11,25 @@ _DEGREES_FROM_ARCMIN = 120.0  # larger figures read better in degrees
 
 
 @dataclass(frozen=True)
-class Side:
+class AxisSide:
     """Where the axis lies and how to bring it back."""
 
     where: str
     turn: str
 
 
-def azimuth_side(azimuth_error: float, latitude_rad: float) -> Side:
+def azimuth_side(azimuth_error: float, latitude_rad: float) -> AxisSide:
     """Greater azimuth is east of the north pole and west of the south pole."""
     if azimuth_error * hemisphere_sign(latitude_rad) > 0.0:
-        return Side(say("east of the pole"), say("turn it west"))
-    return Side(say("west of the pole"), say("turn it east"))
+        return AxisSide(say("east of the pole"), say("turn it west"))
+    return AxisSide(say("west of the pole"), say("turn it east"))
 
 
-def altitude_side(altitude_error: float) -> Side:
+def altitude_side(altitude_error: float) -> AxisSide:
     """The elevated end of the axis, whichever pole it seeks."""
     if altitude_error > 0.0:
-        return Side(say("too high"), say("lower it"))
-    return Side(say("too low"), say("raise it"))
+        return AxisSide(say("too high"), say("lower it"))
+    return AxisSide(say("too low"), say("raise it"))
 
 
 def figure(size_arcmin: float, half_width_arcmin: float) -> str:

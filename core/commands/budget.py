@@ -11,7 +11,7 @@ from typing import Any, TextIO
 
 from core.alignment.driftlog.records import Header
 from core.commands.options import Unplaceable, add_options, air_notes, finite, site_and_air
-from core.imaging.task import Optics, Target, Task, UnusableTask, Vantage
+from core.imaging.task import ImagedTarget, Optics, Task, UnusableTask, Vantage
 from core.imaging.tolerance import (
     Alignment,
     BestAim,
@@ -21,7 +21,7 @@ from core.imaging.tolerance import (
     longest_exposure,
     tolerance,
 )
-from core.imaging.verdict import Share, Smear, judge
+from core.imaging.verdict import Smear, SmearShare, judge
 
 MOST_ARCMIN = 1800.0
 _OPTIONS = {
@@ -98,7 +98,7 @@ class BudgetResult:
         yield from self.notes
 
 
-def _share(place: str, share: Share) -> str:
+def _share(place: str, share: SmearShare) -> str:
     return (
         f"{place}: {share.total_px:.2f} pixels; azimuth error {share.azimuth_px:.2f}, "
         f"altitude error {share.altitude_px:.2f}, air {share.air_px:.2f} on their own"
@@ -197,7 +197,7 @@ def _result(arguments: argparse.Namespace) -> BudgetResult:
 
 def _task(arguments: argparse.Namespace) -> Task:
     return Task(
-        target=Target(
+        target=ImagedTarget(
             arguments.declination_deg,
             arguments.from_hours * _DEG_PER_HOUR,
             arguments.to_hours * _DEG_PER_HOUR,

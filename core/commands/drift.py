@@ -10,15 +10,15 @@ from dataclasses import asdict, dataclass
 from typing import Any, TextIO
 
 from core.alignment.advice import Advice, advise
-from core.alignment.aim import Aim
 from core.alignment.axis.geometrywarnings import hour_angle_words
 from core.alignment.axis.legrate import LegTrend
-from core.alignment.axis.plausibility import doubts
+from core.alignment.axis.plausibility import implausible_legs
 from core.alignment.axis.solution import Solution, solve
 from core.alignment.drift.prepared import UnusableLegs
 from core.alignment.drift.readingstep import WORTH_ARCSEC
 from core.alignment.driftlog.files import read_file
 from core.alignment.driftlog.records import DriftLog, Header, UnusableLog
+from core.alignment.goal import Aim
 from core.alignment.priors import (
     ANGLE_BY_EYE_DEG,
     ANGLE_MEASURED_DEG,
@@ -353,7 +353,7 @@ def _result(arguments: argparse.Namespace, now_utc_s: float) -> DriftResult:
     log = read_file(arguments.log)
     site, air = site_and_air(arguments, log.header, log.rejected)
     priors = priors_of(arguments, log.header)
-    found = doubts(log.legs, site, air, now_utc_s)
+    found = implausible_legs(log.legs, site, air, now_utc_s)
     refuse_impossible(found)
     solution = solve(log.legs, site, air, priors=priors)
     advice = advise(solution, AIMS[arguments.aim])

@@ -18,7 +18,7 @@ from core.commands.options import (
     moment,
     site_and_air,
 )
-from core.imaging.rotation import NO_AIR, Turning, turning, turning_of_star
+from core.imaging.rotation import NO_AIR, FieldTurning, turning, turning_of_star
 from core.sky.clocks import bundled
 from core.sky.coordinates import UnusableCoordinates, parse_declination, parse_right_ascension
 
@@ -151,7 +151,7 @@ def _of_star(arguments: argparse.Namespace, now_utc_s: float) -> RotationResult:
 
 
 def _with_rates(
-    rates: Turning, azimuth_deg: float, altitude_deg: float, notes: tuple[str, ...]
+    rates: FieldTurning, azimuth_deg: float, altitude_deg: float, notes: tuple[str, ...]
 ) -> RotationResult:
     return RotationResult(
         _told(float(rates.rate_deg_per_hour)),

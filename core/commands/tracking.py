@@ -10,7 +10,7 @@ from dataclasses import asdict, dataclass, replace
 from pathlib import Path
 from typing import TextIO
 
-from core.alignment.axis.plausibility import doubts
+from core.alignment.axis.plausibility import implausible_legs
 from core.alignment.driftlog.files import read_file
 from core.alignment.driftlog.records import DriftLog, Leg, Rejected, UnusableLog
 from core.alignment.driftlog.table import RUN
@@ -192,7 +192,7 @@ def _prepared(arguments: argparse.Namespace, leg: Leg, log: DriftLog) -> Run:
             )
         return run_without_place(leg)
     site, air = site_and_air(arguments, log.header, log.rejected)
-    found = doubts([leg], site, air)
+    found = implausible_legs([leg], site, air)
     refuse_impossible(found)
     run = run_of(leg, site, air, stated)
     return replace(run, notes=(*found, *run.notes))

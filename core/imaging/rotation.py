@@ -23,7 +23,7 @@ _SMALLEST_COSINE = 1e-12  # of the altitude: at the zenith the rates have no bou
 
 
 @dataclass(frozen=True, eq=False)
-class Turning:
+class FieldTurning:
     """Angles and rates at each place; shapes broadcast from azimuth and altitude.
 
     Nearer than 1e-12 rad to the zenith the two rates without bound stay at their value there.
@@ -37,7 +37,7 @@ class Turning:
 
 def turning(
     latitude_deg: float, azimuth_deg: ArrayLike, altitude_deg: ArrayLike, air: Air = NO_AIR
-) -> Turning:
+) -> FieldTurning:
     """All four quantities for observed places that move with the stars.
 
     Give a map as a row of azimuths and a column of altitudes: they broadcast, and a million cells
@@ -50,7 +50,9 @@ def turning(
     return _turning(latitude_deg, azimuth, altitude, air)
 
 
-def _in_chunks(latitude_deg: float, azimuth_deg: Floats, altitude_deg: Floats, air: Air) -> Turning:
+def _in_chunks(
+    latitude_deg: float, azimuth_deg: Floats, altitude_deg: Floats, air: Air
+) -> FieldTurning:
     """Places in no order: in pieces that stay in the processor's cache, on two of its cores."""
     azimuth, altitude = azimuth_deg.ravel(), altitude_deg.ravel()
     found = np.empty((4, azimuth.size))
@@ -65,10 +67,12 @@ def _in_chunks(latitude_deg: float, azimuth_deg: Floats, altitude_deg: Floats, a
 
     with ThreadPoolExecutor(_CORES) as pool:
         list(pool.map(work, range(0, azimuth.size, _CHUNK)))
-    return Turning(*found.reshape(4, *azimuth_deg.shape))
+    return FieldTurning(*found.reshape(4, *azimuth_deg.shape))
 
 
-def _turning(latitude_deg: float, azimuth_deg: Floats, altitude_deg: Floats, air: Air) -> Turning:
+def _turning(
+    latitude_deg: float, azimuth_deg: Floats, altitude_deg: Floats, air: Air
+) -> FieldTurning:
     latitude = np.radians(latitude_deg)
     azimuth = np.radians(azimuth_deg)
     altitude, slope = _true_altitude_rad(np.radians(altitude_deg), air)
@@ -76,7 +80,7 @@ def _turning(latitude_deg: float, azimuth_deg: Floats, altitude_deg: Floats, air
     sin_alt, cos_alt = np.sin(altitude), np.cos(altitude)
     north, east = cos_lat * np.cos(azimuth), cos_lat * np.sin(azimuth)
     per_cosine = SIDEREAL_DEG_PER_HOUR / np.maximum(cos_alt, _SMALLEST_COSINE)
-    return Turning(
+    return FieldTurning(
         np.degrees(np.arctan2(-east, sin_lat * cos_alt - sin_alt * north)),
         -north * per_cosine,
         SIDEREAL_DEG_PER_HOUR * sin_lat - north * (sin_alt * per_cosine),
@@ -96,7 +100,7 @@ def rate_deg_per_hour(
 
 def turning_of_star(
     ra_deg: float, dec_deg: float, site: Site, air: Air, utc_s: ArrayLike
-) -> tuple[Floats, Floats, Turning]:
+) -> tuple[Floats, Floats, FieldTurning]:
     """Observed azimuth and altitude, degrees, and the turning there; shaped as `utc_s`.
 
     `ra_deg`, `dec_deg`: ICRS as seen from the Earth at that time.
@@ -121,7 +125,7 @@ TURN_DEG = 360.0
 
 
 @dataclass(frozen=True, eq=False)
-class Track:
+class RotationTrack:
     """A star at (n,) times, in order. Angles in degrees, observed unless said otherwise.
 
     `field_angle_deg` is the parallactic angle without its jumps: the rotation between two moments
@@ -151,7 +155,7 @@ class Track:
         return float(last - first)
 
 
-def track(ra_deg: float, dec_deg: float, site: Site, air: Air, utc_s: ArrayLike) -> Track:
+def track(ra_deg: float, dec_deg: float, site: Site, air: Air, utc_s: ArrayLike) -> RotationTrack:
     """The star of this ICRS place (as seen from the Earth then) at increasing times (n,).
 
     Diurnal aberration (0.3″) is left out. Raises ValueError when the times do not increase.
@@ -165,7 +169,7 @@ def track(ra_deg: float, dec_deg: float, site: Site, air: Air, utc_s: ArrayLike)
     azimuth_deg = np.mod(np.degrees(azimuth), TURN_DEG)
     rates = turning(site.latitude_deg, azimuth_deg, altitude, air)
     hour_angle_deg, declination_deg = np.degrees(hour_angle), float(np.degrees(declination))
-    return Track(
+    return RotationTrack(
         *(site, times, hour_angle_deg, declination_deg, azimuth_deg, altitude),
         field_angle_deg(hour_angle_deg, declination_deg, site.latitude_deg),
         *(rates.rate_deg_per_hour, rates.azimuth_rate_deg_per_hour),
@@ -207,7 +211,7 @@ _ROUND = 2.0 * np.pi
 _AT_ZENITH = 1e-12  # sine of the zenith distance
 
 
-def rotation_span_deg(track: Track, exposure_s: ArrayLike) -> Floats:
+def rotation_span_deg(track: RotationTrack, exposure_s: ArrayLike) -> Floats:
     """How far apart the field's angles come in exposures begun at each moment; (n,)."""
     begun = track.hour_angle_deg
     ended = begun + np.asarray(exposure_s) / 3600.0 * SIDEREAL_DEG_PER_HOUR

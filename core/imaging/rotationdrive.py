@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.alignment.drift.geometry import axis_north_end, true_direction
-from core.imaging.rotation import Track
+from core.imaging.rotation import RotationTrack
 from core.language import say
 from core.units import SIDEREAL_DEG_PER_HOUR
 
@@ -87,7 +87,7 @@ class Derotation:
             )
 
 
-def derotation(track: Track, derotator: Derotator) -> Derotation:
+def derotation(track: RotationTrack, derotator: Derotator) -> Derotation:
     """What is needed for the whole track. Raises ValueError, a sentence, for impossible limits."""
     if not (derotator.range_deg >= HALF_TURN_DEG and derotator.fastest_deg_per_s > 0.0):
         raise ValueError(
@@ -200,7 +200,7 @@ def blind_outline_deg(
     return azimuth_deg, 90.0 - np.degrees(zenith_distance)
 
 
-def losses(track: Track, limit_deg_per_s: float) -> list[Loss]:
+def losses(track: RotationTrack, limit_deg_per_s: float) -> list[Loss]:
     """All passages on the track that outrun the drive, in order; to the second."""
     _sidereal_rates(limit_deg_per_s)
     times = np.arange(track.utc_s[0], track.utc_s[-1] + _STEP_S, _STEP_S)
@@ -223,7 +223,7 @@ def losses(track: Track, limit_deg_per_s: float) -> list[Loss]:
     return found
 
 
-def _fine_path_deg(track: Track, times: Floats) -> tuple[Floats, Floats]:
+def _fine_path_deg(track: RotationTrack, times: Floats) -> tuple[Floats, Floats]:
     """Continuous azimuth, and true altitude, each second: both from the hour angle."""
     hour_angle = np.radians(np.interp(times, track.utc_s, track.hour_angle_deg))
     declination, latitude = np.radians([track.declination_deg, track.site.latitude_deg])

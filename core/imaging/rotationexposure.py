@@ -8,7 +8,7 @@ import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.imaging.rotation import Track, turn_within_rad
+from core.imaging.rotation import RotationTrack, turn_within_rad
 from core.language import say
 from core.units import SIDEREAL_RATE_RAD_PER_S
 
@@ -61,7 +61,7 @@ def longest_map_s(
     return np.where(np.cos(altitude) < _AT_ZENITH, 0.0, longest)
 
 
-def longest_s(track: Track, rotation_deg: float) -> Floats:
+def longest_s(track: RotationTrack, rotation_deg: float) -> Floats:
     """Longest exposure begun at each moment of the track, (n,), exact; at most `LONGEST_S`.
 
     What counts is how far apart the field's angles come within the exposure, also when the field
@@ -132,7 +132,7 @@ def common_field(frame: Frame, angle_deg: ArrayLike) -> CommonField:
     )
 
 
-def stacked_field(frame: Frame, track: Track, exposure_utc_s: ArrayLike) -> CommonField:
+def stacked_field(frame: Frame, track: RotationTrack, exposure_utc_s: ArrayLike) -> CommonField:
     """Of exposures (n, 2), each with its beginning and end, on the track's target."""
     return common_field(frame, track.field_angle_at_deg(np.ravel(exposure_utc_s)))
 

@@ -215,16 +215,16 @@ LEAST_ARCMIN, MOST_ARCMIN = 0.5, 1200.0
 
 
 @dataclass(frozen=True)
-class SeenField:
+class FieldOfView:
     """`across_arcmin`: the shorter way through the field. `sentence`: where the figure is from."""
 
     across_arcmin: float
     sentence: str
 
 
-def assumed_field() -> SeenField:
+def assumed_field() -> FieldOfView:
     """For want of anything better."""
-    return SeenField(
+    return FieldOfView(
         ASSUMED_ARCMIN,
         say(
             "Taken to be {across:g}′ across, a small field (common practice, no source): type what "
@@ -234,14 +234,14 @@ def assumed_field() -> SeenField:
     )
 
 
-def typed_field(across_arcmin: float) -> SeenField:
+def typed_field(across_arcmin: float) -> FieldOfView:
     """The person's own figure."""
-    return SeenField(
+    return FieldOfView(
         across_arcmin, say("{across:.3g}′ across, as you typed.", across=across_arcmin)
     )
 
 
-def field_of(parts: Sequence[Part]) -> SeenField | None:
+def field_of(parts: Sequence[Part]) -> FieldOfView | None:
     """Of the first camera with its telescope, else a guide camera, else an eyepiece; None without.
 
     An eyepiece shows its apparent field divided by the magnification (small angles).
@@ -258,7 +258,7 @@ def field_of(parts: Sequence[Part]) -> SeenField | None:
     for part, across in seen:
         if across is not None and LEAST_ARCMIN <= across <= MOST_ARCMIN:
             words = say("{across:.3g}′ across, from “{name}”.", across=across, name=part.name)
-            return SeenField(across, words)
+            return FieldOfView(across, words)
     return None
 
 

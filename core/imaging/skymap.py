@@ -22,7 +22,7 @@ Floats = NDArray[np.float64]
 _DRAWN = 2, 1  # the first and the last instant; a worst guide star within 10 %
 
 
-class Sky:
+class SmearSky:
     """`axis_rad` (2,): azimuth and altitude error. Of the task its target does not matter."""
 
     def __init__(self, task: Task, vantage: Vantage, axis_rad: Floats) -> None:
@@ -83,7 +83,7 @@ _SPARE_RAD = np.deg2rad(8.0)  # below the map splines still look at
 class AxisPatch:
     """About `end` (3,), a direction north, east, up, out to `radius_rad`."""
 
-    def __init__(self, sky: Sky, end: Floats, radius_rad: float, lowest_rad: float) -> None:
+    def __init__(self, sky: SmearSky, end: Floats, radius_rad: float, lowest_rad: float) -> None:
         self._sky, self._end, self._lowest_rad = sky, end, lowest_rad
         self._across = np.linalg.svd(end[np.newaxis])[2][1:]  # two directions (2, 3)
         self._radius_rad = radius_rad
@@ -157,7 +157,7 @@ _STRETCH = 1.4  # of the disc along its rim, and some
 
 
 @dataclass(frozen=True, eq=False)
-class SkyMap:
+class SmearMap:
     """Smear in one exposure begun in each cell, pixels; (cells, cells), NaN outside the disc.
 
     The disc shows the sky from above the head down to `lowest_altitude_deg`: zenith in the middle,
@@ -168,7 +168,7 @@ class SkyMap:
     centre_px: Floats
     corner_px: Floats
     lowest_altitude_deg: float
-    sky: Sky
+    sky: SmearSky
 
     def at(self, azimuth_deg: float, altitude_deg: float) -> tuple[float, float]:
         """Smear in pixels, at the centre and the worst corner, exactly at one place."""
@@ -203,7 +203,7 @@ def sky_map(
     axis_rad: Floats,
     cells: int = 500,
     lowest_altitude_deg: float = LOWEST_ALTITUDE_DEG,
-) -> SkyMap:
+) -> SmearMap:
     """Map for axis errors (2,), radians; of the task its target does not matter.
 
     Computed exactly on a coarse grid and drawn between by polynomials, from the first to the last
@@ -212,7 +212,7 @@ def sky_map(
     6 % of the largest at that distance, as far as the end stays 0.3° outside the circle of the
     guide star; inside it and nearer only indicative. `SkyMap.at` is exact everywhere.
     """
-    sky = Sky(task, vantage, axis_rad)
+    sky = SmearSky(task, vantage, axis_rad)
     edge_rad = math.radians(90.0 - lowest_altitude_deg)
     fine: Floats = np.linspace(-1.0, 1.0, cells)
     smears = _drawn(sky, edge_rad, fine)
@@ -221,10 +221,10 @@ def sky_map(
         for one in (end, -end):
             _draw_about(sky, one, edge_rad, fine, smears)
     smears[:, np.hypot(fine[:, np.newaxis], fine) > 1.0] = np.nan
-    return SkyMap(smears[0], smears[1], lowest_altitude_deg, sky)
+    return SmearMap(smears[0], smears[1], lowest_altitude_deg, sky)
 
 
-def _drawn(sky: Sky, edge_rad: float, fine: Floats) -> Floats:
+def _drawn(sky: SmearSky, edge_rad: float, fine: Floats) -> Floats:
     """Smear (2, n, n) at the centre and the worst corner, away from the axis."""
     nodes: Floats = np.asarray(np.arange(-_REACH, _NODES + _REACH) * _STEP - 1.0)
     north, east = np.meshgrid(nodes, nodes, indexing="ij")
@@ -246,7 +246,7 @@ def _drawn(sky: Sky, edge_rad: float, fine: Floats) -> Floats:
     return np.asarray(np.sqrt(np.maximum(drawn, 0.0)) / divisor)
 
 
-def _draw_about(sky: Sky, end: Floats, edge_rad: float, fine: Floats, smears: Floats) -> None:
+def _draw_about(sky: SmearSky, end: Floats, edge_rad: float, fine: Floats, smears: Floats) -> None:
     """Draws `smears` (2, n, n) about an end (3,) of the axis, out to where the grid serves."""
     radius_rad = sky.offset_rad + _room_rad(sky) + math.sqrt(2.0) * _REACH * _STEP * edge_rad
     altitude, azimuth = (float(angle) for angle in altitude_azimuth_rad(end))
@@ -267,12 +267,12 @@ def _place(north: Floats, east: Floats, edge_rad: float) -> tuple[Floats, Floats
     return np.arctan2(east, north), np.pi / 2.0 - np.hypot(north, east) * edge_rad
 
 
-def _room_rad(sky: Sky) -> float:
+def _room_rad(sky: SmearSky) -> float:
     """How far outside the guide star's circle an end of the axis must lie for the even grid."""
     return max(_EVEN_CLOSEST_RAD, sky.clearance_rad)
 
 
-def _tamer(sky: Sky, exposures: Exposures) -> Floats:
+def _tamer(sky: SmearSky, exposures: Exposures) -> Floats:
     """Factors (n,) that make guided smear smooth towards the axis, where it grows without bound.
 
     Smear times the sine of the gap between the axis and the guide star's circle goes as the cosine

@@ -61,7 +61,7 @@ def _check(record: object) -> None:
 
 
 @dataclass(frozen=True)
-class Target:
+class ImagedTarget:
     """Apparent declination (of date) and the hour angles, west positive, between which it is taken.
 
     The last hour angle is not before the first; a span over lower culmination may pass 180°.
@@ -128,7 +128,7 @@ class Task:
     `tracking_rate`: the mount's, in sidereal rates; guiding overrides it.
     """
 
-    target: Target
+    target: ImagedTarget
     optics: Optics
     exposure_s: float
     guide_star_to_far_corner_arcmin: float | None = None
@@ -247,7 +247,7 @@ def _stays_up(start: Floats, declination: float, turn: float, vantage: Vantage) 
 
 
 @dataclass(frozen=True, eq=False)
-class SeenField:
+class FieldDirections:
     """Unit vectors north, east, up: `centre` (n, 1, k, 3), `corner` and `guide` (n, m, k, 3).
 
     n exposures, m directions round the field, k instants of an exposure. The corner lies half a
@@ -263,7 +263,7 @@ class SeenField:
     turn_rad: Floats
     is_smooth: bool = True
 
-    def joined(self, other: SeenField) -> SeenField:
+    def joined(self, other: FieldDirections) -> FieldDirections:
         """With the directions of another field of the same exposures, both guided."""
         assert self.guide is not None
         assert other.guide is not None
@@ -277,7 +277,7 @@ def seen_field(
     vantage: Vantage,
     guide_rad: Floats | None = None,
     instants: int = INSTANTS,
-) -> SeenField:
+) -> FieldDirections:
     """The field of `task` during `exposures`; their durations count, not the task's.
 
     `guide_rad` (n, m): directions in which the guide star stands, from north through east; evenly
@@ -287,7 +287,7 @@ def seen_field(
     around = even if guide_rad is None else guide_rad
     turn = exposures.turn_rad[:, np.newaxis, np.newaxis] * np.linspace(0.0, 1.0, instants)
     guide = np.stack([np.cos(around), np.sin(around)])
-    return SeenField(
+    return FieldDirections(
         _seen(exposures, np.zeros((2, 1, 1)), turn, vantage),
         _seen(exposures, -np.tan(task.optics.half_diagonal_rad) * guide, turn, vantage),
         _seen(exposures, np.tan(task.guide_star_offset_rad) * guide, turn, vantage)

@@ -12,7 +12,7 @@ from scipy.optimize import brentq, minimize_scalar
 
 from core.alignment.axis.evidence import to_sky
 from core.alignment.axis.solution import Solution
-from core.alignment.guide.goal import Allowed
+from core.alignment.goal import Allowed
 from core.imaging.task import LONGEST_EXPOSURE_S, Exposures, Task, UnusableTask, Vantage
 from core.imaging.trail import Watched
 from core.imaging.words import arc, duration, exposures_at, near, pixels
@@ -86,7 +86,7 @@ _SHORTEST_S = 0.01
 
 
 @dataclass(frozen=True, eq=False)
-class Curve:
+class SmearCurve:
     """Worst smear of the span; arrays (n,). NaN where the target would sink below 10°."""
 
     exposure_s: Floats
@@ -104,12 +104,14 @@ class LongestExposure:
     sentence: str
 
 
-def smear_curve(task: Task, vantage: Vantage, axis_rad: Floats, exposure_s: ArrayLike) -> Curve:
+def smear_curve(
+    task: Task, vantage: Vantage, axis_rad: Floats, exposure_s: ArrayLike
+) -> SmearCurve:
     """Smear for each length in `exposure_s` (n,); the task's own exposure does not matter."""
     lengths = np.asarray(exposure_s, dtype=float)
     pairs = [_worst(replace(task, exposure_s=float(one)), vantage, axis_rad) for one in lengths]
     centre, corner = np.array(pairs).reshape(-1, 2).T
-    return Curve(lengths, centre, corner, task.limit_px)
+    return SmearCurve(lengths, centre, corner, task.limit_px)
 
 
 def longest_exposure(task: Task, vantage: Vantage, axis_rad: Floats) -> LongestExposure:

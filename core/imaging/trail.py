@@ -17,7 +17,15 @@ from core.alignment.drift.geometry import (
     hemisphere_sign,
     true_direction,
 )
-from core.imaging.task import DIRECTIONS, INSTANTS, Exposures, SeenField, Task, Vantage, seen_field
+from core.imaging.task import (
+    DIRECTIONS,
+    INSTANTS,
+    Exposures,
+    FieldDirections,
+    Task,
+    Vantage,
+    seen_field,
+)
 
 # How the circle on which a guide star may stand passes the end of the mount's axis.
 #
@@ -152,7 +160,7 @@ class Trails:
         return centre, corner
 
 
-def trails(seen: SeenField, axis_rad: Floats, task: Task, vantage: Vantage) -> Trails:
+def trails(seen: FieldDirections, axis_rad: Floats, task: Task, vantage: Vantage) -> Trails:
     """Trails with the axis displaced by `axis_rad` (2,): azimuth and altitude error, radians.
 
     The mount turns about its axis at its tracking rate; when guided it also moves about both axes
@@ -300,14 +308,14 @@ class Watched:
             self._room_rad = Passage.of(exposures, np.zeros(2), task, vantage).room_rad
 
     @cached_property
-    def _even(self) -> SeenField:
+    def _even(self) -> FieldDirections:
         return seen_field(self._exposures, self._task, self._vantage, None, self._instants)
 
     def is_far(self, axis_rad: Floats) -> bool:
         """Whether the guide star keeps away from an axis with this error (2,), radians."""
         return self._passage(axis_rad) is None
 
-    def seen(self, axis_rad: Floats) -> SeenField:
+    def seen(self, axis_rad: Floats) -> FieldDirections:
         """The field from the directions that matter for this error of the axis."""
         passage = self._passage(axis_rad)
         if passage is None:
@@ -320,7 +328,7 @@ class Watched:
         """With the axis there."""
         return self.trails_in(self.seen(axis_rad), axis_rad)
 
-    def trails_in(self, seen: SeenField, axis_rad: Floats) -> Trails:
+    def trails_in(self, seen: FieldDirections, axis_rad: Floats) -> Trails:
         """With the axis there, in a field seen for another, so that the two can be compared."""
         return trails(seen, axis_rad, self._task, self._vantage)
 
@@ -330,10 +338,10 @@ class Watched:
         passage = Passage.of(self._exposures, axis_rad, self._task, self._vantage)
         return None if passage.room_rad > 0.0 else passage
 
-    def _from(self, guide_rad: Floats) -> SeenField:
+    def _from(self, guide_rad: Floats) -> FieldDirections:
         return seen_field(self._exposures, self._task, self._vantage, guide_rad, self._instants)
 
-    def _searched(self, axis_rad: Floats, guide_rad: Floats) -> SeenField:
+    def _searched(self, axis_rad: Floats, guide_rad: Floats) -> FieldDirections:
         """With more directions wherever the corner smears most."""
         seen = replace(self._from(guide_rad), is_smooth=False)
         smear = self._smear_px(seen, axis_rad)
@@ -345,7 +353,7 @@ class Watched:
             seen = seen.joined(finer)
         return seen
 
-    def _smear_px(self, seen: SeenField, axis_rad: Floats) -> Floats:
+    def _smear_px(self, seen: FieldDirections, axis_rad: Floats) -> Floats:
         return extents(self.trails_in(seen, axis_rad).corner)
 
 

@@ -30,7 +30,7 @@ class Grade(Enum):
 
 
 @dataclass(frozen=True)
-class Share:
+class SmearShare:
     """Smear in one exposure at one place of the field, pixels, worst of the span.
 
     `low_px` to `high_px` is its 95 % interval from the alignment's ±. `azimuth_px`, `altitude_px`
@@ -51,8 +51,8 @@ class Smear:
     """The verdict. `centre` and `corner` are None when the alignment is not known."""
 
     grade: Grade
-    centre: Share | None
-    corner: Share | None
+    centre: SmearShare | None
+    corner: SmearShare | None
     limit_px: float
     worst_hour_angle_deg: float | None  # of the exposure's beginning
     sentence: str
@@ -74,7 +74,7 @@ def judge(task: Task, vantage: Vantage, alignment: Alignment | None) -> Smear:
     return Smear(grade, centre, corner, task.limit_px, hour_angle_deg, sentence)
 
 
-def _shares(watched: Watched, here: Trails, alignment: Alignment) -> tuple[Share, Share]:
+def _shares(watched: Watched, here: Trails, alignment: Alignment) -> tuple[SmearShare, SmearShare]:
     """At the centre and at the worst corner."""
     axis = alignment.axis_rad
     azimuth, altitude = (_own(watched, axis * part) for part in np.eye(2))
@@ -85,7 +85,7 @@ def _shares(watched: Watched, here: Trails, alignment: Alignment) -> tuple[Share
     for place in range(2):
         total, *others = (column[place] for column in columns)
         low, high = np.quantile(possible[place], [0.025, 0.975])
-        shares.append(Share(total, min(float(low), total), max(float(high), total), *others))
+        shares.append(SmearShare(total, min(float(low), total), max(float(high), total), *others))
     return shares[0], shares[1]
 
 
@@ -131,7 +131,7 @@ def _displaced(trail: Floats, slopes: list[Floats], apart: Floats) -> Floats:
     return np.reshape(moved, (-1, *coarse.shape[1:]))
 
 
-def _grade(centre: Share, corner: Share, limit_px: float) -> Grade:
+def _grade(centre: SmearShare, corner: SmearShare, limit_px: float) -> Grade:
     if max(centre.high_px, corner.high_px) <= limit_px:
         return Grade.GOOD_ENOUGH
     if max(centre.low_px, corner.low_px) > limit_px:
@@ -139,7 +139,7 @@ def _grade(centre: Share, corner: Share, limit_px: float) -> Grade:
     return Grade.NOT_CLEAR_YET
 
 
-def _sentence(task: Task, grade: Grade, centre: Share, corner: Share) -> str:
+def _sentence(task: Task, grade: Grade, centre: SmearShare, corner: SmearShare) -> str:
     is_corner = corner.total_px >= centre.total_px
     smear, share = (say("corner smear"), corner) if is_corner else (say("centre smear"), centre)
     what, limit = exposures_at(task), task.limit_px
@@ -171,7 +171,7 @@ def _sentence(task: Task, grade: Grade, centre: Share, corner: Share) -> str:
     )
 
 
-def _blame(task: Task, share: Share) -> str:
+def _blame(task: Task, share: SmearShare) -> str:
     """Which part is the largest, and so what to do."""
     parts = {"azimuth": share.azimuth_px, "altitude": share.altitude_px, "air": share.air_px}
     largest = max(parts, key=parts.__getitem__)

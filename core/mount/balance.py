@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from core.language import marked, say
-from core.mount.equipment import Counterweight, Mount, MountKind, Part, Place, Telescope
+from core.mount.equipment import Counterweight, Mount, MountingPlace, MountKind, Part, Telescope
 
 # Levers: masses at distances from an axis, their torque and what it takes to turn them.
 #
@@ -47,7 +47,7 @@ def total_torque_n_m(levers: Iterable[Lever]) -> float:
 
 def carried(parts: Iterable[Part]) -> tuple[Part, ...]:
     """Those the axes turn: on the tube or the saddle."""
-    return tuple(part for part in parts if part.place in (Place.TUBE, Place.SADDLE))
+    return tuple(part for part in parts if part.place in (MountingPlace.TUBE, MountingPlace.SADDLE))
 
 
 def about_polar_axis(
@@ -182,7 +182,7 @@ def polar_balance(
             "The counterweight cannot be placed without {missing}.", missing=", ".join(missing)
         )
         return PolarBalance(PolarState.UNKNOWN, load, None, None, None, None, None, sentence)
-    return _Bench.of(mount, (*load, *head_lever(mount)), weights).judged()
+    return _BalanceFigures.of(mount, (*load, *head_lever(mount)), weights).judged()
 
 
 def _missing_bar(mount: Mount) -> list[str]:
@@ -195,7 +195,7 @@ def _missing_bar(mount: Mount) -> list[str]:
 
 
 @dataclass(frozen=True)
-class _Bench:
+class _BalanceFigures:
     """Everything known: load, bar, weights. Distances in mm from the polar axis."""
 
     load: tuple[Lever, ...]
@@ -206,7 +206,9 @@ class _Bench:
     bar_end_mm: float
 
     @classmethod
-    def of(cls, mount: Mount, load: tuple[Lever, ...], weights: Sequence[Counterweight]) -> _Bench:
+    def of(
+        cls, mount: Mount, load: tuple[Lever, ...], weights: Sequence[Counterweight]
+    ) -> _BalanceFigures:
         start, length = mount.bar_start_mm or 0.0, mount.bar_length_mm or 0.0
         half = sum(one.thickness_mm or 0.0 for one in weights) / 2.0
         return cls(
@@ -361,7 +363,7 @@ def tube_balance(mount: Mount, parts: Sequence[Part]) -> TubeBalance:
     sliding = sum(
         part.mass_kg
         for part in carried(parts)
-        if part.place is Place.TUBE and part.mass_kg is not None
+        if part.place is MountingPlace.TUBE and part.mass_kg is not None
     )
     if unknown or sliding == 0.0:
         sentence = say(

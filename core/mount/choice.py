@@ -9,7 +9,7 @@ from enum import Enum
 
 from core.language import marked, say
 from core.mount.equipment import ImpossibleValue, Mount, Purpose
-from core.mount.payload import Practice
+from core.mount.payload import LoadPractice
 
 
 class Must(Enum):
@@ -105,10 +105,10 @@ class Wishes:
 
     @classmethod
     def usual(
-        cls, purpose: Purpose, load_kg: float | None, practice: Practice | None = None
+        cls, purpose: Purpose, load_kg: float | None, practice: LoadPractice | None = None
     ) -> Wishes:
         """The usual order for a purpose, to be adjusted."""
-        share = (practice or Practice()).share(purpose)
+        share = (practice or LoadPractice()).share(purpose)
         return cls(purpose, load_kg, share, _MUSTS[purpose], _WEIGHTS[purpose])
 
 
@@ -231,7 +231,7 @@ _NOTHING_BELOW = 1e-3  # a figure of zero would make all others worthless
 
 
 @dataclass(frozen=True)
-class Mark:
+class ChoiceMark:
     """`mark` None: not known. `figure`: in words. `best`: the figure the mark compares with."""
 
     criterion: Criterion
@@ -243,7 +243,7 @@ class Mark:
 
 
 @dataclass(frozen=True)
-class _Figure:
+class _MeasuredFigure:
     """A measured figure: the less the better, and how to write it."""
 
     of: Callable[[Mount], float | None]
@@ -252,14 +252,18 @@ class _Figure:
 
 
 _LESS_IS_BETTER = {
-    Criterion.OWN_WEIGHT: _Figure(lambda mount: mount.own_mass_kg, marked(" kg"), _NOTHING_BELOW),
-    Criterion.POINTING: _Figure(lambda mount: mount.pointing_accuracy_arcmin, "′", _NOTHING_BELOW),
-    Criterion.PERIODIC_ERROR: _Figure(lambda mount: mount.periodic_error_arcsec, "″", 1.0),
-    Criterion.PRICE: _Figure(lambda mount: mount.price, "", _NOTHING_BELOW),
+    Criterion.OWN_WEIGHT: _MeasuredFigure(
+        lambda mount: mount.own_mass_kg, marked(" kg"), _NOTHING_BELOW
+    ),
+    Criterion.POINTING: _MeasuredFigure(
+        lambda mount: mount.pointing_accuracy_arcmin, "′", _NOTHING_BELOW
+    ),
+    Criterion.PERIODIC_ERROR: _MeasuredFigure(lambda mount: mount.periodic_error_arcsec, "″", 1.0),
+    Criterion.PRICE: _MeasuredFigure(lambda mount: mount.price, "", _NOTHING_BELOW),
 }
 
 
-def marks(mount: Mount, candidates: Sequence[Mount], wishes: Wishes) -> tuple[Mark, ...]:
+def marks(mount: Mount, candidates: Sequence[Mount], wishes: Wishes) -> tuple[ChoiceMark, ...]:
     """Marks of one candidate, in order of weight."""
     ordered = sorted(wishes.weights.items(), key=lambda pair: -pair[1])
     return tuple(
@@ -275,7 +279,7 @@ def _mark(
     mount: Mount,
     candidates: Sequence[Mount],
     wishes: Wishes,
-) -> Mark:
+) -> ChoiceMark:
     if criterion in _LESS_IS_BETTER:
         return _least(criterion, weight, mount, candidates)
     if criterion is Criterion.CAPACITY:
@@ -283,32 +287,38 @@ def _mark(
     if criterion is Criterion.EASE:
         value = mount.ease_of_use
         known = None if value is None else (value - 1.0) / 4.0
-        return Mark(criterion, weight, known, _of_five(value), value, 5.0)
+        return ChoiceMark(criterion, weight, known, _of_five(value), value, 5.0)
     if criterion is Criterion.DRIVE:
-        return Mark(criterion, weight, *_drive(mount), None, None)
+        return ChoiceMark(criterion, weight, *_drive(mount), None, None)
     trains = mount.has_error_training
     words = {True: say("yes"), False: say("no"), None: say("not known")}[trains]
-    return Mark(criterion, weight, None if trains is None else float(trains), words, None, None)
+    return ChoiceMark(
+        criterion, weight, None if trains is None else float(trains), words, None, None
+    )
 
 
-def _least(criterion: Criterion, weight: float, mount: Mount, candidates: Sequence[Mount]) -> Mark:
+def _least(
+    criterion: Criterion, weight: float, mount: Mount, candidates: Sequence[Mount]
+) -> ChoiceMark:
     figure = _LESS_IS_BETTER[criterion]
     value = figure.of(mount)
     known = [one for one in map(figure.of, candidates) if one is not None]
     if value is None:
-        return Mark(criterion, weight, None, say("not known"), None, min(known, default=None))
+        return ChoiceMark(criterion, weight, None, say("not known"), None, min(known, default=None))
     best = max(min(known), figure.floor)
     mark = best / max(value, figure.floor)
-    return Mark(criterion, weight, mark, _written(value, figure.unit), value, best)
+    return ChoiceMark(criterion, weight, mark, _written(value, figure.unit), value, best)
 
 
-def _capacity(weight: float, mount: Mount, candidates: Sequence[Mount], wishes: Wishes) -> Mark:
+def _capacity(
+    weight: float, mount: Mount, candidates: Sequence[Mount], wishes: Wishes
+) -> ChoiceMark:
     known = [one.capacity_kg for one in candidates if one.capacity_kg is not None]
     enough = wishes.load_kg / wishes.practice_share if wishes.load_kg else None
     best = enough if enough is not None else max(known, default=None)
     value = mount.capacity_kg
     mark = None if value is None or best is None else min(value / best, 1.0)
-    return Mark(Criterion.CAPACITY, weight, mark, _written(value, marked(" kg")), value, best)
+    return ChoiceMark(Criterion.CAPACITY, weight, mark, _written(value, marked(" kg")), value, best)
 
 
 def _drive(mount: Mount) -> tuple[float | None, str]:
@@ -340,11 +350,11 @@ _UNITS = {
 }
 _STRONG, _WEAK = 0.8, 0.5
 
-Rival = tuple[str, Sequence[Mark]]
+Rival = tuple[str, Sequence[ChoiceMark]]
 
 
 def reason_words(
-    marks: Sequence[Mark], findings: Sequence[Finding], total: float, wishes: Wishes
+    marks: Sequence[ChoiceMark], findings: Sequence[Finding], total: float, wishes: Wishes
 ) -> str:
     """What knocks it out or leaves it open; else what speaks for and against it."""
     purpose = say(wishes.purpose.value)
@@ -367,13 +377,13 @@ def reason_words(
     return f"{'; '.join(parts)}."
 
 
-def _named(mark: Mark) -> str:
+def _named(mark: ChoiceMark) -> str:
     criterion = say(mark.criterion.value)
     return criterion if mark.mark is None else f"{criterion} ({mark.figure})"
 
 
 def change_words(
-    marks: Sequence[Mark],
+    marks: Sequence[ChoiceMark],
     findings: Sequence[Finding],
     above: Rival | None,
     below: Rival | None,
@@ -392,16 +402,16 @@ def change_words(
     return say("There is nothing to compare it with.")
 
 
-def _points(marks: Sequence[Mark]) -> dict[Criterion, float]:
+def _points(marks: Sequence[ChoiceMark]) -> dict[Criterion, float]:
     return {one.criterion: one.weight * (one.mark or 0.0) for one in marks}
 
 
-def _gap(ahead: Sequence[Mark], behind: Sequence[Mark]) -> float:
+def _gap(ahead: Sequence[ChoiceMark], behind: Sequence[ChoiceMark]) -> float:
     """By how many weighted points the first leads."""
     return sum(_points(ahead).values()) - sum(_points(behind).values())
 
 
-def _to_pass(marks: Sequence[Mark], name: str, rival: Sequence[Mark]) -> str:
+def _to_pass(marks: Sequence[ChoiceMark], name: str, rival: Sequence[ChoiceMark]) -> str:
     """A figure of its own that would do it: the weightiest that can."""
     gap = _gap(rival, marks)
     if gap < 1e-9:
@@ -414,7 +424,7 @@ def _to_pass(marks: Sequence[Mark], name: str, rival: Sequence[Mark]) -> str:
     return say("No single figure would bring it level with “{name}”.", name=name)
 
 
-def _with(mark: Mark, wanted: float) -> str:
+def _with(mark: ChoiceMark, wanted: float) -> str:
     criterion, is_known = mark.criterion, mark.mark is not None
     if criterion is Criterion.ERROR_TRAINING:
         if is_known:
@@ -430,7 +440,7 @@ def _with(mark: Mark, wanted: float) -> str:
     )
 
 
-def _figure(mark: Mark, wanted: float) -> str:
+def _figure(mark: ChoiceMark, wanted: float) -> str:
     """The figure that earns the wanted mark."""
     if mark.criterion is Criterion.EASE:
         return say("{mark:.1f} of 5", mark=1.0 + 4.0 * wanted)
@@ -442,7 +452,7 @@ def _figure(mark: Mark, wanted: float) -> str:
     return f"{best / wanted:.3g}{unit}" if wanted > 0.0 else say("any")
 
 
-def _to_be_passed(marks: Sequence[Mark], name: str, rival: Sequence[Mark]) -> str:
+def _to_be_passed(marks: Sequence[ChoiceMark], name: str, rival: Sequence[ChoiceMark]) -> str:
     """The smallest change of a weight that lets the next one draw level."""
     gap = _gap(marks, rival)
     changes = []
@@ -494,7 +504,7 @@ class Candidate:
     rank: int | None
     total: float
     total_at_best: float
-    marks: tuple[Mark, ...]
+    marks: tuple[ChoiceMark, ...]
     findings: tuple[Finding, ...]
     reason: str
     change: str
@@ -512,7 +522,7 @@ def choose(mounts: Sequence[Mount], wishes: Wishes) -> tuple[Candidate, ...]:
 class _Judged:
     mount: Mount
     outcome: Outcome
-    marks: tuple[Mark, ...]
+    marks: tuple[ChoiceMark, ...]
     findings: tuple[Finding, ...]
 
     @classmethod
@@ -527,7 +537,7 @@ class _Judged:
         return total(self.marks, 0.0)
 
 
-def total(given: Sequence[Mark], unknown: float) -> float:
+def total(given: Sequence[ChoiceMark], unknown: float) -> float:
     """Weighted mean of the marks, 0 to 1, with this mark for what is not known."""
     weight = sum(one.weight for one in given)
     summed = sum(one.weight * (unknown if one.mark is None else one.mark) for one in given)

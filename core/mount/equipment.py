@@ -129,7 +129,7 @@ class MountKind(Enum):
         return self in (MountKind.GERMAN_EQUATORIAL, MountKind.FORK_ON_WEDGE)
 
 
-class Place(Enum):
+class MountingPlace(Enum):
     """What a part rides on."""
 
     TUBE = "on the tube"  # slides with the dovetail
@@ -165,7 +165,7 @@ class Part(Record):
     """Anything with a mass that goes on a mount."""
 
     mass_kg: float | None = quantity(marked("The mass"), " kg", 0.001, 500.0)
-    place: Place = Place.TUBE
+    place: MountingPlace = MountingPlace.TUBE
     along_mm: float | None = quantity(marked("The position along the tube"), " mm", -5000.0, 5000.0)
     height_mm: float | None = quantity(
         marked("The height above the saddle"), " mm", -1000.0, 3000.0

@@ -16,7 +16,7 @@ OVERLOAD_WARNING = marked(
 )
 
 
-class Standing(Enum):
+class LoadStanding(Enum):
     """Load against what the mount is listed for."""
 
     FITS = "fits"
@@ -26,7 +26,7 @@ class Standing(Enum):
 
 
 @dataclass(frozen=True)
-class Practice:
+class LoadPractice:
     """Parts of the listed capacity a load should keep to, for each purpose; adjustable.
 
     60 % for imaging: common practice, no source. The others are this program's own suggestion, no
@@ -60,7 +60,7 @@ class Practice:
     def words(self, purpose: Purpose) -> str:
         """``60 % of the listed capacity (common practice, no source)``."""
         percent = 100.0 * self.share(purpose)
-        if self.share(purpose) != Practice().share(purpose):
+        if self.share(purpose) != LoadPractice().share(purpose):
             return say("{percent:g} % of the listed capacity (your own figure)", percent=percent)
         if purpose is Purpose.DEEP_SKY:
             return say(
@@ -81,7 +81,7 @@ class LoadVerdict:
     heights: how much harder a long load is to turn and to hold still. None: not known.
     """
 
-    standing: Standing
+    standing: LoadStanding
     mass_kg: float
     capacity_kg: float | None
     practice_kg: float | None
@@ -97,10 +97,10 @@ class LoadVerdict:
 
 
 def judge_load(
-    mount: Mount, parts: Sequence[Part], purpose: Purpose, practice: Practice | None = None
+    mount: Mount, parts: Sequence[Part], purpose: Purpose, practice: LoadPractice | None = None
 ) -> LoadVerdict:
     """Judge what is carried; parts on the head or the ground do not count."""
-    practice = practice or Practice()
+    practice = practice or LoadPractice()
     held = carried(parts)
     mass = sum(part.mass_kg for part in held if part.mass_kg is not None)
     unweighed = [part.name for part in held if part.mass_kg is None]
@@ -113,7 +113,7 @@ def judge_load(
     standing = _standing(mass, unweighed, capacity, practice.share(purpose))
     too_far = moment is not None and moment_capacity is not None and moment > moment_capacity
     if too_far:
-        standing = Standing.OVERLOADED
+        standing = LoadStanding.OVERLOADED
     return LoadVerdict(
         standing=standing,
         mass_kg=mass,
@@ -125,7 +125,7 @@ def judge_load(
         inertia_kg_m2=inertia,
         stretch=inertia / lumps if inertia is not None and lumps > 0.0 else None,
         sentence=_sentence(mount, mass, unweighed, standing, too_far, practice.words(purpose)),
-        warning=say(OVERLOAD_WARNING) if standing is Standing.OVERLOADED else "",
+        warning=say(OVERLOAD_WARNING) if standing is LoadStanding.OVERLOADED else "",
         not_judged=tuple(_not_judged(mount, unweighed, unknown, held)),
         unweighed=tuple(unweighed),
     )
@@ -139,21 +139,21 @@ def _moment_capacity(mount: Mount) -> float | None:
 
 def _standing(
     mass: float, unweighed: Sequence[str], capacity: float | None, share: float
-) -> Standing:
+) -> LoadStanding:
     if capacity is None:
-        return Standing.UNKNOWN
+        return LoadStanding.UNKNOWN
     if mass > capacity:
-        return Standing.OVERLOADED
+        return LoadStanding.OVERLOADED
     if unweighed:
-        return Standing.UNKNOWN
-    return Standing.ABOVE_PRACTICE if mass > capacity * share + 1e-9 else Standing.FITS
+        return LoadStanding.UNKNOWN
+    return LoadStanding.ABOVE_PRACTICE if mass > capacity * share + 1e-9 else LoadStanding.FITS
 
 
 def _sentence(
     mount: Mount,
     mass: float,
     unweighed: Sequence[str],
-    standing: Standing,
+    standing: LoadStanding,
     too_far: bool,
     practice: str,
 ) -> str:
@@ -171,7 +171,7 @@ def _sentence(
         percent=100.0 * mass / mount.capacity_kg,
         capacity=mount.capacity_kg,
     )
-    if standing is Standing.OVERLOADED and too_far and mass <= mount.capacity_kg:
+    if standing is LoadStanding.OVERLOADED and too_far and mass <= mount.capacity_kg:
         return say(
             "{load}, {part}: more than “{mount}” is listed to carry at this distance from the "
             "axis.",
@@ -179,14 +179,14 @@ def _sentence(
             part=part,
             mount=mount.name,
         )
-    if standing is Standing.OVERLOADED:
+    if standing is LoadStanding.OVERLOADED:
         return say(
             "{load}, {part}: more than “{mount}” is listed to carry.",
             load=load,
             part=part,
             mount=mount.name,
         )
-    if standing is Standing.UNKNOWN:
+    if standing is LoadStanding.UNKNOWN:
         names = ", ".join(f"“{name}”" for name in unweighed)
         return say(
             "{load}, {part}; it cannot be judged without the mass of {names}.",
@@ -194,7 +194,7 @@ def _sentence(
             part=part,
             names=names,
         )
-    if standing is Standing.ABOVE_PRACTICE:
+    if standing is LoadStanding.ABOVE_PRACTICE:
         return say("{load}, {part}: above {practice}.", load=load, part=part, practice=practice)
     return say("{load}, {part}: within {practice}.", load=load, part=part, practice=practice)
 

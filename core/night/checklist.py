@@ -38,7 +38,7 @@ class Hemisphere(Enum):
     SOUTH = "south"
 
 
-class Part(Enum):
+class NightPart(Enum):
     """The headings, in the order of the night."""
 
     BEFORE_LEAVING = marked("before you leave")
@@ -60,7 +60,7 @@ class Moment(Enum):
     END = "end"
 
 
-class Fact(Enum):
+class KnownFact(Enum):
     """What the program itself can see to be so."""
 
     SITE_CONFIRMED = "site confirmed"
@@ -118,16 +118,16 @@ class Applies:
 
 
 @dataclass(frozen=True)
-class Step:
+class ChecklistStep:
     """One thing to do. `why` in one line; `page` that does it, or empty; `minutes` it takes."""
 
     key: str
-    part: Part
+    part: NightPart
     text: str
     why: str
     minutes: float
     page: str = ""
-    done_when: Fact | None = None
+    done_when: KnownFact | None = None
     cautions: tuple[Caution, ...] = ()
     when: When = field(default_factory=When)
     applies: Applies = field(default_factory=Applies)
@@ -140,7 +140,7 @@ class Step:
 
 
 @cache
-def load() -> tuple[Step, ...]:
+def load() -> tuple[ChecklistStep, ...]:
     """All steps there are, in the order they are done. RuntimeError, a sentence, if unreadable."""
     try:
         return read(json.loads(TABLE.read_text(encoding="utf-8")))
@@ -154,7 +154,7 @@ def load() -> tuple[Step, ...]:
         ) from error
 
 
-def read(table: Mapping[str, Any]) -> tuple[Step, ...]:
+def read(table: Mapping[str, Any]) -> tuple[ChecklistStep, ...]:
     """The steps of a table of the bundled form; ValueError or KeyError for what has no meaning."""
     cautions = {key: Caution(key, text) for key, text in table["cautions"].items()}
     return tuple(_step(row, cautions) for row in table["steps"])
@@ -164,19 +164,19 @@ def source_texts() -> tuple[str, ...]:
     """Every text a person may read in a checklist, once each, for translators."""
     texts = [text for step in load() for text in (step.text, step.why)]
     texts += [caution.text for step in load() for caution in step.cautions]
-    return tuple(dict.fromkeys([*(part.value for part in Part), *texts]))
+    return tuple(dict.fromkeys([*(part.value for part in NightPart), *texts]))
 
 
-def _step(row: Mapping[str, Any], cautions: Mapping[str, Caution]) -> Step:
+def _step(row: Mapping[str, Any], cautions: Mapping[str, Caution]) -> ChecklistStep:
     done_when = row.get("done_when")
-    return Step(
+    return ChecklistStep(
         key=row["key"],
-        part=Part(row["part"]),
+        part=NightPart(row["part"]),
         text=row["text"],
         why=row["why"],
         minutes=float(row["minutes"]),
         page=row.get("page", ""),
-        done_when=None if done_when is None else Fact(done_when),
+        done_when=None if done_when is None else KnownFact(done_when),
         cautions=tuple(cautions[key] for key in row.get("cautions", ())),
         when=_when(row.get("when", {})),
         applies=_applies(row.get("applies", {})),
@@ -276,7 +276,7 @@ class Planned:
     None when the night has no such times. `not_before_utc_s`: it cannot be done earlier.
     """
 
-    step: Step
+    step: ChecklistStep
     begin_utc_s: float | None
     not_before_utc_s: float | None
 
@@ -294,7 +294,7 @@ class Timetable:
     moments: Moments
 
 
-def timetable(steps: Sequence[Step], moments: Moments) -> Timetable:
+def timetable(steps: Sequence[ChecklistStep], moments: Moments) -> Timetable:
     """Times for `steps`, which stand in the order they are done."""
     before = [step for step in steps if step.when.at is None]
     after = [step for step in steps if step.when.at is not None]
@@ -305,18 +305,18 @@ def timetable(steps: Sequence[Step], moments: Moments) -> Timetable:
     return Timetable(planned, starts, possible)
 
 
-def ready_utc_s(open_steps: Iterable[Step], moments: Moments, now_utc_s: float) -> float:
+def ready_utc_s(open_steps: Iterable[ChecklistStep], moments: Moments, now_utc_s: float) -> float:
     """When the target could begin if all of `open_steps` that come before it are done from now."""
     before = [step for step in open_steps if step.when.at is None]
     return max(_through(before, moments, now_utc_s), moments.target_utc_s or now_utc_s)
 
 
-def _possible_start(before: Sequence[Step], moments: Moments) -> float | None:
+def _possible_start(before: Sequence[ChecklistStep], moments: Moments) -> float | None:
     earliest = moments.earliest_target_utc_s
     return None if earliest is None else max(earliest, _through(before, moments, -math.inf))
 
 
-def _through(steps: Sequence[Step], moments: Moments, begin_utc_s: float) -> float:
+def _through(steps: Sequence[ChecklistStep], moments: Moments, begin_utc_s: float) -> float:
     """The end of steps done one after another, none before its time."""
     now, began = begin_utc_s, dict[str, float]()
     leads = [step for step in steps if step.when.ahead_of is not None]
@@ -333,7 +333,7 @@ def _through(steps: Sequence[Step], moments: Moments, begin_utc_s: float) -> flo
     return now
 
 
-def _back_from(before: Sequence[Step], moments: Moments) -> dict[str, float | None]:
+def _back_from(before: Sequence[ChecklistStep], moments: Moments) -> dict[str, float | None]:
     latest = moments.target_utc_s
     begins: dict[str, float | None] = {}
     for step in reversed(before):
@@ -344,12 +344,12 @@ def _back_from(before: Sequence[Step], moments: Moments) -> dict[str, float | No
     return begins
 
 
-def _ahead(step: Step, begins: Mapping[str, float | None]) -> float | None:
+def _ahead(step: ChecklistStep, begins: Mapping[str, float | None]) -> float | None:
     other = None if step.when.ahead_of is None else begins.get(step.when.ahead_of)
     return None if other is None else other - step.when.ahead_min * _MINUTE_S
 
 
-def _onward(after: Sequence[Step], moments: Moments) -> dict[str, float | None]:
+def _onward(after: Sequence[ChecklistStep], moments: Moments) -> dict[str, float | None]:
     begins: dict[str, float | None] = {}
     free: dict[Moment, float] = {}  # when the step before it at the same moment is done
     for step in after:
@@ -365,7 +365,7 @@ def _onward(after: Sequence[Step], moments: Moments) -> dict[str, float | None]:
     return begins
 
 
-def _earliest(step: Step, moments: Moments) -> float | None:
+def _earliest(step: ChecklistStep, moments: Moments) -> float | None:
     return None if step.when.not_before is None else moments.at(step.when.not_before)
 
 
@@ -394,7 +394,7 @@ class OwnStep:
 
     key: str
     text: str
-    part: Part
+    part: NightPart
     after: str = ""
     why: str = ""
     minutes: float = 0.0
@@ -412,13 +412,15 @@ class OwnStep:
                 )
             )
 
-    def as_step(self, neighbour: Step | None) -> Step:
+    def as_step(self, neighbour: ChecklistStep | None) -> ChecklistStep:
         """The step behind `neighbour`, whose later moment it shares."""
         when = When()
         if neighbour is not None and neighbour.when.at is not None:
             when = When(at=neighbour.when.at, after_min=neighbour.when.after_min)
         part = self.part if neighbour is None or neighbour.key != self.after else neighbour.part
-        return Step(self.key, part, self.text, self.why, self.minutes, when=when, is_own=True)
+        return ChecklistStep(
+            self.key, part, self.text, self.why, self.minutes, when=when, is_own=True
+        )
 
 
 def new_key(own: Sequence[OwnStep]) -> str:
@@ -427,7 +429,7 @@ def new_key(own: Sequence[OwnStep]) -> str:
     return next(key for n in range(1, len(own) + 2) if (key := f"{OWN}{n}") not in taken)
 
 
-def moved(own: Sequence[OwnStep], key: str, behind: Step) -> tuple[OwnStep, ...]:
+def moved(own: Sequence[OwnStep], key: str, behind: ChecklistStep) -> tuple[OwnStep, ...]:
     """The own steps with one of them put behind another step."""
     return tuple(
         replace(one, after=behind.key, part=behind.part)
@@ -453,7 +455,7 @@ def _from_object(given: Any) -> OwnStep | None:
     known = {field.name for field in fields(OwnStep)}
     try:
         values = {key: value for key, value in given.items() if key in known}
-        return OwnStep(**{**values, "part": Part(given["part"])})
+        return OwnStep(**{**values, "part": NightPart(given["part"])})
     except (KeyError, TypeError, ValueError, AttributeError):
         return None
 
@@ -500,7 +502,7 @@ class Checklist:
     notice: str
 
     @property
-    def steps(self) -> tuple[Step, ...]:
+    def steps(self) -> tuple[ChecklistStep, ...]:
         return tuple(one.step for one in self.planned)
 
     @property
@@ -544,13 +546,13 @@ def applies(when: Applies, tonight: Circumstances) -> bool:
     )
 
 
-def _cooling(step: Step, minutes: float) -> Step:
+def _cooling(step: ChecklistStep, minutes: float) -> ChecklistStep:
     if step.key != COOL_DOWN:
         return step
     return replace(step, when=replace(step.when, ahead_min=minutes))
 
 
-def _with_own(steps: Iterable[Step], own: Sequence[OwnStep]) -> list[Step]:
+def _with_own(steps: Iterable[ChecklistStep], own: Sequence[OwnStep]) -> list[ChecklistStep]:
     """Own steps after the one they were put behind; at the end of their part when it is absent."""
     placed = list(steps)
     for one in own:
@@ -564,8 +566,8 @@ def _with_own(steps: Iterable[Step], own: Sequence[OwnStep]) -> list[Step]:
     return placed
 
 
-def _order(part: Part) -> int:
-    return list(Part).index(part)
+def _order(part: NightPart) -> int:
+    return list(NightPart).index(part)
 
 
 def _notice(times: Timetable, target_utc_s: float | None) -> str:
@@ -593,7 +595,7 @@ class State(Enum):
     SKIPPED = marked("skipped")
 
 
-NO_REASONS: Mapping[Fact, str] = {}
+NO_REASONS: Mapping[KnownFact, str] = {}
 
 
 class NoReason(ValueError):
@@ -601,7 +603,7 @@ class NoReason(ValueError):
 
 
 @dataclass(frozen=True)
-class Mark:
+class StepMark:
     """What was said or seen of a step, and when. `text`: its words then, for the report."""
 
     key: str
@@ -616,7 +618,7 @@ class Mark:
         return {"step": self.key, "state": self.state.value, "text": self.text, **reason}
 
     @classmethod
-    def from_object(cls, given: Mapping[str, Any], utc_s: float) -> Mark | None:
+    def from_object(cls, given: Mapping[str, Any], utc_s: float) -> StepMark | None:
         """What `as_object` wrote; None for anything else."""
         key, reason, text = given.get("step"), given.get("reason", ""), given.get("text", "")
         try:
@@ -628,30 +630,30 @@ class Mark:
         return cls(str(key), state, utc_s, reason, text)
 
 
-def done(step: Step, utc_s: float) -> Mark:
+def done(step: ChecklistStep, utc_s: float) -> StepMark:
     """The person did it."""
-    return Mark(step.key, State.DONE, utc_s, text=step.words)
+    return StepMark(step.key, State.DONE, utc_s, text=step.words)
 
 
-def skipped(step: Step, reason: str, utc_s: float) -> Mark:
+def skipped(step: ChecklistStep, reason: str, utc_s: float) -> StepMark:
     """The person leaves it out. Its cautions stay. Raises NoReason, a sentence."""
     if not reason.strip():
         raise NoReason(say("Say in a few words why the step is skipped; it goes into the report."))
-    return Mark(step.key, State.SKIPPED, utc_s, " ".join(reason.split()), step.words)
+    return StepMark(step.key, State.SKIPPED, utc_s, " ".join(reason.split()), step.words)
 
 
-def reopened(step: Step, utc_s: float) -> Mark:
+def reopened(step: ChecklistStep, utc_s: float) -> StepMark:
     """Neither done nor skipped after all."""
-    return Mark(step.key, State.OPEN, utc_s, text=step.words)
+    return StepMark(step.key, State.OPEN, utc_s, text=step.words)
 
 
 def newly_seen(
     checklist: Checklist,
-    marks: Mapping[str, Mark],
-    facts: Collection[Fact],
+    marks: Mapping[str, StepMark],
+    facts: Collection[KnownFact],
     utc_s: float,
-    reasons: Mapping[Fact, str] = NO_REASONS,
-) -> list[Mark]:
+    reasons: Mapping[KnownFact, str] = NO_REASONS,
+) -> list[StepMark]:
     """Marks to keep for steps that ticked themselves just now.
 
     `reasons`: why a fact is so although nothing was done; a step that has another by now is marked
@@ -665,11 +667,13 @@ def newly_seen(
         last, reason = _last(step, marks), reasons.get(fact, "")
         is_stale = last is State.SEEN and marks[step.key].reason != reason
         if last is State.OPEN or is_stale:
-            found.append(Mark(step.key, State.SEEN, utc_s, reason, step.words))
+            found.append(StepMark(step.key, State.SEEN, utc_s, reason, step.words))
     return found
 
 
-def state_of(step: Step, marks: Mapping[str, Mark], facts: Collection[Fact]) -> State:
+def state_of(
+    step: ChecklistStep, marks: Mapping[str, StepMark], facts: Collection[KnownFact]
+) -> State:
     """By the newest marks by key. What the program saw holds only as long as it is so."""
     last = _last(step, marks)
     if last in (State.DONE, State.SKIPPED):
@@ -678,17 +682,17 @@ def state_of(step: Step, marks: Mapping[str, Mark], facts: Collection[Fact]) -> 
 
 
 def open_steps(
-    checklist: Checklist, marks: Mapping[str, Mark], facts: Collection[Fact]
+    checklist: Checklist, marks: Mapping[str, StepMark], facts: Collection[KnownFact]
 ) -> tuple[Planned, ...]:
     """What is left to do, in order."""
     return tuple(one for one in checklist.planned if state_of(one.step, marks, facts) is State.OPEN)
 
 
-def newest(marks: Sequence[Mark]) -> dict[str, Mark]:
+def newest(marks: Sequence[StepMark]) -> dict[str, StepMark]:
     """By key, of marks in any order, the last one made."""
     return {mark.key: mark for mark in sorted(marks, key=lambda mark: mark.utc_s)}
 
 
-def _last(step: Step, marks: Mapping[str, Mark]) -> State:
+def _last(step: ChecklistStep, marks: Mapping[str, StepMark]) -> State:
     mark = marks.get(step.key)
     return State.OPEN if mark is None else mark.state

@@ -13,7 +13,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.alignment.drift.geometry import true_direction
 from core.language import say
-from core.night.flip import Side
+from core.night.flip import PierSide
 
 Floats = NDArray[np.float64]
 Booleans = NDArray[np.bool_]
@@ -41,7 +41,7 @@ class Newtonian:
 
 
 @dataclass(frozen=True)
-class Observer:
+class EyeHeights:
     """Comfortable heights of the eye, metres; common practice, no source."""
 
     lowest_m: float = 0.9  # sitting
@@ -93,8 +93,8 @@ def eyepiece_path(
     declination_deg: float,
     latitude_deg: float,
     newtonian: Newtonian,
-    side: Side | ArrayLike,
-    observer: Observer | None = None,
+    side: PierSide | ArrayLike,
+    observer: EyeHeights | None = None,
 ) -> EyepiecePath:
     """For hour angles (n,), west positive. `side`: of the pier, or (n,) +1 west, −1 east of it.
 
@@ -110,7 +110,7 @@ def eyepiece_path(
     place = newtonian.tube_offset_m * outward + newtonian.forward_m * pointing
     height = newtonian.axes_height_m + (place + newtonian.out_m * eye)[:, 2]
     around = _round_tube_deg(pointing, eye)
-    bounds = observer or Observer()
+    bounds = observer or EyeHeights()
     within = (height >= bounds.lowest_m) & (height <= bounds.highest_m)
     return EyepiecePath(around, height, within & (np.abs(around) <= _UNDER_DEG))
 
@@ -120,8 +120,8 @@ def best_turn_deg(
     declination_deg: float,
     latitude_deg: float,
     newtonian: Newtonian,
-    side: Side | ArrayLike,
-    observer: Observer | None = None,
+    side: PierSide | ArrayLike,
+    observer: EyeHeights | None = None,
 ) -> float:
     """The `turned_deg` that is comfortable longest; of several, the nearest to the present one."""
 
@@ -143,10 +143,10 @@ def _westward(hour_angle_rad: Floats, latitude_rad: float) -> Floats:
     return np.stack([np.sin(latitude_rad) * sine, -cosine, -np.cos(latitude_rad) * sine], axis=-1)
 
 
-def _sign(side: Side | ArrayLike) -> Floats:
+def _sign(side: PierSide | ArrayLike) -> Floats:
     """+1 with the tube west of the pier, −1 east of it; (n, 1) or (1,)."""
-    if isinstance(side, Side):
-        return np.array([1.0 if side is Side.WEST else -1.0])
+    if isinstance(side, PierSide):
+        return np.array([1.0 if side is PierSide.WEST else -1.0])
     return np.asarray(side, dtype=np.float64)[:, np.newaxis]
 
 

@@ -23,15 +23,15 @@ from core.units import SIDEREAL_DEG_PER_HOUR
 # for a target that never sets, also below it.
 
 
-class Side(Enum):
+class PierSide(Enum):
     """Where the tube is, as seen from the pier."""
 
     WEST = marked("west of the pier, looking east")
     EAST = marked("east of the pier, looking west")
 
     @property
-    def other(self) -> Side:
-        return Side.EAST if self is Side.WEST else Side.WEST
+    def other(self) -> PierSide:
+        return PierSide.EAST if self is PierSide.WEST else PierSide.WEST
 
 
 @dataclass(frozen=True)
@@ -61,10 +61,10 @@ class Crossing:
     altitude_deg: float
     earliest_utc_s: float
     latest_utc_s: float
-    before: Side
+    before: PierSide
 
     @property
-    def after(self) -> Side:
+    def after(self) -> PierSide:
         return self.before.other
 
 
@@ -100,7 +100,7 @@ def _crossing(utc_s: float, upper: bool, altitude_deg: float, limits: Limits) ->
         altitude_deg=altitude_deg,
         earliest_utc_s=utc_s + _seconds(agreed_deg),
         latest_utc_s=utc_s + _seconds(limits.past_meridian_deg),
-        before=Side.WEST if upper else Side.EAST,
+        before=PierSide.WEST if upper else PierSide.EAST,
     )
 
 
@@ -151,7 +151,7 @@ _NO_FLIP = {
 
 
 @dataclass(frozen=True)
-class Series:
+class ExposureSeries:
     """Exposures one after another; `between_s` for reading out, dithering, settling."""
 
     exposure_s: float
@@ -185,7 +185,7 @@ class FlipPlan:
     crossings: tuple[Crossing, ...]
     interruptions: tuple[Interruption, ...]
     exposure_utc_s: Floats
-    begins_on: Side | None
+    begins_on: PierSide | None
     cautions: tuple[str, ...]
 
     @property
@@ -201,7 +201,7 @@ def flip_plan(
     session_utc_s: tuple[float, float],
     kind: MountKind,
     limits: Limits,
-    series: Series,
+    series: ExposureSeries,
 ) -> FlipPlan:
     """The flips of one target in a session from its beginning to its end.
 
@@ -226,7 +226,7 @@ def _arranged(
     session_utc_s: tuple[float, float],
     needed: tuple[Crossing, ...],
     limits: Limits,
-    series: Series,
+    series: ExposureSeries,
 ) -> tuple[Floats, tuple[Interruption, ...]]:
     """Exposures that end before each latest moment, and flips as soon as they are possible."""
     now, end = session_utc_s
@@ -261,13 +261,13 @@ def _side_at_start(
     begin_utc_s: float,
     found: tuple[Crossing, ...],
     to_come: tuple[Crossing, ...],
-) -> Side:
+) -> PierSide:
     if to_come:
         return to_come[0].before
     if found:
         return found[-1].after
     hour_angle, _ = places.hour_angle_and_declination(ra_deg, dec_deg, site, [begin_utc_s])
-    return Side.WEST if hour_angle[0] < 0.0 else Side.EAST
+    return PierSide.WEST if hour_angle[0] < 0.0 else PierSide.EAST
 
 
 def _reason(
@@ -275,7 +275,7 @@ def _reason(
     to_come: tuple[Crossing, ...],
     needed: tuple[Crossing, ...],
     flips: tuple[Interruption, ...],
-    begins_on: Side,
+    begins_on: PierSide,
 ) -> str:
     side = say(begins_on.value)
     if len(flips) == 1 and flips[0].crossing.upper:
@@ -317,7 +317,7 @@ def _reason(
     )
 
 
-def _check(session_utc_s: tuple[float, float], limits: Limits, series: Series) -> None:
+def _check(session_utc_s: tuple[float, float], limits: Limits, series: ExposureSeries) -> None:
     if not session_utc_s[0] < session_utc_s[1]:
         raise ValueError(say("The session ends before it begins; exchange or correct its times."))
     if not (series.exposure_s > 0.0 and series.between_s >= 0.0):

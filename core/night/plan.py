@@ -30,7 +30,7 @@ Booleans = NDArray[np.bool_]
 
 
 @dataclass(frozen=True, eq=False)
-class Curve:
+class AltitudeCurve:
     """A target at times (n,), in order; degrees, as seen.
 
     `limit_deg`: the lowest useful altitude in its direction, obstruction or the person's own.
@@ -73,7 +73,7 @@ def curve(
     horizon: Horizon | None = None,
     lowest_deg: float = 0.0,
     moon: Course | None = None,
-) -> Curve:
+) -> AltitudeCurve:
     """The curve at increasing times, best one to five minutes apart for edges within seconds.
 
     `moon`: its course at the same times, where several curves share it. A target that is the Moon
@@ -86,7 +86,7 @@ def curve(
     apart = separation_deg(azimuth, altitude, moon.azimuth_deg, moon.true_altitude_deg)
     if target.body is Body.MOON:
         apart = np.full_like(apart, np.nan)
-    return Curve(
+    return AltitudeCurve(
         *(target, times, azimuth, altitude, np.maximum(obstruction, lowest_deg)),
         *(moon.true_altitude_deg, apart),
     )
@@ -244,7 +244,7 @@ _MOONLESS_DEG = 90.0  # as far away the Moon's light is spread evenly; common pr
 
 
 @dataclass(frozen=True)
-class Placed:
+class PlannedTarget:
     """A target and its night.
 
     `merit_hours`: hours of usable darkness in which it is clear, each counted by the sine of the
@@ -277,7 +277,7 @@ def best(
     horizon: Horizon | None = None,
     lowest_deg: float = 30.0,
     limit: int = 20,
-) -> list[Placed]:
+) -> list[PlannedTarget]:
     """The best placed of fixed targets, best first; none where the night has no usable darkness."""
     times = _times(night)
     if not targets or times.size == 0:
@@ -293,7 +293,7 @@ def best(
     order = np.argsort(-merit, kind="stable")[:limit]
     highest = np.argmax(np.where(clear, altitude, -90.0), axis=1)
     return [
-        Placed(
+        PlannedTarget(
             target=targets[i],
             merit_hours=float(merit[i]),
             clear_hours=float(np.sum(clear[i]) * hours),

@@ -6,9 +6,9 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from enum import Enum
 
-from core.alignment.guide.goal import Reached, reached
+from core.alignment.goal import Reached, reached
 from core.language import marked, say
-from core.night.checklist import Checklist, Fact, Mark, Planned, open_steps, ready_utc_s
+from core.night.checklist import Checklist, KnownFact, Planned, StepMark, open_steps, ready_utc_s
 from core.night.darkness import Night
 from core.sky.almanac import Light
 
@@ -71,8 +71,8 @@ class NightNow:
 def night_now(
     night: Night,
     checklist: Checklist,
-    marks: Mapping[str, Mark],
-    facts: Collection[Fact],
+    marks: Mapping[str, StepMark],
+    facts: Collection[KnownFact],
     axis: AxisNow,
     utc_s: float,
 ) -> NightNow:

@@ -9,9 +9,8 @@ from enum import StrEnum
 from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
-from core.alignment.aim import Aim
 from core.alignment.driftlog.records import Leg
-from core.alignment.guide.goal import Goal, reached
+from core.alignment.goal import Aim, Goal, reached
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # brings scipy along, which browsing must not wait for
@@ -21,7 +20,7 @@ if TYPE_CHECKING:  # brings scipy along, which browsing must not wait for
 # One whole night as the log keeps it: what a report shows and what an exported file holds.
 
 
-class Purpose(StrEnum):
+class LegPurpose(StrEnum):
     """What a leg was watched for. Practice is kept to go on with, and no report shows it."""
 
     ALIGNMENT = "alignment"

@@ -11,19 +11,19 @@ import numpy as np
 
 from core.alignment.driftlog.records import Leg
 from core.language import marked, say, spoken
-from core.night.checklist import Mark, State, newest
+from core.night.checklist import State, StepMark, newest
 from core.night.record import (
     AxisState,
     Entry,
     EntryOfNight,
     Kind,
+    LegPurpose,
     NightFigures,
     NightRecord,
-    Purpose,
     WatchedLeg,
     figures,
 )
-from core.night.reportplot import Plot, Series
+from core.night.reportplot import Plot, PlotSeries
 from core.night.words import SayTime, aim_words, figure, rows, said, site_rows, when
 
 # The parts a night's report is made of, no markup in them: tables, pictures, sections.
@@ -39,7 +39,7 @@ class Table:
 
 
 @dataclass(frozen=True)
-class Picture:
+class ReportPicture:
     """A picture dropped into the night."""
 
     name: str
@@ -49,14 +49,14 @@ class Picture:
 
 
 @dataclass(frozen=True, eq=False)
-class Section:
+class ReportSection:
     """A heading and what stands under it, in this order."""
 
     title: str
     paragraphs: tuple[str, ...] = ()
     tables: tuple[Table, ...] = ()
     plots: tuple[Plot, ...] = ()
-    pictures: tuple[Picture, ...] = ()
+    pictures: tuple[ReportPicture, ...] = ()
 
 
 # Watched legs in a night's report: what they come to as a table, and each as a picture.
@@ -110,11 +110,11 @@ def north_plot(watched: WatchedLeg) -> Plot:
     """Declination drift, with a straight line through the readings."""
     leg = watched.leg
     minutes = (leg.utc_s - leg.utc_s[0]) / 60.0
-    series = [Series(minutes, leg.north_arcsec, say("readings"))]
+    series = [PlotSeries(minutes, leg.north_arcsec, say("readings"))]
     if np.ptp(minutes) > 0.0:
         line = np.polynomial.Polynomial.fit(minutes, leg.north_arcsec, 1)
         ends = np.array([minutes.min(), minutes.max()])
-        series.append(Series(ends, line(ends), say("straight line through them"), is_line=True))
+        series.append(PlotSeries(ends, line(ends), say("straight line through them"), is_line=True))
     return Plot(
         f"leg-{watched.key}",
         say("{leg}: declination drift", leg=leg.label),
@@ -133,7 +133,7 @@ def east_plot(watched: WatchedLeg) -> Plot:
     """Offsets in right ascension; only for a leg that `has_east`."""
     leg = watched.leg
     assert leg.east_arcsec is not None
-    readings = Series((leg.utc_s - leg.utc_s[0]) / 60.0, leg.east_arcsec, say("readings"))
+    readings = PlotSeries((leg.utc_s - leg.utc_s[0]) / 60.0, leg.east_arcsec, say("readings"))
     title = say("{leg}: tracking in right ascension", leg=leg.label)
     return Plot(f"run-{watched.key}", title, say("minutes"), say("east offset (″)"), (readings,))
 
@@ -160,7 +160,7 @@ _SENTENCES = frozenset({"sentence", "sentences"})
 _LINKS = frozenset({"axis_state", "leg", "aim", "kept"})
 
 
-def sections(night: NightRecord, say_time: SayTime = when) -> tuple[Section, ...]:
+def sections(night: NightRecord, say_time: SayTime = when) -> tuple[ReportSection, ...]:
     """All of a night that says something; `say_time` writes a Unix time for the reader."""
     made = [
         _summary(night, say_time),
@@ -176,12 +176,12 @@ def sections(night: NightRecord, say_time: SayTime = when) -> tuple[Section, ...
 
 def figures_of(night: NightRecord) -> NightFigures:
     """What the night comes to."""
-    began = [leg.began_utc_s for leg in night.legs if leg.purpose == Purpose.ALIGNMENT]
+    began = [leg.began_utc_s for leg in night.legs if leg.purpose == LegPurpose.ALIGNMENT]
     entries = [EntryOfNight(one.kind, one.utc_s, one.content) for one in night.entries]
     return figures(min(began, default=None), [state.key for state in night.axis_states], entries)
 
 
-def _summary(night: NightRecord, say_time: SayTime) -> Section:
+def _summary(night: NightRecord, say_time: SayTime) -> ReportSection:
     found = figures_of(night)
     facts = [
         [say("begun"), say_time(night.started_utc_s)],
@@ -205,7 +205,7 @@ def _summary(night: NightRecord, say_time: SayTime) -> Section:
     ):
         if values:
             facts.append([name, ", ".join(figure(value, 3) for value in values)])
-    return Section(say("The night"), tables=(_facts(facts),))
+    return ReportSection(say("The night"), tables=(_facts(facts),))
 
 
 def _verdict(night: NightRecord) -> list[list[str]]:
@@ -218,7 +218,7 @@ def _verdict(night: NightRecord) -> list[list[str]]:
     return [[say("goal"), f"{figure(goal, 3)}′, {say(said(origin))}: {say(verdict)}"]]
 
 
-def _listed(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
+def _listed(night: NightRecord, say_time: SayTime) -> Iterator[ReportSection]:
     """Equipment and plan as they last stood; weather and notes in order of time."""
     for kind, title in ((Kind.EQUIPMENT, say("Equipment")), (Kind.PLAN, say("Plan"))):
         entries = night.of_kind(kind)
@@ -229,10 +229,10 @@ def _listed(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
         entries = night.of_kind(kind)
         if entries:
             told = tuple((say_time(one.utc_s), _told(one)) for one in entries)
-            yield Section(title, tables=(Table((say("time"), say("what")), told),))
+            yield ReportSection(title, tables=(Table((say("time"), say("what")), told),))
 
 
-def _flips(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
+def _flips(night: NightRecord, say_time: SayTime) -> Iterator[ReportSection]:
     """Those that were done; the plan of one says nothing yet."""
     lines = tuple(
         (
@@ -248,12 +248,12 @@ def _flips(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
     )
     if lines:
         header = (say("target"), say("flipped"), say("centred and focused again"))
-        yield Section(say("Meridian flip"), tables=(Table(header, lines),))
+        yield ReportSection(say("Meridian flip"), tables=(Table(header, lines),))
 
 
-def _section_of(title: str, entry: Entry, say_time: SayTime) -> Section:
+def _section_of(title: str, entry: Entry, say_time: SayTime) -> ReportSection:
     facts = _facts(rows(entry.content, _SENTENCES | _LINKS, say_time))
-    return Section(title, _sentences(entry), (facts,) if facts.rows else ())
+    return ReportSection(title, _sentences(entry), (facts,) if facts.rows else ())
 
 
 def _told(entry: Entry) -> str:
@@ -263,8 +263,8 @@ def _told(entry: Entry) -> str:
     return "; ".join(part for part in parts if part)
 
 
-def _checklist(night: NightRecord, say_time: SayTime) -> Section | None:
-    read = [Mark.from_object(one.content, one.utc_s) for one in night.of_kind(Kind.TICK)]
+def _checklist(night: NightRecord, say_time: SayTime) -> ReportSection | None:
+    read = [StepMark.from_object(one.content, one.utc_s) for one in night.of_kind(Kind.TICK)]
     marks = newest([mark for mark in read if mark is not None])
     lines = tuple(
         (say_time(mark.utc_s), mark.text or mark.key, say(mark.state.value), mark.reason)
@@ -272,12 +272,12 @@ def _checklist(night: NightRecord, say_time: SayTime) -> Section | None:
         if mark.state is not State.OPEN
     )
     header = (say("time"), say("step"), say("state"), say("reason"))
-    return Section(say("Checklist"), tables=(Table(header, lines),)) if lines else None
+    return ReportSection(say("Checklist"), tables=(Table(header, lines),)) if lines else None
 
 
-def _alignment(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
+def _alignment(night: NightRecord, say_time: SayTime) -> Iterator[ReportSection]:
     for number, state in enumerate(night.axis_states, 1):
-        legs = [leg for leg in state.legs if leg.purpose == Purpose.ALIGNMENT]
+        legs = [leg for leg in state.legs if leg.purpose == LegPurpose.ALIGNMENT]
         results = _entries_of(night, Kind.RESULT, state)
         turns = _entries_of(night, Kind.ADJUSTMENT, state)
         if not (legs or results or turns):
@@ -289,7 +289,7 @@ def _alignment(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
         tables = [legs_table(legs, say_time)] if legs else []
         tables += [_facts_of(one, title) for title, one in kept]
         told = [text for _, one in kept for text in _sentences(one)]
-        yield Section(
+        yield ReportSection(
             say("Alignment {number}", number=number),
             tuple(told),
             tuple(table for table in tables if table.rows),
@@ -301,8 +301,8 @@ def _entries_of(night: NightRecord, kind: Kind, state: AxisState) -> list[Entry]
     return [one for one in night.of_kind(kind) if one.content.get("axis_state") == state.key]
 
 
-def _tracking(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
-    legs = [leg for leg in night.legs if leg.purpose == Purpose.TRACKING]
+def _tracking(night: NightRecord, say_time: SayTime) -> Iterator[ReportSection]:
+    legs = [leg for leg in night.legs if leg.purpose == LegPurpose.TRACKING]
     found = night.of_kind(Kind.TRACKING)
     if not (legs or found):
         return
@@ -310,13 +310,15 @@ def _tracking(night: NightRecord, say_time: SayTime) -> Iterator[Section]:
     facts = tuple(_facts_of(one, say("found")) for one in found)
     told = tuple(text for one in found for text in _sentences(one))
     plots = tuple(east_plot(leg) for leg in legs if has_east(leg.leg))
-    yield Section(say("Tracking"), told, (*tables, *(one for one in facts if one.rows)), plots)
+    yield ReportSection(
+        say("Tracking"), told, (*tables, *(one for one in facts if one.rows)), plots
+    )
 
 
-def _pictures(night: NightRecord) -> Section | None:
+def _pictures(night: NightRecord) -> ReportSection | None:
     entries = [one for one in night.of_kind(Kind.PICTURE) if one.attachment is not None]
     pictures = tuple(
-        Picture(
+        ReportPicture(
             said(one.content.get("name")),
             said(one.content.get("caption")),
             said(one.content.get("media_type")),
@@ -324,7 +326,7 @@ def _pictures(night: NightRecord) -> Section | None:
         )
         for one in entries
     )
-    return Section(say("Pictures"), pictures=pictures) if pictures else None
+    return ReportSection(say("Pictures"), pictures=pictures) if pictures else None
 
 
 def _sentences(entry: Entry) -> tuple[str, ...]:
@@ -387,7 +389,7 @@ def html(night: NightRecord, say_time: SayTime = when, draw_plot: DrawPlot = inl
     )
 
 
-def _section(section: Section, draw_plot: DrawPlot) -> str:
+def _section(section: ReportSection, draw_plot: DrawPlot) -> str:
     parts = [f"<h2>{escape(section.title)}</h2>"]
     parts += [f"<p>{escape(text)}</p>" for text in section.paragraphs]
     parts += [_table(table) for table in section.tables]
@@ -404,7 +406,7 @@ def _table(table: Table) -> str:
     return f'{title}<table border="1" cellspacing="0" cellpadding="4">\n{body}</table>'
 
 
-def _picture(picture: Picture) -> str:
+def _picture(picture: ReportPicture) -> str:
     caption = escape(picture.caption or picture.name)
     if picture.media_type not in _SHOWN:
         words = say(

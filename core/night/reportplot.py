@@ -21,7 +21,7 @@ _FONT = 'font-family="sans-serif" fill="#1b1b1b"'
 
 
 @dataclass(frozen=True, eq=False)
-class Series:
+class PlotSeries:
     """Points (n,) as markers, or joined by a line; `name` for the key."""
 
     x: Floats
@@ -38,7 +38,7 @@ class Plot:
     title: str
     x_title: str
     y_title: str
-    series: tuple[Series, ...]
+    series: tuple[PlotSeries, ...]
 
     def svg(self) -> str:
         """The picture, `WIDTH_PX` by `HEIGHT_PX`, complete in itself."""
@@ -71,7 +71,7 @@ class _Frame:
     y_to: float
 
     @classmethod
-    def around(cls, series: Sequence[Series]) -> _Frame:
+    def around(cls, series: Sequence[PlotSeries]) -> _Frame:
         x = np.concatenate([np.zeros(0), *(one.x for one in series)])
         y = np.concatenate([np.zeros(0), *(one.y for one in series)])
         return cls(*_span(x), *_span(y, margin=0.06))
@@ -132,7 +132,7 @@ def _span(values: Floats, margin: float = 0.0) -> tuple[float, float]:
     return low - extra, high + extra
 
 
-def _drawn(series: Series, frame: _Frame, number: int) -> list[str]:
+def _drawn(series: PlotSeries, frame: _Frame, number: int) -> list[str]:
     known = np.isfinite(series.x) & np.isfinite(series.y)
     x, y = frame.at(*thinned(series.x[known], series.y[known]))
     ink = _INKS[number % len(_INKS)]
@@ -143,7 +143,7 @@ def _drawn(series: Series, frame: _Frame, number: int) -> list[str]:
     return [shape(a, b, ink) for a, b in zip(x.tolist(), y.tolist(), strict=True)]
 
 
-def _key(series: Sequence[Series]) -> str:
+def _key(series: Sequence[PlotSeries]) -> str:
     """Which mark means what, below the frame where no data lie."""
     marks = ["—" if one.is_line else "○×"[number % 2] for number, one in enumerate(series)]
     words = "   ".join(f"{mark} {one.name}" for mark, one in zip(marks, series, strict=True))

@@ -12,7 +12,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.language import marked, say
 from core.mount.equipment import MountKind
-from core.night.flip import Side
+from core.night.flip import PierSide
 from core.sky.almanac import Light, light_at
 from core.sky.bodies import Body, BodyNow
 from core.sky.catalogues import Catalogue, StarNow
@@ -313,7 +313,7 @@ class ReferenceStar:
     """A star, in the order to take them; `side` of the pier for a German mount, else None."""
 
     now: StarNow
-    side: Side | None
+    side: PierSide | None
     words: str
 
 
@@ -482,10 +482,10 @@ def _are_apart(stars: Sequence[StarNow], kind: MountKind) -> bool:
     )
 
 
-def _side(now: StarNow, kind: MountKind) -> Side | None:
+def _side(now: StarNow, kind: MountKind) -> PierSide | None:
     if kind is not MountKind.GERMAN_EQUATORIAL:
         return None
-    return Side.EAST if now.hour_angle_deg > 0.0 else Side.WEST
+    return PierSide.EAST if now.hour_angle_deg > 0.0 else PierSide.WEST
 
 
 def _of_stars(stars: Sequence[StarNow], site: Site, kind: MountKind) -> Floats:

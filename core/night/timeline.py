@@ -10,7 +10,7 @@ from core.imaging.rotationdrive import Loss
 from core.language import say
 from core.night.darkness import Night, Span
 from core.night.flip import FlipPlan
-from core.night.plan import AlignmentMoment, Curve, passes
+from core.night.plan import AlignmentMoment, AltitudeCurve, passes
 from core.sky.almanac import Light
 
 
@@ -26,7 +26,7 @@ class About(Enum):
 
 
 @dataclass(frozen=True)
-class Mark:
+class TimeMark:
     """Something at one moment; `text` without the time, which the screen writes in its own way.
 
     `is_twilight`: a twilight or the night begins or ends.
@@ -54,13 +54,13 @@ class TimeLine:
     """In order of time. `sentences`: what is special about the whole night."""
 
     night: Night
-    marks: tuple[Mark, ...]
+    marks: tuple[TimeMark, ...]
     bars: tuple[Bar, ...]
     sentences: tuple[str, ...]
 
 
 @dataclass(frozen=True)
-class Step:
+class SetupStep:
     """Something to do before it is dark, and how long it takes."""
 
     text: str
@@ -69,11 +69,11 @@ class Step:
 
 def time_line(
     night: Night,
-    curves: Sequence[Curve] = (),
+    curves: Sequence[AltitudeCurve] = (),
     flips: Sequence[tuple[str, FlipPlan]] = (),
     zenith: Sequence[tuple[str, Loss]] = (),
     alignment: Sequence[AlignmentMoment] = (),
-    steps: Sequence[Step] = (),
+    steps: Sequence[SetupStep] = (),
 ) -> TimeLine:
     """Joins what the other parts found. `flips`, `zenith`: each with its target's name.
 
@@ -97,7 +97,7 @@ def time_line(
         )
         for name, loss in zenith
     ]
-    marks += [Mark(moment.utc_s, About.ALIGNMENT, moment.words) for moment in alignment]
+    marks += [TimeMark(moment.utc_s, About.ALIGNMENT, moment.words) for moment in alignment]
     return TimeLine(
         night,
         tuple(sorted(marks, key=lambda mark: mark.utc_s)),
@@ -106,7 +106,7 @@ def time_line(
     )
 
 
-def _light_marks(night: Night) -> list[Mark]:
+def _light_marks(night: Night) -> list[TimeMark]:
     order = list(Light)
     marks, before = [], night.light.at_start
     for change in night.light.changes:
@@ -118,7 +118,7 @@ def _light_marks(night: Night) -> list[Mark]:
             text = say("{light} begins", light=_at_beginning(change.light))
         else:
             text = say("{light} ends", light=_at_beginning(before))
-        marks.append(Mark(change.utc_s, About.SUN, text, is_twilight=not is_sun))
+        marks.append(TimeMark(change.utc_s, About.SUN, text, is_twilight=not is_sun))
         before = change.light
     return marks
 
@@ -128,12 +128,12 @@ def _at_beginning(light: Light) -> str:
     return words[:1].upper() + words[1:]
 
 
-def _moon_marks(night: Night) -> list[Mark]:
+def _moon_marks(night: Night) -> list[TimeMark]:
     percent = 100.0 * night.moon_lit
     rise = say("Moonrise, {percent:.0f} % lit", percent=percent)
     setting = say("Moonset, {percent:.0f} % lit", percent=percent)
-    rises = [Mark(one.utc_s, About.MOON, rise) for one in night.moon.rises]
-    return rises + [Mark(one.utc_s, About.MOON, setting) for one in night.moon.sets]
+    rises = [TimeMark(one.utc_s, About.MOON, rise) for one in night.moon.rises]
+    return rises + [TimeMark(one.utc_s, About.MOON, setting) for one in night.moon.sets]
 
 
 def _dark_bars(night: Night) -> list[Bar]:
@@ -142,7 +142,7 @@ def _dark_bars(night: Night) -> list[Bar]:
     return [Bar(begin, end, About.SUN, name) for begin, end in night.usable_spans]
 
 
-def _target_marks(night: Night, curve: Curve) -> list[Mark]:
+def _target_marks(night: Night, curve: AltitudeCurve) -> list[TimeMark]:
     target = curve.target
     if target.body is not None:
         return []
@@ -151,12 +151,12 @@ def _target_marks(night: Night, curve: Curve) -> list[Mark]:
     if found.stays_down:
         return []
     marks = [
-        Mark(utc_s, About.TARGET, say("{target} on the meridian", target=target.name))
+        TimeMark(utc_s, About.TARGET, say("{target} on the meridian", target=target.name))
         for utc_s in found.transits
     ]
     if found.stays_up:
         marks += [
-            Mark(
+            TimeMark(
                 utc_s,
                 About.TARGET,
                 say("{target} on the meridian below the pole", target=target.name),
@@ -166,7 +166,7 @@ def _target_marks(night: Night, curve: Curve) -> list[Mark]:
     return marks
 
 
-def _target_bars(night: Night, curve: Curve) -> list[Bar]:
+def _target_bars(night: Night, curve: AltitudeCurve) -> list[Bar]:
     return [
         Bar(begin, end, About.TARGET, say("{target} clear", target=curve.target.name))
         for begin, end in curve.clear_spans(night.usable_spans)
@@ -194,7 +194,7 @@ def _flip_bars(name: str, plan: FlipPlan) -> list[Bar]:
     return bars
 
 
-def _step_bars(night: Night, steps: Sequence[Step]) -> list[Bar]:
+def _step_bars(night: Night, steps: Sequence[SetupStep]) -> list[Bar]:
     spans: tuple[Span, ...] = night.usable_spans
     end = spans[0][0] if spans else night.sunset_utc_s or night.middle_utc_s
     bars = []

@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from datetime import UTC, datetime
 from typing import Any
 
-from core.alignment.aim import Aim
+from core.alignment.goal import Aim
 from core.language import marked, say
 from core.sky.site import Air, Site
 

@@ -47,7 +47,7 @@ _LIGHT_ABOVE_DEG = {
 
 
 @dataclass(frozen=True)
-class Event:
+class SkyEvent:
     """A rising, setting or transit: Unix time, azimuth, and true altitude of the centre."""
 
     utc_s: float
@@ -63,9 +63,9 @@ class Visits:
     """
 
     body: Body
-    rises: tuple[Event, ...]
-    transits: tuple[Event, ...]
-    sets: tuple[Event, ...]
+    rises: tuple[SkyEvent, ...]
+    transits: tuple[SkyEvent, ...]
+    sets: tuple[SkyEvent, ...]
     is_up_at_start: bool
 
     @property
@@ -180,9 +180,9 @@ def _crossings(
     return [(time, up) for time, up in found if span[0] <= time < span[1]]
 
 
-def _events(body: Body, site: Site, times: list[float]) -> tuple[Event, ...]:
+def _events(body: Body, site: Site, times: list[float]) -> tuple[SkyEvent, ...]:
     if not times:
         return ()
     then = course(body, site, np.array(times))
     rows = zip(times, then.azimuth_deg.tolist(), then.true_altitude_deg.tolist(), strict=True)
-    return tuple(Event(*row) for row in rows)
+    return tuple(SkyEvent(*row) for row in rows)

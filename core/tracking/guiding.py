@@ -12,7 +12,7 @@ from core.alignment.drift.prepared import Note
 from core.language import marked, say
 from core.tracking.exposure import Limit
 from core.tracking.run import UnusableRun
-from core.tracking.wormfit import STANDS_OUT, estimate, wave_columns
+from core.tracking.wormfit import STANDS_OUT, estimate, harmonic_columns
 from core.tracking.wormperiod import FEWEST_TURNS
 from core.units import ARCSEC_PER_RAD
 
@@ -155,7 +155,7 @@ def _worm_left(utc_s: Floats, east: Floats, period_s: float | None) -> tuple[flo
     duration_s = float(utc_s[-1] - utc_s[0])
     if period_s is None or duration_s < FEWEST_TURNS * period_s:
         return None
-    waves = wave_columns(utc_s, period_s, 1, float(utc_s[0]))
+    waves = harmonic_columns(utc_s, period_s, 1, float(utc_s[0]))
     columns = np.column_stack([np.ones_like(utc_s), waves])
     found = estimate(utc_s, np.ones_like(utc_s), columns, east)
     sigma = math.sqrt(float(np.diag(found.covariance)[1:].mean()))

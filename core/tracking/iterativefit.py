@@ -23,7 +23,7 @@ from core.tracking.run import (
     long_gaps,
     piece_numbers,
 )
-from core.tracking.wormfit import WormFit, estimate, fit_worm, wave_columns
+from core.tracking.wormfit import WormFit, estimate, fit_worm, harmonic_columns
 from core.tracking.wormperiod import (
     KeepGoing,
     Sine,
@@ -65,7 +65,7 @@ def phase_break(readings: Readings, period_s: float, gaps: Counts) -> PhaseBreak
 
 def _change(readings: Readings, period_s: float, gap: int) -> PhaseBreak | None:
     bins = readings.bins
-    waves = bins.means(wave_columns(readings.utc_s, period_s, _ORDERS, readings.epoch_s))
+    waves = bins.means(harmonic_columns(readings.utc_s, period_s, _ORDERS, readings.epoch_s))
     after = (bins.utc_s >= readings.utc_s[gap])[:, np.newaxis] * waves
     smooth = readings.smooth_columns()
     columns = np.column_stack([smooth, waves, after])
@@ -134,7 +134,7 @@ def _without(readings: Readings, fast: tuple[Sine, ...]) -> Readings:
     """Fast sines would come back as slow ones in the means of the bins."""
     lead = readings.lead_arcsec.copy()
     for sine in fast:
-        waves = wave_columns(readings.utc_s, sine.period_s, 1, readings.epoch_s)
+        waves = harmonic_columns(readings.utc_s, sine.period_s, 1, readings.epoch_s)
         lead -= waves @ sine.coefficients
     return replace(readings, lead_arcsec=lead)
 

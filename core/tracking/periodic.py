@@ -10,9 +10,9 @@ from numpy.typing import NDArray
 from core.alignment.drift.prepared import Note
 from core.language import say
 from core.tracking.iterativefit import Settled, settle
-from core.tracking.plausibility import doubts, guiding_left_on, period_note, size_note
+from core.tracking.plausibility import guiding_left_on, implausibilities, period_note, size_note
 from core.tracking.run import SHORTEST_S, Readings, Run, UnusableRun
-from core.tracking.wormfit import Harmonic, WormFit, harmonics, wave_columns
+from core.tracking.wormfit import Harmonic, WormFit, harmonic_columns, harmonics
 from core.tracking.wormfolding import (
     INTERVAL_FACTOR,
     CurveSize,
@@ -78,7 +78,7 @@ class PeriodicError:
     def curve_arcsec(self, utc_s: Floats) -> Floats:
         """The periodic lead (n,) at any time, made of the harmonics that stand out."""
         orders = self.coefficients.size // 2
-        columns = wave_columns(utc_s, self.period_s, orders, self.epoch_utc_s)
+        columns = harmonic_columns(utc_s, self.period_s, orders, self.epoch_utc_s)
         return np.asarray(columns @ self.coefficients)
 
 
@@ -186,7 +186,7 @@ def _spectrum(readings: Readings, fit: WormFit, residual: Floats) -> Spectrum:
 
 def _notes(run: Run, settled: Settled, residual: Floats, given_s: float | None) -> list[Note]:
     fit = settled.fit
-    found = doubts(run, fit.slope_arcsec_per_min, fit.slope_sigma_arcsec_per_min)
+    found = implausibilities(run, fit.slope_arcsec_per_min, fit.slope_sigma_arcsec_per_min)
     swing_arcsec = float(np.hypot(*fit.coefficients[:2]))
     guided = guiding_left_on(
         settled.readings.utc_s, residual, fit.period_s, fit.orders, swing_arcsec

@@ -37,7 +37,7 @@ WORST_WORM_ARCSEC = 60.0  # amplitude; common practice, no source
 LEAST_LEFT = 1e-6  # no loop takes all
 
 
-class Steered(Enum):
+class GuidingDetected(Enum):
     """What can be said."""
 
     YES = "yes"
@@ -45,17 +45,17 @@ class Steered(Enum):
     UNCLEAR = "unclear"
 
 
-def steered(
+def guiding_detected(
     utc_s: Floats, residual_arcsec: Floats, period_s: float, orders: int, swing_arcsec: float = 0.0
-) -> Steered:
+) -> GuidingDetected:
     """From `residual_arcsec` (n,), without trend and the worm's `orders` harmonics; `swing_arcsec`:
     amplitude that stands in the run at the worm's period."""
     gain = steering_evidence(utc_s, residual_arcsec, period_s, orders, swing_arcsec)
     if gain is None:
-        return Steered.UNCLEAR
+        return GuidingDetected.UNCLEAR
     if gain > SURE:
-        return Steered.YES
-    return Steered.NO if gain < EXCLUDED else Steered.UNCLEAR
+        return GuidingDetected.YES
+    return GuidingDetected.NO if gain < EXCLUDED else GuidingDetected.UNCLEAR
 
 
 def steering_evidence(
@@ -172,10 +172,10 @@ def guiding_left_on(
     `residual_arcsec` (n,): without trend and the periodic curve of `orders` harmonics,
     the first of amplitude `swing_arcsec`.
     """
-    found = steered(utc_s, residual_arcsec, period_s, orders, swing_arcsec)
-    if found is Steered.NO:
+    found = guiding_detected(utc_s, residual_arcsec, period_s, orders, swing_arcsec)
+    if found is GuidingDetected.NO:
         return None
-    if found is Steered.UNCLEAR:
+    if found is GuidingDetected.UNCLEAR:
         return Note(
             GUIDING_UNCLEAR,
             say(
@@ -194,7 +194,9 @@ def guiding_left_on(
     )
 
 
-def doubts(run: Run, slope_arcsec_per_min: float, sigma_arcsec_per_min: float) -> list[Note]:
+def implausibilities(
+    run: Run, slope_arcsec_per_min: float, sigma_arcsec_per_min: float
+) -> list[Note]:
     """Doubts about signs, rates and sampling; the slope is the drive's lead without the model."""
     found = [
         _reversed_east(run, slope_arcsec_per_min, sigma_arcsec_per_min),

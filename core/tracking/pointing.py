@@ -30,7 +30,7 @@ EAST_OF_PIER, WEST_OF_PIER = 1, -1
 
 
 @dataclass(frozen=True)
-class Sighting:
+class PointedStar:
     """Degrees; hour angles west positive. `star_*`: apparent place without refraction.
 
     `side`: +1 with the tube east of the pier (looking west), −1 west of it; a fork has +1 always.
@@ -53,7 +53,7 @@ def sighting_of(
     mount_is_of_date: bool,
     side: int = EAST_OF_PIER,
     label: str = "",
-) -> Sighting:
+) -> PointedStar:
     """From right ascensions and declinations, degrees. `star_deg`: ICRS, as catalogues and plate
     solutions give it; `mount_deg`: ICRS too, or of date as most hand controls show it."""
     hour_angle, declination = hour_angle_and_declination(*star_deg, site, [utc_s])
@@ -63,7 +63,7 @@ def sighting_of(
     else:
         angle, dec = hour_angle_and_declination(*mount_deg, site, [utc_s])
         mount = (math.degrees(angle[0]), math.degrees(dec))
-    return Sighting(
+    return PointedStar(
         math.degrees(hour_angle[0]),
         math.degrees(declination),
         (mount[0] + 180.0) % 360.0 - 180.0,
@@ -98,7 +98,7 @@ _NEAR_POLE_COSINE = 0.01
 
 
 @dataclass(frozen=True, eq=False)
-class Sky:
+class StarDirections:
     """Where the stars were: true hour angle west positive and declination (n,), side of the pier
     +1 east, −1 west (n,)."""
 
@@ -117,7 +117,7 @@ class Sky:
         return np.stack(rows)
 
 
-def readings(sky: Sky, terms_rad: Floats) -> Floats:
+def readings(sky: StarDirections, terms_rad: Floats) -> Floats:
     """Hour angle and declination (n, 2) the mount reads, radians."""
     aimed = _raised(sky.seen(), float(terms_rad[SAG]))
     axis = axis_north_end(sky.latitude_rad, float(terms_rad[AZIMUTH]), float(terms_rad[ALTITUDE]))
@@ -134,7 +134,7 @@ def readings(sky: Sky, terms_rad: Floats) -> Floats:
     )
 
 
-def sensitivity(sky: Sky, terms_rad: Floats) -> Floats:
+def sensitivity(sky: StarDirections, terms_rad: Floats) -> Floats:
     """Derivatives (n, 2, 7) of the readings by the terms."""
     columns = []
     for step in _STEP_RAD * np.eye(TERMS):
@@ -143,7 +143,7 @@ def sensitivity(sky: Sky, terms_rad: Floats) -> Floats:
     return np.stack(columns, axis=-1)
 
 
-def on_sky(sky: Sky, apart_rad: Floats) -> Floats:
+def on_sky(sky: StarDirections, apart_rad: Floats) -> Floats:
     """Differences of readings (n, 2, …) with the hour angle's times cos declination."""
     scale = np.stack([np.cos(sky.declination_rad), np.ones_like(sky.declination_rad)], axis=-1)
     return np.asarray(apart_rad * scale.reshape(*scale.shape, *(1,) * (apart_rad.ndim - 2)))
@@ -346,7 +346,7 @@ class Pointing:
 
 
 def pointing(
-    sightings: Sequence[Sighting],
+    sightings: Sequence[PointedStar],
     site: Site,
     air: Air,
     centring_arcmin: float = _CENTRING_ARCMIN,
@@ -379,7 +379,7 @@ def pointing(
     return _record(fit, sky, read, used, stars, site)
 
 
-def _check(sightings: Sequence[Sighting]) -> None:
+def _check(sightings: Sequence[PointedStar]) -> None:
     if len(sightings) < FEWEST_STARS:
         raise UnusablePointing(
             say(
@@ -405,8 +405,8 @@ def _check(sightings: Sequence[Sighting]) -> None:
             )
 
 
-def _sky(stars: list[Sighting], site: Site, air: Air) -> Sky:
-    return Sky(
+def _sky(stars: list[PointedStar], site: Site, air: Air) -> StarDirections:
+    return StarDirections(
         np.deg2rad([star.star_hour_angle_deg for star in stars]),
         np.deg2rad([star.star_declination_deg for star in stars]),
         np.array([float(star.side) for star in stars]),
@@ -415,11 +415,11 @@ def _sky(stars: list[Sighting], site: Site, air: Air) -> Sky:
     )
 
 
-def _read(stars: list[Sighting]) -> Floats:
+def _read(stars: list[PointedStar]) -> Floats:
     return np.deg2rad([(star.mount_hour_angle_deg, star.mount_declination_deg) for star in stars])
 
 
-def _low(sky: Sky) -> Flags:
+def _low(sky: StarDirections) -> Flags:
     return np.asarray(sky.seen()[:, 2] < np.sin(np.deg2rad(LOWEST_DEG)))
 
 
@@ -433,14 +433,14 @@ class _Fit:
     freedom: float
 
 
-def _apart(sky: Sky, read: Floats, terms_rad: Floats) -> Floats:
+def _apart(sky: StarDirections, read: Floats, terms_rad: Floats) -> Floats:
     """Read less modelled (n, 2) on the sky, arcmin."""
     apart = read - readings(sky, terms_rad)
     wrapped = (apart + np.pi) % (2.0 * np.pi) - np.pi
     return on_sky(sky, wrapped) * ARCMIN_PER_RAD
 
 
-def _fit(sky: Sky, read: Floats, used: Flags, centring_arcmin: float) -> _Fit:
+def _fit(sky: StarDirections, read: Floats, used: Flags, centring_arcmin: float) -> _Fit:
     """Gauss–Newton with the prior; the scatter of the stars decides how far they are trusted."""
     prior = np.diag(PRIOR_ARCMIN**-2.0)
     terms = np.zeros(TERMS)
@@ -467,7 +467,7 @@ def _wrong_stars(fit: _Fit, used: Flags) -> Flags:
 
 
 def _record(
-    fit: _Fit, sky: Sky, read: Floats, used: Flags, stars: list[Sighting], site: Site
+    fit: _Fit, sky: StarDirections, read: Floats, used: Flags, stars: list[PointedStar], site: Site
 ) -> Pointing:
     factor = float(stdtrit(max(fit.freedom, 1.0), 0.975))
     sigma = np.sqrt(np.diag(fit.covariance))
@@ -498,7 +498,7 @@ def _record(
     )
 
 
-def _zero_effect(sky: Sky, terms_arcmin: Floats) -> Floats:
+def _zero_effect(sky: StarDirections, terms_arcmin: Floats) -> Floats:
     """What the zeros of the circles do to the readings (n, 2), arcmin."""
     hour = np.full(sky.side.size, terms_arcmin[0])
     return np.stack([hour, terms_arcmin[1] * sky.side], axis=-1)
@@ -509,7 +509,9 @@ def _rms(apart: Floats) -> float:
     return float(np.sqrt((apart**2).sum(axis=1).mean()))
 
 
-def _notes(sky: Sky, used: Flags, stars: list[Sighting], told: Flags) -> tuple[Note, ...]:
+def _notes(
+    sky: StarDirections, used: Flags, stars: list[PointedStar], told: Flags
+) -> tuple[Note, ...]:
     notes = []
     for index in np.flatnonzero(~used).tolist():
         name = stars[index].label or say("number {number}", number=index + 1)

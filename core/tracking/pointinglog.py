@@ -23,7 +23,7 @@ from core.sky.site import Site
 from core.tracking.pointing import (
     EAST_OF_PIER,
     WEST_OF_PIER,
-    Sighting,
+    PointedStar,
     UnusablePointing,
     sighting_of,
 )
@@ -72,7 +72,7 @@ MOST_LINES = 10_000
 class PointingLog:
     """What was read; every line that was not used has a reason."""
 
-    sightings: tuple[Sighting, ...]
+    sightings: tuple[PointedStar, ...]
     rejected: tuple[Rejected, ...]
 
 
@@ -126,7 +126,9 @@ def _names(text: str, line_number: int) -> tuple[str, list[str]]:
     )
 
 
-def _sighting(text: str, separator: str, names: list[str], site: Site, of_date: bool) -> Sighting:
+def _sighting(
+    text: str, separator: str, names: list[str], site: Site, of_date: bool
+) -> PointedStar:
     texts = fitted(split(text, separator), len(names), separator != ",")
     fields = dict(zip(names, [field.strip() for field in texts], strict=True))
     values = []

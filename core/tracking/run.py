@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.drift.geometry import offsets_arcsec
-from core.alignment.drift.path import Track
+from core.alignment.drift.path import ApparentTrack
 from core.alignment.drift.prepared import Note
 from core.alignment.drift.steps import find_breaks
 from core.alignment.driftlog.records import Leg
@@ -239,7 +239,7 @@ def run_of(leg: Leg, site: Site, air: Air, alignment: Alignment | None = None) -
     Raises UnusableRun when the leg has no east offsets, or too few.
     """
     whole, leg = leg, _with_east(leg)
-    track = Track.of(leg, site, air)
+    track = ApparentTrack.of(leg, site, air)
     hour_angle = track.hour_angle_at(leg.utc_s)
     axis = np.zeros(2) if alignment is None else alignment.axis_rad
     north, east = offsets_arcsec(

@@ -8,11 +8,11 @@ from dataclasses import replace
 from pathlib import Path
 
 from core.alignment.driftlog.files import read_file
-from core.alignment.driftlog.reader import Row, RowReader, check_same_star, read
+from core.alignment.driftlog.reader import ReadingRow, RowReader, check_same_star, read
 from core.alignment.driftlog.records import DriftLog, Floats, Leg, UnusableLog
 from core.alignment.driftlog.table import (
     RUN,
-    Columns,
+    ColumnPlaces,
     announces_separator,
     check_readable,
     find,
@@ -142,12 +142,12 @@ class LiveLog:
     def __init__(self, name: str, scale_arcsec_per_px: float | None = None) -> None:
         self._name = name
         self._scale = scale_arcsec_per_px
-        self._columns: Columns | None = None
+        self._columns: ColumnPlaces | None = None
         self._reader: RowReader | None = None
-        self._first_rows: dict[str, Row] = {}  # of each leg, for its star
+        self._first_rows: dict[str, ReadingRow] = {}  # of each leg, for its star
         self.line_number = 0
 
-    def take(self, line: str) -> Row | None:
+    def take(self, line: str) -> ReadingRow | None:
         """The reading in a line, in arcseconds; None for a line that holds none.
 
         Raises BadRow for a line to leave out, UnusableLog or ScaleNeeded when none can be used.
@@ -175,7 +175,7 @@ class LiveLog:
         if self._scale is None:
             self._scale = scale_in_remark(text)
 
-    def _of_one_star(self, row: Row) -> Row:
+    def _of_one_star(self, row: ReadingRow) -> ReadingRow:
         """With the star's place as its leg began, from which later lines may differ by rounding."""
         first = self._first_rows.setdefault(row.label, row)
         check_same_star(first, row)
@@ -194,7 +194,7 @@ class LiveLog:
         if self._columns.in_pixels:
             scale_of(self._scale, self._name)
 
-    def _in_arcsec(self, row: Row, columns: Columns) -> Row:
+    def _in_arcsec(self, row: ReadingRow, columns: ColumnPlaces) -> ReadingRow:
         if not columns.in_pixels:
             return row
         scale = scale_of(self._scale, self._name)

@@ -13,7 +13,7 @@ from scipy.special import stdtrit
 from core.language import marked, say
 from core.tracking.periodic import PeriodicError
 from core.tracking.run import Run, UnusableRun
-from core.tracking.wormfolding import INTERVAL_FACTOR, Shared, by_turn, shared
+from core.tracking.wormfolding import INTERVAL_FACTOR, CommonCurve, by_turn, shared
 
 Floats = NDArray[np.float64]
 
@@ -92,13 +92,13 @@ def training_csv(result: PeriodicError) -> str:
     return text.getvalue()
 
 
-def _beside_the_curve(result: PeriodicError) -> Shared:
+def _beside_the_curve(result: PeriodicError) -> CommonCurve:
     """What stands in the turns beside the fitted curve, which within a place is not level."""
     left = result.lead_arcsec - result.curve_arcsec(result.utc_s)
     return shared(by_turn(result.utc_s, left, result.period_s, result.epoch_utc_s))
 
 
-def _freedom(found: Shared) -> float:
+def _freedom(found: CommonCurve) -> float:
     """Of the variance between turns: what changes slowly counts a few times a turn, and a turn that
     is unlike the others is so in all its places."""
     differences = found.turns - 1.0

@@ -31,7 +31,7 @@ class Cause(Enum):
 
 
 @dataclass(frozen=True)
-class Evidence:
+class TrackingEvidence:
     """What has been measured; None where it has not. `drift`: from `polarpart.polar_part`;
     `cos_declination` of the target; `seeing_fwhm_arcsec` entered or measured."""
 
@@ -47,7 +47,7 @@ class Evidence:
 
 
 @dataclass(frozen=True)
-class Share:
+class CauseShare:
     """What one cause alone smears in one exposure, arcsec."""
 
     cause: Cause
@@ -55,16 +55,16 @@ class Share:
 
 
 @dataclass(frozen=True)
-class Verdict:
+class TrackingVerdict:
     """`shares` largest first; `cause` is the largest above half the limit."""
 
     cause: Cause
-    shares: tuple[Share, ...]
+    shares: tuple[CauseShare, ...]
     first_thing: str
     paragraph: str
 
 
-def judge_tracking(evidence: Evidence) -> Verdict:
+def judge_tracking(evidence: TrackingEvidence) -> TrackingVerdict:
     """Weighs what is known. Raises UnusableRun when nothing has been measured."""
     shares = _shares(evidence)
     if not shares:
@@ -78,34 +78,34 @@ def judge_tracking(evidence: Evidence) -> Verdict:
     small = worst.smear_arcsec < _WORTH * evidence.limit.arcsec
     cause = Cause.NONE if small else worst.cause
     first = _first_thing(cause, evidence)
-    return Verdict(cause, tuple(shares), first, _paragraph(cause, shares, first, evidence))
+    return TrackingVerdict(cause, tuple(shares), first, _paragraph(cause, shares, first, evidence))
 
 
-def _shares(evidence: Evidence) -> list[Share]:
+def _shares(evidence: TrackingEvidence) -> list[CauseShare]:
     """A wander that fills an exposure smears √12 of its rms; the air widens the star alike."""
     shares = []
     minutes = evidence.exposure_s / 60.0
     guided = evidence.guiding
     if guided is not None:
         one_axis = max(guided.east.rms_arcsec, guided.north.rms_arcsec)
-        shares.append(Share(Cause.GUIDING, _ROOT_12 * one_axis))
+        shares.append(CauseShare(Cause.GUIDING, _ROOT_12 * one_axis))
     elif evidence.training is not None:
         scale = _ROOT_12 * evidence.cos_declination
-        shares.append(Share(Cause.WORM, scale * evidence.training.repeating_rms_arcsec))
-        shares.append(Share(Cause.UNEVEN, scale * evidence.training.changing_rms_arcsec))
+        shares.append(CauseShare(Cause.WORM, scale * evidence.training.repeating_rms_arcsec))
+        shares.append(CauseShare(Cause.UNEVEN, scale * evidence.training.changing_rms_arcsec))
     if evidence.drift is not None:
         drift = evidence.drift
         rate = math.hypot(drift.east_arcsec_per_min, drift.north_arcsec_per_min)
         part = drift.corner_arcsec_per_min if guided is not None else rate
-        shares.append(Share(Cause.ALIGNMENT, part * minutes))
+        shares.append(CauseShare(Cause.ALIGNMENT, part * minutes))
     if evidence.seeing_fwhm_arcsec is not None and guided is not None:
         growth = guided.growth
         if growth is not None and growth < 0.1 and not guided.findings:
-            shares.append(Share(Cause.AIR, _ROOT_12 * evidence.seeing_fwhm_arcsec / 2.3548))
+            shares.append(CauseShare(Cause.AIR, _ROOT_12 * evidence.seeing_fwhm_arcsec / 2.3548))
     return shares
 
 
-def _first_thing(cause: Cause, evidence: Evidence) -> str:
+def _first_thing(cause: Cause, evidence: TrackingEvidence) -> str:
     if cause is Cause.GUIDING and evidence.guiding is not None and evidence.guiding.findings:
         return evidence.guiding.findings[0].text
     return {
@@ -125,7 +125,9 @@ def _first_thing(cause: Cause, evidence: Evidence) -> str:
     }[cause]
 
 
-def _paragraph(cause: Cause, shares: list[Share], first: str, evidence: Evidence) -> str:
+def _paragraph(
+    cause: Cause, shares: list[CauseShare], first: str, evidence: TrackingEvidence
+) -> str:
     scale, limit = evidence.limit.scale_arcsec_per_px, evidence.limit
     length = f"{evidence.exposure_s:.0f} s"
     worst = shares[0]
@@ -158,7 +160,7 @@ def _paragraph(cause: Cause, shares: list[Share], first: str, evidence: Evidence
     return " ".join([words, first, *_asides(evidence)])
 
 
-def _asides(evidence: Evidence) -> list[str]:
+def _asides(evidence: TrackingEvidence) -> list[str]:
     asides = []
     shaking = evidence.vibration
     if shaking is not None and shaking.settling_s > _LONG_SETTLING_S:

@@ -36,7 +36,7 @@ class Harmonic:
     stands_out: bool
 
 
-def wave_columns(utc_s: Floats, period_s: float, orders: int, epoch_s: float) -> Floats:
+def harmonic_columns(utc_s: Floats, period_s: float, orders: int, epoch_s: float) -> Floats:
     """Columns (n, 2·orders): sine and cosine of each harmonic in turn."""
     first = np.exp(2j * np.pi / period_s * (utc_s - epoch_s))
     columns = np.empty((utc_s.size, 2 * orders))
@@ -99,7 +99,7 @@ _BATCH = 256
 
 
 @dataclass(frozen=True, eq=False)
-class Estimate:
+class WormEstimate:
     """Coefficients (p,) and covariance (p, p), averaged over the noise candidates.
 
     `noise_arcsec`: scatter of a bin; `correlation_time_s`: its memory.
@@ -112,7 +112,7 @@ class Estimate:
     degrees_of_freedom: float
 
 
-def estimate(utc_s: Floats, count: Floats, columns: Floats, data: Floats) -> Estimate:
+def estimate(utc_s: Floats, count: Floats, columns: Floats, data: Floats) -> WormEstimate:
     """Fit of `columns` (k, p) to `data` (k,), which are means of `count` (k,) readings."""
     grid = candidates(float(np.ptp(utc_s)))
     unknowns = columns.shape[1]
@@ -130,7 +130,7 @@ def estimate(utc_s: Floats, count: Floats, columns: Floats, data: Floats) -> Est
     apart = fit.coefficients - mean
     covariance = np.einsum("g,gij->ij", weight * variance, fit.covariance)
     covariance += (weight[:, np.newaxis] * apart).T @ apart
-    return Estimate(
+    return WormEstimate(
         coefficients=mean / scale,
         covariance=covariance / np.outer(scale, scale),
         noise_arcsec=float(np.sqrt(weight @ variance)),
@@ -223,7 +223,7 @@ class WormFit:
     slope_arcsec_per_min: float
     slope_sigma_arcsec_per_min: float
     tones_s: tuple[float, ...]
-    estimate: Estimate
+    estimate: WormEstimate
     design: Floats
     residual: Floats
 
@@ -244,7 +244,7 @@ class WormFit:
 
     def curve_arcsec(self, utc_s: Floats) -> Floats:
         """The periodic part (n,) alone."""
-        return wave_columns(utc_s, self.period_s, self.orders, self.epoch_s) @ self.coefficients
+        return harmonic_columns(utc_s, self.period_s, self.orders, self.epoch_s) @ self.coefficients
 
 
 def fit_worm(
@@ -262,8 +262,8 @@ def fit_worm(
         period_s = settled_period_s(readings, period_s, orders, tones_s)
     epoch_s, means = readings.epoch_s, readings.bins.means
     columns = [
-        wave_columns(readings.utc_s, period_s, orders, epoch_s),
-        *(wave_columns(readings.utc_s, tone_s, 1, epoch_s) for tone_s in tones_s),
+        harmonic_columns(readings.utc_s, period_s, orders, epoch_s),
+        *(harmonic_columns(readings.utc_s, tone_s, 1, epoch_s) for tone_s in tones_s),
     ]
     seen = [means(part) for part in columns]
     parts = _parts(readings, seen)
@@ -291,11 +291,11 @@ def settled_period_s(
     harmonic's pace be taken for the worm's.
     """
     times_s, epoch_s = readings.bins.utc_s, readings.epoch_s  # averaging in bins moves no phase
-    tones = [wave_columns(times_s, tone_s, 1, epoch_s) for tone_s in tones_s]
+    tones = [harmonic_columns(times_s, tone_s, 1, epoch_s) for tone_s in tones_s]
     start_hz = frequency_hz = 1.0 / period_s
     width_hz = 0.5 / readings.duration_s
     for _ in range(_ROUNDS):
-        waves = wave_columns(times_s, 1.0 / frequency_hz, orders, epoch_s)
+        waves = harmonic_columns(times_s, 1.0 / frequency_hz, orders, epoch_s)
         wanted = _parts(readings, [waves, *tones])[0]
         drawing = _strongest(wanted) if strongest_alone else wanted
         slope = frequency_slope(waves, drawing, times_s, epoch_s)[:, np.newaxis]
@@ -331,7 +331,7 @@ def plain_solution(columns: Floats, data: Floats) -> Floats:
 
 def _fit(
     readings: Readings,
-    found: Estimate,
+    found: WormEstimate,
     design: Floats,
     worm: tuple[float, int, bool],
     tones_s: tuple[float, ...],

@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 from scipy.special import stdtrit
 
 from core.tracking.run import Readings
-from core.tracking.wormfit import Harmonic, WormFit, wave_columns
+from core.tracking.wormfit import Harmonic, WormFit, harmonic_columns
 
 # A run laid turn upon turn of the worm: the mean curve, and how far the turns differ.
 
@@ -74,7 +74,7 @@ def fold(utc_s: Floats, lead_arcsec: Floats, period_s: float, epoch_s: float) ->
 
 
 @dataclass(frozen=True, eq=False)
-class Shared:
+class CommonCurve:
     """`level` (m,): what the turns have in common at each place; `variance`: of a single turn about
     it, origins apart; `turns`: how many were read, parts of turns counted as such; `unlike`:
     variance of the turns' own variances over the square of their mean."""
@@ -85,7 +85,7 @@ class Shared:
     unlike: float
 
 
-def shared(table: Floats) -> Shared:
+def shared(table: Floats) -> CommonCurve:
     """Of turns as of `by_turn`: a level for each place and an origin for each turn, by least
     squares through the cells that were read.
 
@@ -106,7 +106,7 @@ def shared(table: Floats) -> Shared:
     own = (left**2).sum(axis=1) / np.maximum(read.sum(axis=1), 1.0)
     mean_own = max(float(weight @ own), 1e-300)
     unlike = float(weight @ (own / mean_own - 1.0) ** 2)
-    return Shared(level, float((left**2).sum()) / freedom, cells / places, unlike)
+    return CommonCurve(level, float((left**2).sum()) / freedom, cells / places, unlike)
 
 
 def _places(utc_s: Floats, period_s: float) -> int:
@@ -278,7 +278,7 @@ def curve_size(waves: tuple[Harmonic, ...], covariance: Floats, errors: WormErro
     if not believed.any():
         return CurveSize(0.0, 0.0, 0.0, 0.0)
     coefficients = np.where(believed, fit.coefficients, 0.0)
-    columns = wave_columns(np.arange(_FINE) / _FINE, 1.0, fit.orders, 0.0)
+    columns = harmonic_columns(np.arange(_FINE) / _FINE, 1.0, fit.orders, 0.0)
     curve = columns @ coefficients
     size, rms = float(np.ptp(curve)), float(np.sqrt(0.5 * coefficients @ coefficients))
     contrast = np.where(believed, columns[np.argmax(curve)] - columns[np.argmin(curve)], 0.0)

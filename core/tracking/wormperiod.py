@@ -17,9 +17,9 @@ from core.tracking.wormfit import (
     WormFit,
     fit_worm,
     frequency_slope,
+    harmonic_columns,
     plain_solution,
     settled_period_s,
-    wave_columns,
 )
 from core.tracking.wormfolding import WormErrors
 
@@ -183,7 +183,7 @@ class _Rest:
         epoch_s, duration_s = readings.epoch_s, readings.duration_s
         place = (bins.utc_s - epoch_s) / duration_s
         trend = place[:, np.newaxis] ** np.arange(1, readings.trend_order + 1)
-        worm = wave_columns(bins.utc_s, period_s, orders, epoch_s)
+        worm = harmonic_columns(bins.utc_s, period_s, orders, epoch_s)
         taken = np.column_stack([bins.origins(), trend, worm])
         lead = bins.means(readings.lead_arcsec)
         wanted = plain_solution(taken, lead)[-2 * orders :]
@@ -203,7 +203,7 @@ class _Rest:
 
     def waves(self, tone_hz: float) -> Floats:
         """Sine and cosine (k, 2)."""
-        return wave_columns(self.utc_s, 1.0 / tone_hz, 1, self.epoch_s)
+        return harmonic_columns(self.utc_s, 1.0 / tone_hz, 1, self.epoch_s)
 
     def spectrum(self) -> Spectrum:
         return spectrum(self.utc_s, self.values, self.shortest_s)

@@ -11,9 +11,8 @@ from PySide6.QtCore import QEvent, QObject, QSettings, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
-from app.firstrun import SEEN
-from app.theme.sheet import sheet
-from app.theme.theme import Theme
+from app.ui.help import SEEN
+from app.ui.style import Theme, sheet
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:

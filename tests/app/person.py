@@ -9,7 +9,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
 from app.compose import Program
-from app.widgets.key import Key
+from app.ui.form import Key
 
 PATIENCE_MS = 20_000
 MOST_TABS = 200

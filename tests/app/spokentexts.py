@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app import translation
+from app.ui import translation
 from core.sky import catalogues
 
 OPEN, CLOSE = "⟦", "⟧"

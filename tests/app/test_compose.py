@@ -10,9 +10,10 @@ import pytest
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
-from app.compose import DRIFT, MOUNT, POLE, SITE, TONIGHT, Program
-from app.faults import Faults
-from app.sources.source import Reading
+from app.compose import Program
+from app.devices.source import Reading
+from app.pagetable import DRIFT, MOUNT, POLE, SITE, TONIGHT
+from app.workers.faults import Faults
 from core.mount.equipment import EquipmentSet, Mount, MountKind, Purpose
 from core.sky.site import Air, Site
 

@@ -10,11 +10,22 @@ from PySide6.QtCore import QSettings, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QWidget
 
-from app.firstrun import SEEN, FirstRun
-from app.helppanel import KEYS, PAGE, WORDS, HelpPanel
-from app.helptexts import TABLE, glossary, keys, page_help, screens, source_texts
-from app.theme.theme import SCALES
-from app.window import PageEntry, Window
+from app.ui.help import (
+    KEYS,
+    PAGE,
+    SEEN,
+    TABLE,
+    WORDS,
+    FirstRun,
+    HelpPanel,
+    glossary,
+    keys,
+    page_help,
+    screens,
+    source_texts,
+)
+from app.ui.style import SCALES
+from app.ui.window import PageEntry, Window
 from tests.app.pages import reach
 
 NOW_S = 1_790_000_000.0
@@ -42,11 +53,9 @@ def test_each_page_says_what_how_source_and_sign(name: str) -> None:
 
 def test_every_page_of_the_program_has_help() -> None:
     """The names are those by which the window knows its pages, and each page is made."""
-    app = Path(__file__).parents[2] / "app"
-    named = (app / "pagenames.py").read_text(encoding="utf-8")
-    made = (app / "pagemaking.py").read_text(encoding="utf-8")
-    assert all(f'"{name}"' in named for name in PAGES)
-    assert made.count(" PageEntry(") == len(PAGES)
+    table = (Path(__file__).parents[2] / "app" / "pagetable.py").read_text(encoding="utf-8")
+    assert all(f'"{name}"' in table for name in PAGES)
+    assert table.count(" PageEntry(") == len(PAGES)
 
 
 def test_help_is_opened_on_the_page_in_view_and_closed_by_key(window: Window, qtbot) -> None:

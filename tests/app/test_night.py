@@ -10,16 +10,17 @@ from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QComboBox, QFileDialog, QLineEdit, QToolTip, QWidget
 
-from app.compose import DRIFT, LOG, POLE, SITE, TONIGHT, Program
+from app.compose import Program
 from app.pages.drift.page import DriftPage
 from app.pages.log.page import COMPARE, KEEP, NIGHTS, LogPage
 from app.pages.pole.page import PolePage
 from app.pages.site.page import SitePage
 from app.pages.tonight.page import TonightPage
-from app.theme.theme import Theme
-from app.widgets.filepicker import log_dialog
-from app.window import Window
-from core.night.checklist import Part
+from app.pagetable import DRIFT, LOG, POLE, SITE, TONIGHT
+from app.ui.filepicker import log_dialog
+from app.ui.style import Theme
+from app.ui.window import Window
+from core.night.checklist import NightPart
 from core.sky.site import Air, Site
 from tests.core.night.recorded import whole_night
 
@@ -96,7 +97,7 @@ def test_the_checklist_of_tonight_is_red_alone(program: Program, qtbot) -> None:
     page = program.window.page(TONIGHT)
     assert isinstance(page, TonightPage)
     qtbot.waitUntil(page.is_up_to_date, timeout=20_000)
-    page.steps().show_part(Part.DAYLIGHT)
+    page.steps().show_part(NightPart.DAYLIGHT)
     qtbot.waitUntil(page.steps().is_whole)
     page.steps().row("tube").skip_button().click()
     page.steps().row("level").tick().click()

@@ -10,11 +10,12 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from app.compose import LOG, Program
+from app.compose import Program
+from app.devices.source import Reading
 from app.pages.log.page import LogPage
-from app.sources.source import Reading
-from app.storage.nights import NightLog
-from app.storage.schema import VERSION
+from app.pagetable import LOG
+from app.store.nights import NightLog
+from app.store.schema import VERSION
 from core.sky.site import Air, Site
 
 NOW_S = 1_790_000_000.0

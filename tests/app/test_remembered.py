@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import QSettings, QSize
 from PySide6.QtWidgets import QWidget
 
-from app.remembered import FIRST_SIZE, KEY, Remembered, first_size
+from app.ui.window import FIRST_SIZE, KEY, WindowGeometry, first_size
 
 
 @pytest.mark.parametrize("screen", [QSize(1920, 1080), QSize(3840, 2160)])
@@ -25,10 +25,10 @@ def test_the_size_comes_back(settings: QSettings, qtbot) -> None:
     window, later = QWidget(), QWidget()
     for each in (window, later):
         qtbot.addWidget(each)
-    remembered = Remembered(window, settings)
+    remembered = WindowGeometry(window, settings)
     window.resize(700, 500)
     remembered.keep()
-    Remembered(later, settings)
+    WindowGeometry(later, settings)
     assert later.size() == QSize(700, 500)
 
 
@@ -38,5 +38,5 @@ def test_what_cannot_be_understood_is_as_if_it_were_the_first_start(
     window = QWidget()
     qtbot.addWidget(window)
     settings.setValue(KEY, b"no place at all")
-    Remembered(window, settings)
+    WindowGeometry(window, settings)
     assert window.size() == first_size(window.screen().availableSize())

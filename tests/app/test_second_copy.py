@@ -9,9 +9,10 @@ import numpy as np
 import pytest
 from PySide6.QtWidgets import QApplication
 
-from app.compose import LOG, SITE, TONIGHT, Program
-from app.sources.source import Reading
-from app.storage.nights import NightLog
+from app.compose import Program
+from app.devices.source import Reading
+from app.pagetable import LOG, SITE, TONIGHT
+from app.store.nights import NightLog
 from core.alignment.driftlog.reader import read as read_drift_log
 from core.sky.site import Air, Site
 

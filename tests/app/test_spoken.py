@@ -16,12 +16,22 @@ from PySide6.QtWidgets import QApplication, QWidget
 from shiboken6 import isValid
 
 from app.compose import Program
-from app.pagemaking import own_zone
-from app.pagenames import BUDGET, DRIFT, LOG, MOUNT, PLAN, POLE, ROTATION, SITE, TONIGHT, TRACKING
-from app.pages.tracking import pointingsection, runbox, vibrationsection
-from app.session.errand import Errand
-from app.widgets.choice import Choice
-from app.widgets.sections import Sections
+from app.pages.tracking import pointingsection, runs, sections
+from app.pagetable import (
+    BUDGET,
+    DRIFT,
+    LOG,
+    MOUNT,
+    PLAN,
+    POLE,
+    ROTATION,
+    SITE,
+    TONIGHT,
+    TRACKING,
+    own_zone,
+)
+from app.ui.form import Choice, Sections
+from app.workers.latest import LatestOnly
 from core import language
 from core.alignment.guide.procedure import Stage
 from core.mount.examples import INVENTED_SET, invented_inventory
@@ -55,7 +65,7 @@ class Looker:
             qtbot,
             painted,
         )
-        columns = runbox.COLUMNS, pointingsection.COLUMNS, vibrationsection.COLUMNS
+        columns = runs.COLUMNS, pointingsection.COLUMNS, sections.COLUMNS
         self._allowed = Allowed((PLACE, own_zone(), *columns))
         self.found: dict[tuple[str, str], str] = {}
         self.seen = 0
@@ -65,7 +75,7 @@ class Looker:
 
     def is_quiet(self) -> bool:
         """Whether nothing is being worked out."""
-        errands = (*self.program.findChildren(Errand), *self.window.findChildren(Errand))
+        errands = (*self.program.findChildren(LatestOnly), *self.window.findChildren(LatestOnly))
         return not any(one.isRunning() or one.is_wanted_again() for one in errands)
 
     def look(self, where: str) -> None:

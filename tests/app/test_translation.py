@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QCoreApplication, QLocale, QObject
 
-from app import translation
-from app.helppanel import LANGUAGE, HelpPanel
+from app.ui import translation
+from app.ui.help import LANGUAGE, HelpPanel
 from core import language
 from core.language import say
 from language import CODES, source_of, translated

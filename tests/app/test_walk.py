@@ -15,8 +15,9 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QLineEdit
 
 from app.compose import Program
+from app.night.archive import ExportForm
 from app.pages.drift.page import DriftPage
-from app.pages.drift.practice import Practice
+from app.pages.drift.practice import PracticePanel
 from app.pages.log.page import LogPage
 from app.pages.mount.page import MountPage
 from app.pages.plan.page import PlanPage
@@ -24,10 +25,9 @@ from app.pages.pole.page import PolePage
 from app.pages.site.page import SitePage
 from app.pages.tonight.page import TonightPage
 from app.pages.tracking.page import TrackingPage
-from app.session.nightfiles import Form
-from app.widgets.key import Key
+from app.ui.form import Key
 from core.alignment.guide.procedure import Stage
-from core.night.checklist import Part
+from core.night.checklist import NightPart
 from tests.app.freshprogram import fresh_program
 from tests.app.person import PATIENCE_MS, Person
 
@@ -103,7 +103,7 @@ def _follow_the_checklist(person: Person, hemisphere: str) -> None:
     page = person.go(Qt.Key.Key_1, "tonight")
     assert isinstance(page, TonightPage)
     person.wait(page.is_up_to_date)
-    person.choose(page.steps().parts(), page.steps().parts().button(Part.BEFORE_LEAVING.name))
+    person.choose(page.steps().parts(), page.steps().parts().button(NightPart.BEFORE_LEAVING.name))
     person.wait(page.steps().is_whole)
     assert page.steps().row("set").tick().isChecked()  # the program saw it done
     person.press(page.steps().row("forecast").tick())
@@ -112,7 +112,7 @@ def _follow_the_checklist(person: Person, hemisphere: str) -> None:
     QTest.keyClicks(QApplication.focusWidget(), "she stands beside me")
     person.strike(Qt.Key.Key_Return)
     assert "she stands beside me" in page.steps().row("tell").said()
-    person.choose(page.steps().parts(), page.steps().parts().button(Part.DAYLIGHT.name))
+    person.choose(page.steps().parts(), page.steps().parts().button(NightPart.DAYLIGHT.name))
     assert page.steps().row("site").tick().isChecked()
     assert page.steps().row("clock").tick().isChecked()
     keys = {row.step().key for row in page.steps().rows()}
@@ -132,7 +132,7 @@ def _align_a_practice_mount(person: Person) -> None:
     assert isinstance(page, DriftPage)
     person.press(page.ways_in().button("practice"))
     controls = page.ways().panel.controls("practice")
-    assert isinstance(controls, Practice)
+    assert isinstance(controls, PracticePanel)
     controls.set_speed("0")  # the test itself lets the time pass
     for _ in range(MOST_ACTIONS):
         stage = page.shown().snapshot().guide.stage
@@ -163,7 +163,7 @@ def _letter(page: DriftPage) -> str:
     return "" if said is None or said.primary is None else said.primary.letter
 
 
-def _let_it_drift(person: Person, page: DriftPage, controls: Practice) -> None:
+def _let_it_drift(person: Person, page: DriftPage, controls: PracticePanel) -> None:
     """Until the guide says what to do next."""
 
     def is_solved() -> bool:
@@ -182,7 +182,7 @@ def _let_it_drift(person: Person, page: DriftPage, controls: Practice) -> None:
     raise AssertionError("the guide never said that this star has told enough")
 
 
-def _turn_the_bolts(person: Person, page: DriftPage, controls: Practice) -> None:
+def _turn_the_bolts(person: Person, page: DriftPage, controls: PracticePanel) -> None:
     """By the keys of the bolts, as far as the guide wants, until the star shows that it is so."""
     bolts = controls.bolts()
     north = page.shown().snapshot().site.latitude_deg > 0.0
@@ -239,7 +239,7 @@ def _write_the_report(person: Person, folder: Path) -> None:
     QTest.keyClicks(QApplication.focusWidget(), "A calm night, all by keyboard.")
     person.press(page.sheet().notes.write_button())
     person.wait(lambda: "all by keyboard" in page.sheet().notes.said())
-    person.press(page.sheet().export_button(Form.HTML))
+    person.press(page.sheet().export_button(ExportForm.HTML))
     dialog = page.findChild(QFileDialog)
     path = folder / "report.html"
     line = dialog.findChild(QLineEdit)

@@ -8,10 +8,9 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QVBoxLayout, QWidget
 
-from app.idle import AGAIN
-from app.strip import Strip
-from app.widgets.key import Key
-from app.window import PageEntry, Window
+from app.ui.form import Key
+from app.ui.window import PageEntry, TopBar, Window
+from app.workers.yielding import AGAIN
 from core.sky.site import Site
 
 NOW_S = 1_790_000_000.0
@@ -78,7 +77,7 @@ def test_pages_are_reached_by_key(window: Window, built: list[str], qtbot) -> No
 
 
 def test_the_strip_names_the_place(window: Window) -> None:
-    strip = window.findChild(Strip)
+    strip = window.findChild(TopBar)
     assert any("No place yet" in label.text() for label in strip.findChildren(QLabel))
     window.show_site(Site(-33.5, 18.25, 1200.0, "Meadow"))
     texts = " ".join(label.text() for label in strip.findChildren(QLabel))

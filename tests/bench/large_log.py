@@ -6,7 +6,7 @@ import sqlite3
 from contextlib import closing
 from pathlib import Path
 
-from app.storage.schema import MIGRATIONS, VERSION
+from app.store.schema import MIGRATIONS, VERSION
 
 NIGHTS, LEGS, READINGS = 500, 4, 2500
 BEGUN_UTC_S = 1_700_000_000.0

@@ -17,10 +17,10 @@ from pathlib import Path
 import numpy as np
 from PySide6.QtCore import QCoreApplication
 
-from app.session.session import Session
-from app.session.snapshot import Snapshot
-from app.sources.source import Reading
-from app.storage.nights import NightLog
+from app.devices.source import Reading
+from app.night.session import Session
+from app.night.snapshot import Snapshot
+from app.store.nights import NightLog
 from core.sky.clocks import local_sidereal_time_hours
 from core.sky.site import Air, Site
 

@@ -4,23 +4,29 @@ from __future__ import annotations
 
 import numpy as np
 
-from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.evidence import PriorAxis
 from core.alignment.axis.solution import Solution, solve
 from core.alignment.drift.geometry import axis_north_end, observed_direction
 from core.alignment.driftlog.records import Leg
+from core.alignment.goal import SideConfidence, side_confidence
 from core.alignment.guide.bolts import (
     SEEN_TURN,
     Base,
-    Turn,
+    BoltTurn,
     TurnAccuracy,
     TurnUnseen,
     known_after,
     seen_accuracy,
     turn_seen,
 )
-from core.alignment.guide.goal import Claim, claim
 from core.alignment.guide.judgement import Next, judge
-from core.alignment.guide.nextstar import Choice, Watching, direction_shown, flexure_arcmin, rank
+from core.alignment.guide.nextstar import (
+    RankedStar,
+    Watching,
+    direction_shown,
+    flexure_arcmin,
+    rank,
+)
 from core.alignment.priors import USUAL
 from core.sky.catalogues import StarNow, load_stars
 from core.sky.places import hour_angle_and_declination
@@ -52,7 +58,7 @@ def guided(seed: int, steered: bool, trouble: Trouble = REAL) -> Night:
     else a reticle read in declination only, and bolts turned as advised."""
     night = Night(seed, trouble)
     accuracy = SEEN_TURN if steered else TurnAccuracy()
-    before: AxisKnowledge | None = None
+    before: PriorAxis | None = None
     legs: list[Leg] = []
     information = np.zeros((2, 2))
     while night.watched_min < LONGEST_MIN:
@@ -72,7 +78,7 @@ def guided(seed: int, steered: bool, trouble: Trouble = REAL) -> Night:
 
 def _judged(
     night: Night,
-    known: AxisKnowledge,
+    known: PriorAxis,
     shown: np.ndarray | None,
     accuracy: TurnAccuracy,
     watched_min: float = 0.0,
@@ -81,7 +87,7 @@ def _judged(
     return judge(known, shown, POLE, TARGET_ARCMIN, accuracy, flexure, watched_min).next
 
 
-def _ranked(night: Night, information: np.ndarray, with_east: bool) -> list[Choice]:
+def _ranked(night: Night, information: np.ndarray, with_east: bool) -> list[RankedStar]:
     """The program's list of stars, the best first."""
     watching = Watching(NOISE_ARCSEC, east_is_seen=with_east)
     return rank(night.up(), night.site, information, watching, TARGET_ARCMIN)
@@ -90,7 +96,7 @@ def _ranked(night: Night, information: np.ndarray, with_east: bool) -> list[Choi
 def _watch(
     night: Night,
     legs: list[Leg],
-    before: AxisKnowledge | None,
+    before: PriorAxis | None,
     accuracy: TurnAccuracy,
     steered: bool,
 ) -> tuple[Leg, Solution, Next]:
@@ -126,7 +132,7 @@ def _first(leg: Leg, number: int) -> Leg:
     return Leg(*place, leg.utc_s[:number], leg.north_arcsec[:number], east)
 
 
-def _turn(night: Night, solution: Solution, steered: bool) -> AxisKnowledge:
+def _turn(night: Night, solution: Solution, steered: bool) -> PriorAxis:
     """Both bolts, and what the program then knows."""
     scale = np.array([np.cos(np.deg2rad(night.site.latitude_deg)), 1.0])
     known = solution.knowledge
@@ -140,16 +146,16 @@ def _turn(night: Night, solution: Solution, steered: bool) -> AxisKnowledge:
         _approach(night, wanted)
     night.end_turn()
     if seen is None:
-        return known_after(known, Turn(*wanted), night.site, Base(), TurnAccuracy())
-    accuracy = seen_accuracy(*star, Turn(*seen), night.site, Base(), USUAL)
-    return known_after(known, Turn(*seen), night.site, Base(), accuracy)
+        return known_after(known, BoltTurn(*wanted), night.site, Base(), TurnAccuracy())
+    accuracy = seen_accuracy(*star, BoltTurn(*seen), night.site, Base(), USUAL)
+    return known_after(known, BoltTurn(*seen), night.site, Base(), accuracy)
 
 
-def _note_sides(night: Night, wanted: np.ndarray, known: AxisKnowledge, scale: np.ndarray) -> None:
+def _note_sides(night: Night, wanted: np.ndarray, known: PriorAxis, scale: np.ndarray) -> None:
     factor = known.interval_factor
     half_width = factor * np.sqrt(np.diag(known.covariance_arcmin2)) / scale
     pairs = zip(wanted, half_width, strict=True)
-    sure = np.array([claim(*pair, factor) is Claim.SURE for pair in pairs])
+    sure = np.array([side_confidence(*pair, factor) is SideConfidence.SURE for pair in pairs])
     night.sides += int(np.sum(sure))
     wrong = np.sign(wanted) == np.sign(night.telescope.mount.errors_arcmin)
     night.wrong_sides += int(np.sum(sure & wrong))
@@ -166,7 +172,7 @@ def _approach(night: Night, wanted: np.ndarray) -> None:
             night.turn(bolt, arcmin)
 
 
-def _find_showing_star(night: Night, known: AxisKnowledge) -> bool:
+def _find_showing_star(night: Night, known: PriorAxis) -> bool:
     """Have a star in view that shows the turn, going down the program's list if need be."""
     if _shows(night, known, night.view.now):
         return True
@@ -180,11 +186,11 @@ def _find_showing_star(night: Night, known: AxisKnowledge) -> bool:
     return False
 
 
-def _shows(night: Night, known: AxisKnowledge, now: StarNow) -> bool:
+def _shows(night: Night, known: PriorAxis, now: StarNow) -> bool:
     return _seen(night, known, now, night.utc_s, np.zeros(2)) is not None
 
 
-def _steer(night: Night, known: AxisKnowledge, wanted: np.ndarray) -> np.ndarray | None:
+def _steer(night: Night, known: PriorAxis, wanted: np.ndarray) -> np.ndarray | None:
     """Touch the bolts until the program, from the star in view, says they have gone far enough.
 
     The turn (2,) as the program saw it; None where the star shows it no longer.
@@ -209,7 +215,7 @@ def _steer(night: Night, known: AxisKnowledge, wanted: np.ndarray) -> np.ndarray
 
 
 def _seen(
-    night: Night, known: AxisKnowledge, now: StarNow, begun_s: float, shift_arcsec: np.ndarray
+    night: Night, known: PriorAxis, now: StarNow, begun_s: float, shift_arcsec: np.ndarray
 ) -> np.ndarray | None:
     """The program's answer to a star's shift (2,) east and north since the turn was begun."""
     shift = float(shift_arcsec[1]), float(shift_arcsec[0])
@@ -221,7 +227,7 @@ def _seen(
 
 
 def _star_and_axis(
-    night: Night, known: AxisKnowledge, now: StarNow, begun_s: float
+    night: Night, known: PriorAxis, now: StarNow, begun_s: float
 ) -> tuple[np.ndarray, np.ndarray]:
     """Where the program believes the star and the north end of the axis to be, before a turn."""
     latitude = float(np.deg2rad(night.site.latitude_deg))

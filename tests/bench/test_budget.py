@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 
 from core.imaging.skymap import sky_map
-from core.imaging.task import Optics, Target, Task, Vantage
+from core.imaging.task import ImagedTarget, Optics, Task, Vantage
 from core.imaging.tolerance import Alignment, tolerance
 from core.imaging.verdict import judge
 from core.sky.site import Air, Site
@@ -17,7 +17,7 @@ from core.sky.site import Air, Site
 pytestmark = pytest.mark.bench
 
 VANTAGE = Vantage.of(Site(48.0, 11.0, 500.0), Air(950.0))
-TARGET, OPTICS = Target(41.0, -60.0, 60.0), Optics(600.0, 3.8, 6000, 4000)
+TARGET, OPTICS = ImagedTarget(41.0, -60.0, 60.0), Optics(600.0, 3.8, 6000, 4000)
 TASKS = [Task(TARGET, OPTICS, 30.0), Task(TARGET, OPTICS, 300.0, 120.0)]
 CELLS = 500
 

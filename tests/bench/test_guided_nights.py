@@ -15,7 +15,7 @@ import numpy as np
 import pytest
 from scipy.stats import binom
 
-from core.alignment.guide.goal import WRONG_SIDE
+from core.alignment.goal import WRONG_SIDE
 from tests.bench.floor import floor_minutes
 from tests.bench.simulated_nights import EASY, REAL, TARGET_ARCMIN
 from tests.bench.simulated_person import classical, guided

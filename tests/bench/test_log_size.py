@@ -13,7 +13,7 @@ from pathlib import Path
 
 import pytest
 
-from app.storage.nights import NightLog
+from app.store.nights import NightLog
 from tests.bench.large_log import NIGHTS, NOW_UTC_S, fill
 
 ROOT = Path(__file__).parents[2]
@@ -26,7 +26,7 @@ MOST_GROWTH_MB = 20.0
 LOOK = """
 import resource, sys
 from pathlib import Path
-from app.storage.nights import NightLog
+from app.store.nights import NightLog
 def used_mb():
     pages = int(Path("/proc/self/statm").read_text().split()[1])
     return pages * resource.getpagesize() / 1e6

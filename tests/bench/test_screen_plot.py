@@ -7,9 +7,9 @@ import pytest
 from PySide6.QtCore import QSettings
 from PySide6.QtGui import QPixmap
 
-from app.theme.theme import Theme
-from app.widgets.driftplot import DriftPlot
-from app.widgets.driftseries import series
+from app.ui.driftplot import DriftPlot
+from app.ui.driftseries import series
+from app.ui.style import Theme
 from core.alignment.driftlog.records import Leg
 
 ROUNDS = 15

@@ -26,8 +26,9 @@ from PySide6.QtCore import QEventLoop, QSettings, Qt, QTimer
 from PySide6.QtWidgets import QApplication
 
 from app.__main__ import SWITCH_INTERVAL_S
-from app.compose import DRIFT, LOG, Program
+from app.compose import Program
 from app.pages.log.page import COMPARE, NIGHTS, LogPage
+from app.pagetable import DRIFT, LOG
 from core.sky.site import Air, Site
 
 BEAT_MS = 2

@@ -25,9 +25,10 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
 from app.__main__ import SWITCH_INTERVAL_S
-from app.compose import DRIFT, Program
-from app.garbage import WindowGarbage
-from app.sources.source import Reading
+from app.compose import Program
+from app.devices.source import Reading
+from app.pagetable import DRIFT
+from app.workers.garbage import WindowGarbage
 from tests.bench.long_night import AIR, RATE_HZ, SITE, START_UTC_S, north_arcsec, resident_mb
 from tests.bench.stretch import spent_ms
 

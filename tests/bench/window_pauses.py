@@ -21,9 +21,10 @@ from PySide6.QtCore import QEventLoop, QSettings, QTimer
 from PySide6.QtWidgets import QApplication
 
 from app.__main__ import SWITCH_INTERVAL_S
-from app.compose import DRIFT, PLAN, ROTATION, SITE, Program
+from app.compose import Program
 from app.pages.drift.page import DriftPage
-from app.pages.eveningpage import EveningPage
+from app.pages.shared import EveningPage
+from app.pagetable import DRIFT, PLAN, ROTATION, SITE
 from core.sky.site import Air, Site
 from core.sky.targets import Target
 from tests.bench.stretch import spent_ms

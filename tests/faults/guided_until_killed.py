@@ -16,15 +16,14 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 
 from PySide6.QtCore import QCoreApplication
 
-from app.session.guide.state import North
-from app.session.guide.turn import How
-from app.session.session import Session
-from app.sources.source import Reading
-from app.storage.nights import NightLog
-from core.alignment.guide.bolts import Turn
+from app.devices.source import Reading
+from app.night.session import Session
+from app.night.snapshot import How, KnownNorth
+from app.store.nights import NightLog
+from core.alignment.guide.bolts import BoltTurn
 from core.alignment.guide.procedure import Stage
 from core.sky.site import Air, Site
-from tests.app.session.scripted import counting_answer
+from tests.app.night.scripted import counting_answer
 
 NOW_UTC_S = 1_795_550_400.0
 
@@ -82,13 +81,15 @@ class Wanderer:
 
     def _turned(self) -> None:
         how = self._chance.choice([How.SEEN, How.ADVISED, How.UNKNOWN])
-        self._session.bolts_turned(how, Turn(self._chance.uniform(-30.0, 30.0), 5.0), (1.0, None))
+        self._session.bolts_turned(
+            how, BoltTurn(self._chance.uniform(-30.0, 30.0), 5.0), (1.0, None)
+        )
 
     def _doubt(self) -> None:
         self._session.doubt_north()
 
     def _find(self) -> None:
-        self._session.find_north(self._chance.choice([North.TRUSTED, North.EXCHANGED]))
+        self._session.find_north(self._chance.choice([KnownNorth.TRUSTED, KnownNorth.EXCHANGED]))
 
 
 def main(path: Path, seed: int) -> None:

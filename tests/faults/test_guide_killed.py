@@ -13,9 +13,9 @@ from typing import Any
 
 import pytest
 
-from app.session.session import Session
-from app.storage.nights import NightLog
-from tests.app.session.scripted import counting_answer
+from app.night.session import Session
+from app.store.nights import NightLog
+from tests.app.night.scripted import counting_answer
 from tests.faults.guided_until_killed import NOW_UTC_S, state
 
 SCRIPT = Path(__file__).with_name("guided_until_killed.py")

@@ -14,8 +14,8 @@ from typing import NamedTuple
 import numpy as np
 import pytest
 
-from app.storage.nights import NightLog
-from app.storage.records import Night
+from app.store.nights import NightLog
+from app.store.records import StoredNight
 
 WRITER = Path(__file__).with_name("writes_until_killed.py")
 MOST_LOST_S = 1.0
@@ -61,7 +61,7 @@ class Run:
         return [Said(float(at), int(leg), float(n)) for at, leg, n, _ in whole], killed_at_s
 
 
-def reopen(path: Path) -> Night:
+def reopen(path: Path) -> StoredNight:
     troubles: list[str | None] = []
     log = NightLog.open(path, lambda: NOW_UTC_S, troubles.append, troubles.append)
     night = log.resume_or_begin_night(NOW_UTC_S)
@@ -71,13 +71,13 @@ def reopen(path: Path) -> Night:
     return night
 
 
-def readings_of(night: Night) -> dict[int, list[float]]:
+def readings_of(night: StoredNight) -> dict[int, list[float]]:
     legs = [leg for state in night.axis_states for leg in state.legs]
     return {leg.leg_id: leg.leg.north_arcsec.tolist() for leg in legs}
 
 
 def check(
-    kept: dict[int, list[float]], announced: list[Said], killed_at_s: float, now: Night
+    kept: dict[int, list[float]], announced: list[Said], killed_at_s: float, now: StoredNight
 ) -> None:
     measured = defaultdict(list, {key: list(readings) for key, readings in kept.items()})
     for said in announced:

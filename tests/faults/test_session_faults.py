@@ -9,12 +9,12 @@ from collections.abc import Iterator
 import pytest
 from pytestqt.qtbot import QtBot
 
-from app.session.question import Answer, Question, work_out
-from app.session.session import Session
-from app.sources.source import Reading
+from app.devices.source import Reading
+from app.night.question import AxisAnswer, AxisQuestion, work_out
+from app.night.session import Session
 from core.alignment.drift.prepared import UnusableLegs
 from core.sky.site import Site
-from tests.app.session.scripted import ScriptedLog, counting_answer
+from tests.app.night.scripted import ScriptedLog, counting_answer
 
 SITE = Site(50.0, 10.0, 500.0)
 VEGA = ("Vega", 279.23, 38.78)
@@ -115,7 +115,7 @@ def test_the_writer_thread_may_report_and_take_back(qtbot: QtBot, watching: Sess
 def test_a_broken_computation_keeps_the_last_solution(
     qtbot: QtBot, watching: Sessions, caplog: pytest.LogCaptureFixture
 ) -> None:
-    def compute(question: Question) -> Answer:
+    def compute(question: AxisQuestion) -> AxisAnswer:
         if question.target_arcmin == 3.0:
             raise FloatingPointError("a matrix without an inverse")
         return counting_answer(question)
@@ -154,7 +154,7 @@ def test_unusable_legs_are_explained_in_their_own_sentence(
 def test_closing_in_the_middle_of_a_computation_waits_for_it(watching: Sessions) -> None:
     entered, proceed = threading.Event(), threading.Event()
 
-    def slow(question: Question) -> Answer:
+    def slow(question: AxisQuestion) -> AxisAnswer:
         entered.set()
         assert proceed.wait(5.0)
         return counting_answer(question)

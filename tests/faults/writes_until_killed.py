@@ -14,7 +14,7 @@ from pathlib import Path
 import numpy as np
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
-from app.storage.nights import NightLog
+from app.store.nights import NightLog
 
 NOW_UTC_S = 1_795_550_400.0
 

@@ -24,12 +24,12 @@ import pytest
 HERE = Path(__file__).parent
 sys.path.insert(0, str(HERE.parents[1]))
 
-from app.session.guide.procedure import Procedure  # noqa: E402
-from app.session.guide.turn import TurnMade  # noqa: E402
-from app.session.keeper import Keeper  # noqa: E402
-from app.session.nightfiles import Form, NightFiles  # noqa: E402
-from app.session.tonight import Tonight  # noqa: E402
-from app.storage.nights import NightLog  # noqa: E402
+from app.night.archive import ExportForm, NightFiles  # noqa: E402
+from app.night.procedure import Procedure  # noqa: E402
+from app.night.recorder import Recorder  # noqa: E402
+from app.night.snapshot import TurnMade  # noqa: E402
+from app.night.tonight import Tonight  # noqa: E402
+from app.store.nights import NightLog  # noqa: E402
 from core.__main__ import main  # noqa: E402
 from core.night.words import when  # noqa: E402
 
@@ -107,7 +107,7 @@ def _told(log: NightLog, folder: Path) -> dict[str, Any]:
     files = NightFiles(log.archive, when)
     exported: dict[str, list[str]] = {}
     for key in keys:
-        for form in (Form.HTML, Form.CSV, Form.JSON):
+        for form in (ExportForm.HTML, ExportForm.CSV, ExportForm.JSON):
             target = folder / f"{key}.{form.name}"
             files.export(key, form, target)
             exported[f"night {keys.index(key)} {form.name}"] = _lines(target.read_text("utf-8"))
@@ -133,9 +133,9 @@ def _lines(text: str) -> list[str]:
 
 def _stage(log: NightLog, night: Any) -> dict[str, Any]:
     """Where the person stands in the procedure, after the night has been taken up again."""
-    keeper = Keeper(log, lambda _: None)
-    tonight = Tonight(keeper)
-    procedure = Procedure(tonight, keeper)
+    recorder = Recorder(log, lambda _: None)
+    tonight = Tonight(recorder)
+    procedure = Procedure(tonight, recorder)
     tonight.resume(night)
     procedure.resume(night.night_id)
     guide = procedure.guide

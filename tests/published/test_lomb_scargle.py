@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from astropy.timeseries import LombScargle
 
-from core.tracking.wormfit import candidates, harmonics, wave_columns, whitened_gram
+from core.tracking.wormfit import candidates, harmonic_columns, harmonics, whitened_gram
 from core.tracking.wormperiod import likeliest_period_s, spectrum
 
 
@@ -45,7 +45,7 @@ def test_an_even_whole_number_of_turns_has_the_closed_form():
     rng = np.random.default_rng(3)
     t = np.arange(960.0)
     y = 4.0 * np.sin(2 * np.pi * t / 96.0 + 0.7) + rng.normal(size=t.size)
-    columns = wave_columns(t, 96.0, 1, 0.0)
+    columns = harmonic_columns(t, 96.0, 1, 0.0)
     closed = 2.0 / t.size * columns.T @ y
     white = candidates(0.0)  # so short a run leaves independent noise alone
     gram = whitened_gram(t, np.ones_like(t), np.column_stack([columns, y]), white)

@@ -14,7 +14,7 @@ from astropy.coordinates import AltAz, EarthLocation, HADec
 from astropy.time import Time
 from astropy.utils import iers
 
-from app.pages.rotation.skymaps import exposure_map, rate_map
+from app.pages.rotation.study import exposure_map, rate_map
 from core.imaging.rotation import rate_deg_per_hour
 from core.imaging.rotationexposure import LONGEST_S, longest_map_s
 from core.sky.site import Air

@@ -7,7 +7,7 @@ the exact model differs by more than the rounding of the rule, the test says by 
 import numpy as np
 import pytest
 
-from core.imaging.task import Optics, Target, Task, Vantage
+from core.imaging.task import ImagedTarget, Optics, Task, Vantage
 from core.imaging.tolerance import Alignment, tolerance
 from core.imaging.verdict import judge
 from core.sky.refraction import Refraction
@@ -22,7 +22,7 @@ def hook_task(dec_deg, apart_deg, minutes, focal_mm, limit_um):
     pixel_um = 2.0 * limit_um
     side = int(focal_mm * 1000.0 / pixel_um * np.deg2rad(apart_deg) / 5.0)
     optics = Optics(focal_mm, pixel_um, side, 1)
-    target = Target(dec_deg, -30.0, 30.0)
+    target = ImagedTarget(dec_deg, -30.0, 30.0)
     return Task(target, optics, minutes * 60.0, apart_deg * 60.0, limit_px=0.5)
 
 
@@ -80,7 +80,7 @@ def test_field_rotation_grows_as_one_over_the_cosine_of_declination(dec_deg, fac
 def drift_task(dec_deg, hour_angle_deg, **options):
     """One minute at one arcsecond to the pixel, a field of no size."""
     optics = Optics(206.264806, 1.0, 1, 1)
-    return Task(Target(dec_deg, hour_angle_deg, hour_angle_deg), optics, 60.0, **options)
+    return Task(ImagedTarget(dec_deg, hour_angle_deg, hour_angle_deg), optics, 60.0, **options)
 
 
 @pytest.mark.parametrize(

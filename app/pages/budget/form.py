@@ -1,25 +1,104 @@
-"""What is to be photographed tonight, and how."""
+"""Finding tonight's target by its name."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from app.pages.budget.lookup import find
-from app.pages.budget.opticsform import OpticsForm
-from app.session.budget import Wanted
-from app.widgets.choice import Choice
-from app.widgets.field import Field
-from app.widgets.figure import Figure
-from app.widgets.named import Named
-from app.widgets.text import Panel
+from app.night.budget import Wanted
+from app.ui.form import Choice, Field, Figure, Named
+from app.ui.text import Panel, Text
 from core.language import marked
-from core.mount.equipment import Quantity
+from core.mount.equipment import Camera, Quantity, Telescope, quantities
+from core.sky import catalogues
 from core.sky.coordinates import UnusableCoordinates, parse_declination
+from core.sky.places import apparent_place_rad
+
+
+@dataclass(frozen=True)
+class FoundDeclination:
+    """`declination_deg` of date."""
+
+    name: str
+    declination_deg: float
+
+
+def find(text: str, utc_s: float) -> FoundDeclination | None:
+    """A cluster, nebula, galaxy or bright star of that name or number."""
+    thing = catalogues.load_deep_sky().find(text)
+    if thing is not None:
+        _, declination = apparent_place_rad(thing.ra_deg, thing.dec_deg, utc_s)
+        return FoundDeclination(thing.title, math.degrees(declination))
+    star = catalogues.load_stars().find(text)
+    if star is None:
+        return None
+    _, declination = apparent_place_rad(*catalogues.load_stars().at_epoch(star, utc_s), utc_s)
+    return FoundDeclination(star.name, math.degrees(declination))
+
+
+# With which telescope and camera: those of the set in use, or typed figures.
+
+SET, TYPED = "set", "typed"
+WHOLE = ("width_px", "height_px")
+
+
+class OpticsForm(Panel):
+    """`changed` fires when the person has changed something."""
+
+    changed = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(self.tr("With what"), parent)
+        self.sources = Choice(
+            self.tr("Optics"),
+            [(SET, self.tr("The set in use")), (TYPED, self.tr("Type figures"))],
+        )
+        self._of_set = Text("", "quiet")
+        known = quantities(Telescope) | quantities(Camera)
+        names = ("focal_length_mm", "pixel_um", *WHOLE)
+        labels = {
+            "width_px": self.tr("Width, in pixels"),
+            "height_px": self.tr("Height, in pixels"),
+        }
+        self.figures = {
+            name: Figure(known[name], name=labels.get(name, ""), is_whole=name in WHOLE)
+            for name in names
+        }
+        self.column.addWidget(self.sources)
+        self.column.addWidget(self._of_set)
+        for figure in self.figures.values():
+            self.column.addWidget(figure)
+            figure.submitted.connect(self.changed)
+            figure.left.connect(self.changed)
+        self.sources.chosen.connect(lambda _name: self.changed.emit())
+
+    def of_set(self) -> str:
+        return self._of_set.text()
+
+    def show_wanted(self, wanted: Wanted, of_set: str) -> None:
+        self.sources.show_choice(TYPED if wanted.has_own_optics else SET)
+        self._of_set.say("" if wanted.has_own_optics else of_set)
+        for name, figure in self.figures.items():
+            figure.setVisible(wanted.has_own_optics)
+            if figure.is_free():
+                figure.show_figure(getattr(wanted, name))
+
+    def taken(self, wanted: Wanted) -> Wanted:
+        """`wanted` with what stands here; what cannot be used is left as it was."""
+        figures: dict[str, Any] = {"has_own_optics": self.sources.choice() == TYPED}
+        for name, figure in self.figures.items():
+            value = figure.read()
+            if not figure.is_wrong():
+                figures[name] = int(value) if name in WHOLE and value is not None else value
+        return replace(wanted, **figures)
+
+
+# What is to be photographed tonight, and how.
 
 FIGURES = {
     "first_hour_angle_h": Quantity(

@@ -1,4 +1,4 @@
-"""The Budget page: how good must the alignment be tonight?"""
+"""The answers of the Budget page, from the large figures down to the map and the curve."""
 
 from __future__ import annotations
 
@@ -10,19 +10,78 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.pages.budget.form import BudgetForm
-from app.pages.budget.question import Answer, Question, work_out
-from app.pages.budget.work import BudgetWork
-from app.session.errand import Errand
-from app.theme.theme import Theme
-from app.widgets.key import Key
-from app.widgets.redraw import WORDS_MS, Redraw
-from app.widgets.reflow import Reflow
-from app.widgets.scrolled import Scrolled
-from app.widgets.text import Text
+from app.pages.budget.question import BudgetAnswer, BudgetQuestion, work_out
+from app.pages.budget.sections import AimPanel, AlignmentPanel, AxisChoice, BudgetBand, SkyPanel
+from app.ui.form import Key
+from app.ui.redraw import WORDS_MS, Redraw
+from app.ui.smearplot import SmearLines, SmearPlot
+from app.ui.style import Theme
+from app.ui.text import Panel, Reflow, Scrolled, Text
+from app.workers.latest import LatestOnly
+from core.alignment.goal import Aim
 
 if TYPE_CHECKING:
-    from app.session.budget import Budget
-    from app.session.session import Session
+    from app.night.budget import Budget
+    from app.night.session import Session
+
+
+class BudgetWork(QWidget):
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.band = BudgetBand()
+        self.standing = AlignmentPanel()
+        self.aim = AimPanel()
+        self.axis = AxisChoice()
+        self.sky = SkyPanel(theme)
+        self.plot = SmearPlot(theme)
+        self._drawn_for = Text("", "quiet")
+        pictures = Panel()
+        pictures.column.addWidget(self.axis)
+        pictures.column.addWidget(self._drawn_for)
+        pictures.column.addWidget(Reflow((self.sky, self.plot), 660))
+        self._below = QWidget()
+        below = QVBoxLayout(self._below)
+        below.setContentsMargins(0, 0, 0, 0)
+        below.setSpacing(12)
+        below.addWidget(Reflow((self.standing, self.aim), 560, (3, 2)))
+        below.addWidget(pictures)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(12)
+        column.addWidget(self.band)
+        column.addWidget(self._below)
+        column.addStretch()
+        self._below.hide()
+
+    def drawn_for(self) -> str:
+        return self._drawn_for.text()
+
+    def show_problem(self, sentence: str) -> None:
+        """Instead of answers."""
+        self._below.hide()
+        self.band.show_problem(sentence)
+
+    def show_answer(self, answer: BudgetAnswer, goal_arcmin: float, aim: Aim) -> None:
+        self._below.show()
+        self.band.show_tolerance(answer.tolerance, goal_arcmin)
+        self.standing.show_smear(answer.smear)
+        self.aim.show_aim(answer.best, aim)
+        words = self.tr("Map and curve {axis}. {longest}")
+        self._drawn_for.say(words.format(axis=answer.axis_words, longest=answer.longest.sentence))
+        self.sky.show_answer(answer)
+        curve = answer.curve
+        self.plot.show_lines(
+            SmearLines(
+                curve.exposure_s / 60.0,
+                curve.centre_px,
+                curve.corner_px,
+                curve.limit_px,
+                answer.task.exposure_s / 60.0,
+            )
+        )
+
+
+# The Budget page: how good must the alignment be tonight?
 
 BESIDE_PX = 900
 
@@ -48,7 +107,7 @@ class BudgetPage(QWidget):
         self.work = BudgetWork(theme)
         self.site_key = Key(self.tr("Enter your site"), "primary")
         self.example_key = Key(self.tr("Try an invented example"))
-        self._errand = Errand(self)
+        self._errand = LatestOnly(self)
         self._soon = Redraw(self, self._ask)
         self._readings = Redraw(self, self._ask, WORDS_MS)
         self._step: object = None
@@ -145,7 +204,7 @@ class BudgetPage(QWidget):
             return
         self._errand.send(lambda: work_out(question))
 
-    def _question(self) -> Question | str:
+    def _question(self) -> BudgetQuestion | str:
         """What to work out, or a sentence on what is missing."""
         snapshot = self._session.snapshot()
         is_solved = snapshot.solution is not None and snapshot.solution.determined
@@ -160,7 +219,7 @@ class BudgetPage(QWidget):
             self.example_key.setVisible(self._budget.wanted.declination_deg is None)
             return str(reason)
         axis = self.work.axis
-        return Question(
+        return BudgetQuestion(
             task,
             snapshot.site,
             snapshot.air,
@@ -173,7 +232,7 @@ class BudgetPage(QWidget):
     def _show(self, answer: object) -> None:
         if isinstance(self._question(), str):  # overtaken by what the person did meanwhile
             return
-        if isinstance(answer, Answer):
+        if isinstance(answer, BudgetAnswer):
             snapshot = self._session.snapshot()
             self.work.show_answer(answer, snapshot.target_arcmin, snapshot.aim)
             return

@@ -10,15 +10,15 @@ from typing import TYPE_CHECKING
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.aim import Aim
 from core.alignment.drift.geometry import observed_direction
-from core.imaging.skymap import SkyMap, sky_map
+from core.alignment.goal import Aim
+from core.imaging.skymap import SmearMap, sky_map
 from core.imaging.task import LONGEST_EXPOSURE_S, Task, UnusableTask, Vantage
 from core.imaging.tolerance import (
     Alignment,
     BestAim,
-    Curve,
     LongestExposure,
+    SmearCurve,
     Tolerance,
     best_aim,
     longest_exposure,
@@ -51,7 +51,7 @@ class Axis(Enum):
 
 
 @dataclass(frozen=True, eq=False)
-class Question:
+class BudgetQuestion:
     """`typed_arcmin`: azimuth and altitude error from the true pole."""
 
     task: Task
@@ -64,7 +64,7 @@ class Question:
 
 
 @dataclass(frozen=True, eq=False)
-class Answer:
+class BudgetAnswer:
     """`track`: azimuth and altitude, degrees, over the span. `axis_words`: what is drawn."""
 
     task: Task
@@ -72,13 +72,13 @@ class Answer:
     best: BestAim
     smear: Smear
     longest: LongestExposure
-    curve: Curve
-    sky: SkyMap
+    curve: SmearCurve
+    sky: SmearMap
     track: list[tuple[float, float]]
     axis_words: str
 
 
-def work_out(question: Question) -> Answer | str:
+def work_out(question: BudgetQuestion) -> BudgetAnswer | str:
     """All answers, or the sentence that says why there are none."""
     try:
         return _answered(question)
@@ -86,14 +86,14 @@ def work_out(question: Question) -> Answer | str:
         return str(reason)
 
 
-def _answered(question: Question) -> Answer:
+def _answered(question: BudgetQuestion) -> BudgetAnswer:
     task, vantage = question.task, Vantage.of(question.site, question.air)
     lift = question.aim.share * vantage.pole_lift_rad
     allowed = tolerance(task, vantage, lift, say(question.aim.value))
     alignment = None if question.solution is None else Alignment.of(question.solution)
     axis, words = _axis(question, allowed, alignment, lift)
     last = min(TIMES_LONGER * task.exposure_s, LONGEST_EXPOSURE_S)
-    return Answer(
+    return BudgetAnswer(
         task=task,
         tolerance=allowed,
         best=best_aim(task, vantage),
@@ -107,7 +107,7 @@ def _answered(question: Question) -> Answer:
 
 
 def _axis(
-    question: Question, allowed: Tolerance, alignment: Alignment | None, lift_rad: float
+    question: BudgetQuestion, allowed: Tolerance, alignment: Alignment | None, lift_rad: float
 ) -> tuple[Floats, str]:
     """Azimuth and altitude error (2,), radians, and what they are called."""
     if question.axis is Axis.SOLVED and alignment is not None:

@@ -1,0 +1,1 @@
+"""The Drift page: where does the axis point, and what do I turn?"""

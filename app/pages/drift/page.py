@@ -1,4 +1,4 @@
-"""The Drift page: where does the axis point, and what do I turn?"""
+"""Says that what is seen is practice, and leads back to the real night."""
 
 from __future__ import annotations
 
@@ -6,25 +6,142 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
-from app.pages.drift.leading import Leading
+from app.night.snapshot import as_drift_log
+from app.pages.drift.answer import Work
+from app.pages.drift.guide import GuideController
 from app.pages.drift.parts import DriftParts
-from app.pages.drift.practiceband import PracticeBand
-from app.pages.drift.readings import HAND, LOG
-from app.pages.drift.ways import Ways
-from app.pages.drift.waysin import WaysIn
-from app.pages.drift.work import Work
-from app.session.copying import as_drift_log
-from app.theme.theme import Theme
-from app.widgets.key import Key
-from app.widgets.scrolled import Scrolled
-from app.widgets.text import Text
+from app.pages.drift.sources import HAND, LOG, SourceSwitch
+from app.ui.drawings import Sketch
+from app.ui.form import Key
+from app.ui.style import Theme
+from app.ui.text import Panel, Reflow, Scrolled, Text
+from core.language import say
+from core.sky.site import Site
 
 if TYPE_CHECKING:
-    from app.session.shown import Shown
-    from app.session.snapshot import Snapshot
+    from app.night.activenight import ActiveNight
+    from app.night.snapshot import Snapshot
+
+
+class PracticeBand(Panel):
+    """`back` asks for tonight."""
+
+    back = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self.setAccessibleName(self.tr("Practice"))
+        self._said = Text("", "quiet")
+        self._back = Key(self.tr("Back to tonight"))
+        self._back.clicked.connect(self.back)
+        self.column.setContentsMargins(16, 4, 8, 4)
+        self.column.addWidget(Reflow((self._said, self._back), 520, (1, 0)))
+        self.hide()
+
+    def show_practice(self, site: Site | None) -> None:
+        """`site` of the practice under way, None when what is seen is real."""
+        self.setVisible(site is not None)
+        if site is not None:
+            where = say(site.name) if site.name else self.tr("your site")
+            self._said.say(
+                self.tr(
+                    "Practice at {where}: nothing here is kept; your own night is untouched."
+                ).format(where=where)
+            )
+
+    def said(self) -> str:
+        return self._said.text()
+
+    def back_button(self) -> Key:
+        return self._back
+
+
+# The ways to get readings, when there are none yet.
+
+
+class StartPanel(QWidget):
+    """Says what the page is for. `chosen` carries "log", "hand" or "practice"."""
+
+    chosen = Signal(str)
+    site_wanted = Signal()
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._buttons: dict[str, Key] = {}
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(12)
+        column.addWidget(
+            Text(self.tr("Where does the axis point, and what do I turn?"), "question")
+        )
+        column.addWidget(Text(self._explanation()))
+        self._where = self._where_panel()
+        column.addWidget(self._where)
+        column.addWidget(Reflow([self._way(*way) for way in self._ways()], 760))
+        column.addWidget(Sketch(theme), 1)
+
+    def _explanation(self) -> str:
+        return self.tr(
+            "A star that is tracked by a mount with a crooked axis creeps slowly north or south. "
+            "Watch how far one creeps near the meridian, then another low in the east or west: "
+            "from the two, this page works out where the axis points and which bolt to turn."
+        )
+
+    def _ways(self) -> tuple[tuple[str, str, str], ...]:
+        return (
+            (
+                "practice",
+                self.tr("Practice sky"),
+                self.tr("No telescope needed: a made-up mount to align in five minutes."),
+            ),
+            (
+                "hand",
+                self.tr("Type readings by hand"),
+                self.tr("At a reticle eyepiece or a live view: type the offset, press one key."),
+            ),
+            (
+                "log",
+                self.tr("Import a drift log"),
+                self.tr("A CSV file with times and offsets of one or more stars."),
+            ),
+        )
+
+    def _way(self, key: str, title: str, sentence: str) -> Panel:
+        panel = Panel()
+        button = Key(title)
+        button.setProperty("kind", "primary" if key == "practice" else "")
+        button.setAccessibleDescription(sentence)
+        button.clicked.connect(lambda: self.chosen.emit(key))
+        self._buttons[key] = button
+        panel.column.addWidget(button)
+        panel.column.addWidget(Text(sentence, "quiet"))
+        return panel
+
+    def _where_panel(self) -> Panel:
+        panel = Panel(self.tr("Where are you?"))
+        panel.column.addWidget(
+            Text(self.tr("Your latitude and longitude are needed to read the sky."))
+        )
+        self._to_site = Key(self.tr("Enter your site"))
+        self._to_site.clicked.connect(self.site_wanted)
+        panel.column.addWidget(self._to_site, 0, Qt.AlignmentFlag.AlignLeft)
+        return panel
+
+    def show_site_known(self, known: bool) -> None:
+        """Without a site, the first step is to give one."""
+        self._where.setVisible(not known)
+
+    def site_button(self) -> Key:
+        return self._to_site
+
+    def button(self, key: str) -> Key:
+        return self._buttons[key]
+
+
+# The Drift page: where does the axis point, and what do I turn?
 
 
 class DriftPage(QWidget):
@@ -36,14 +153,14 @@ class DriftPage(QWidget):
     site_wanted = Signal()
 
     def __init__(
-        self, shown: Shown, theme: Theme, parts: DriftParts, parent: QWidget | None = None
+        self, shown: ActiveNight, theme: Theme, parts: DriftParts, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
         self._shown = shown
-        self._ways = Ways(shown, theme, parts, self)
+        self._ways = SourceSwitch(shown, theme, parts, self)
         self._practice = PracticeBand()
-        self._ways_in = WaysIn(theme)
-        self._leading = Leading(shown, self._ways, theme, parts, self)
+        self._ways_in = StartPanel(theme)
+        self._leading = GuideController(shown, self._ways, theme, parts, self)
         self._work = Work(theme, shown.snapshot, self._ways.panel, self._leading)
         self._problem = Text("", "alarm")
         self._to_site = Key(self.tr("Enter your site"))
@@ -104,17 +221,17 @@ class DriftPage(QWidget):
         self._leading.close()
         self._shown.close()
 
-    def shown(self) -> Shown:
+    def shown(self) -> ActiveNight:
         """Which session is in view."""
         return self._shown
 
-    def leading(self) -> Leading:
+    def leading(self) -> GuideController:
         return self._leading
 
-    def ways(self) -> Ways:
+    def ways(self) -> SourceSwitch:
         return self._ways
 
-    def ways_in(self) -> WaysIn:
+    def ways_in(self) -> StartPanel:
         return self._ways_in
 
     def work(self) -> Work:

@@ -10,12 +10,12 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 
 if TYPE_CHECKING:
-    from app.session.fieldinview import FieldInView
-    from app.signals.awake import Awake
-    from app.signals.sounds import Sounds
-    from app.sources.logfile import LogFileSource
-    from app.sources.manual import ManualSource
-    from app.sources.practice import PracticeSource
+    from app.devices.files import LogFileSource
+    from app.devices.practice import PracticeSource
+    from app.devices.typed import ManualSource
+    from app.night.equipment import FieldInView
+    from app.workers.awake import Awake
+    from app.workers.sound import Sounds
     from core.sky.catalogues import StarNow
     from core.sky.horizon import Horizon
     from core.sky.site import Air, Site

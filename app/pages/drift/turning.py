@@ -1,4 +1,4 @@
-"""Turning the bolts: which way and how far, large enough to be read from beside the mount."""
+"""The field in view while the bolts turn: where the star is, and where it has to go."""
 
 from __future__ import annotations
 
@@ -7,16 +7,44 @@ import math
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from app.night.snapshot import GuideView
 from app.pages.drift.offset import UnusableNumber, parse_size
-from app.pages.drift.steerchart import steer_chart
-from app.pages.drift.turnwords import ALTITUDE, AZIMUTH, BoltWords, bolt_words, star_moves
-from app.session.guide.view import GuideView
-from app.theme.theme import Theme
-from app.widgets.field import Field
-from app.widgets.reflow import Reflow
-from app.widgets.roundchart import RoundChart
-from app.widgets.text import Panel, Text
+from app.pages.drift.words import ALTITUDE, AZIMUTH, BoltWords, bolt_words, star_moves
+from app.ui.fieldchart import Chart, RoundChart, Shape, Spot, rings
+from app.ui.form import Field
+from app.ui.style import Theme
+from app.ui.text import Panel, Reflow, Text
 from core.alignment.guide.bolts import Base, BoltScale
+from core.language import say
+
+
+def steer_chart(guide: GuideView, across_arcmin: float) -> Chart | None:
+    """North at the top and east on the left, as the sky is seen without a mirror.
+
+    The star stood in the middle when the turn began. None while nobody knows where it goes.
+    """
+    if guide.star_moves_arcsec is None:
+        return None
+    radius = across_arcmin / 2.0
+    angle, distance = _place(*guide.star_moves_arcsec)
+    told = say("Bring the star here.")
+    if distance > radius:
+        told = say("The star’s place lies outside the field, this way.")
+    target = Spot(angle, min(distance, radius), Shape.HOLLOW, 11.0, "", told, is_main=True)
+    at_angle, at_distance = _place(*(guide.star_at_arcsec or (0.0, 0.0)))
+    star = Spot(at_angle, min(at_distance, radius), Shape.STAR, 5.0, "", say("The star now."))
+    rim = ((0.0, say("north")), (270.0, say("east")))
+    path = ((at_angle, min(at_distance, radius)), (angle, min(distance, radius)))
+    return Chart(radius, rings(radius), (target, star), path, rim)
+
+
+def _place(north_arcsec: float, east_arcsec: float) -> tuple[float, float]:
+    """Clock angle and distance in arcminutes."""
+    angle = math.degrees(math.atan2(-east_arcsec, north_arcsec)) % 360.0
+    return angle, math.hypot(north_arcsec, east_arcsec) / 60.0
+
+
+# Turning the bolts: which way and how far, large enough to be read from beside the mount.
 
 STEEPEST_DEG = 20.0
 
@@ -47,7 +75,7 @@ class _Bolt(QWidget):
         self.setAccessibleDescription(" ".join(part for part in told if part))
 
 
-class Turning(QWidget):
+class TurningPanel(QWidget):
     """`base_given` carries a Base."""
 
     base_given = Signal(object)

@@ -1,0 +1,1 @@
+"""The Log page: what remains of the nights?"""

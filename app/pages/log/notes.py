@@ -1,25 +1,111 @@
-"""What was said of a night, a line to say more, and its pictures."""
+"""A night read from the log, with its pictures made ready to be shown."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from app.pages.log.opened import PictureShown
-from app.pages.log.pictureview import PictureView
+from app.night.archive import MEDIA_TYPES, PictureFile, picture_from
+from app.pages.log.files import FileBar
+from app.pages.log.parts import LogParts
 from app.pages.log.words import clock_words, told
-from app.theme.theme import Theme
-from app.widgets.key import Key
-from app.widgets.keyrow import KeyRow
-from app.widgets.lines import Lines
-from app.widgets.text import Panel, Text
+from app.ui.form import Field, Key, KeyRow, Lines
+from app.ui.photo import Photo, small
+from app.ui.style import Theme
+from app.ui.text import Panel, Text
+from app.workers.latest import LatestOnly
 from core.night.record import Entry, Kind, NightRecord
+from core.night.report import drift_arcsec_per_min
 from core.sky.clocks import Zone
+
+
+@dataclass(frozen=True, eq=False)
+class PictureShown:
+    """A picture of the night. `image`: None where it is none that can be shown."""
+
+    entry: Entry
+    image: QImage | None
+
+    @property
+    def name(self) -> str:
+        """Of the file it came from."""
+        return str(self.entry.content.get("name") or "")
+
+    @property
+    def caption(self) -> str:
+        return str(self.entry.content.get("caption") or "")
+
+
+@dataclass(frozen=True, eq=False)
+class OpenedNight:
+    """`drifts`: by the key of a leg, its slope in arcseconds a minute; None: too few readings."""
+
+    night: NightRecord
+    pictures: list[PictureShown]
+    drifts: Mapping[int, float | None]
+
+
+def opened(night: NightRecord) -> OpenedNight:
+    """For a worker thread: a long leg takes a while to be fitted."""
+    pictures = night.of_kind(Kind.PICTURE)
+    return OpenedNight(
+        night,
+        [PictureShown(one, small(one.attachment or b"")) for one in pictures],
+        {one.key: drift_arcsec_per_min(one.leg) for one in night.legs},
+    )
+
+
+# A picture of a night with its caption, to be changed in place, and a key to remove it.
+
+
+class PictureView(QWidget):
+    """`described` carries a new caption, once it is typed."""
+
+    described = Signal(str)
+    remove_wanted = Signal()
+
+    def __init__(self, theme: Theme, shown: PictureShown, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._kept = shown.caption
+        name = shown.caption or shown.name
+        self._caption = Field(self.tr("Caption"), self.tr("what it shows; goes into the report"))
+        self._caption.line().setAccessibleName(self.tr("Caption of {name}").format(name=shown.name))
+        self._caption.show_text(shown.caption)
+        self._caption.left.connect(self._submit)
+        self._remove = Key(self.tr("Remove the picture"))
+        self._remove.setAccessibleName(self.tr("Remove the picture {name}").format(name=name))
+        self._remove.clicked.connect(self.remove_wanted)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 8, 0, 0)
+        if shown.image is not None:
+            column.addWidget(Photo(theme, shown.image, name))
+        column.addWidget(Text(shown.name, "small"))
+        column.addWidget(self._caption)
+        column.addWidget(KeyRow((self._remove,)))
+
+    def caption(self) -> Field:
+        return self._caption
+
+    def remove_button(self) -> Key:
+        return self._remove
+
+    def _submit(self) -> None:
+        if self._caption.text() != self._kept:
+            self._kept = self._caption.text()
+            self.described.emit(self._kept)
+
+
+# What was said of a night, a line to say more, and its pictures.
 
 NOTE_PX = 88
 
 
-class Notes(Panel):
+class NightNotes(Panel):
     """`noted` carries a text, `changed` an Entry and its new text, `described` an Entry and its
     new caption, `removed` and `put_back` an Entry; `picture_wanted` asks for the file picker.
     """
@@ -199,3 +285,139 @@ class SaidRow(QWidget):
 
     def remove_button(self) -> Key:
         return self._remove
+
+
+# Notes and pictures of the open night: added, changed, removed, put back.
+
+LOOK_AGAIN_MS = 1000
+KEPT_WITHIN_S = 1.0  # on a disk that works it takes a tenth
+
+
+class Remembering(QObject):
+    """Every change is kept at once. `changed` follows those after which the night looks different.
+
+    `opened`: the key of the night that is open on the page, None for none. Call `stop` at the end.
+    """
+
+    changed = Signal()
+
+    def __init__(
+        self,
+        bar: FileBar,
+        parts: LogParts,
+        opened: Callable[[], int | None],
+        parent: QObject,
+    ) -> None:
+        super().__init__(parent)
+        self._bar, self._parts, self._opened = bar, parts, opened
+        self._is_waiting = False
+        self._looks = LatestOnly(self)
+        self._looks.done.connect(self._take_look)
+        self._again = QTimer(self, singleShot=True, interval=LOOK_AGAIN_MS)
+        self._again.timeout.connect(self._look)
+
+    def stop(self) -> None:
+        """Waits for what is under way; harmless twice."""
+        self._again.stop()
+        self._looks.close()
+
+    def note(self, text: str) -> None:
+        """A new note; tonight's are also on the Tonight page."""
+        night = self._opened()
+        if night == self._parts.tonight:
+            self._parts.book.note(text)
+        elif night is not None:
+            self._parts.log.put_entry(Kind.NOTE, {"text": text}, night_id=night)
+        self._told()
+
+    def change_note(self, entry: Entry, text: str) -> None:
+        """The time stays that of the first writing."""
+        self._put(entry, text=text)
+        self._told()
+
+    def describe(self, entry: Entry, caption: str) -> None:
+        """The caption of a picture; the night is not read anew for that."""
+        self._put(entry, caption=caption)
+        self._bar.say(self.tr("The caption is kept."))
+        self._say_if_waiting()
+
+    def remove(self, entry: Entry) -> None:
+        self._parts.log.remove_entry(entry.key)
+        self._tell_book()
+        self._told()
+
+    def put_back(self, entry: Entry) -> None:
+        """As it was before it was removed, its picture included."""
+        self._parts.log.put_entry(
+            entry.kind, entry.content, entry.attachment, entry.key, entry.utc_s, self._opened()
+        )
+        self._tell_book()
+        self._told()
+
+    def take_picture(self, path: Path) -> None:
+        if self._opened() is None:
+            self._bar.say(self.tr("Open a night first: the picture goes with it."))
+            return
+        self._bar.run(lambda: picture_from(path))
+
+    def keep_picture(self, picture: PictureFile) -> str:
+        """One read from disk. A sentence."""
+        content = {"name": picture.name, "media_type": picture.media_type, "caption": ""}
+        self._parts.log.put_entry(Kind.PICTURE, content, picture.data, night_id=self._opened())
+        sentence = self.tr("{name} is kept with the night.").format(name=picture.name)
+        self._bar.say(sentence)
+        self._told()
+        return self._bar.said()
+
+    def choose_picture(self) -> None:
+        patterns = [f"*{end}" for end in MEDIA_TYPES]
+        self._bar.choose(self.tr("Choose a picture"), patterns, self.take_picture)
+
+    def _told(self) -> None:
+        self._say_if_waiting()
+        self.changed.emit()
+
+    def _say_if_waiting(self) -> None:
+        """It cannot be seen on the page before it is in the log."""
+        if self._parts.log.is_read_only:
+            self._say_waiting()
+        self._is_waiting = False  # of this nothing is known yet
+        self._look()
+
+    def _look(self) -> None:
+        """Whether it has come to disk, found out beside the window's thread."""
+        log = self._parts.log
+        self._looks.send(lambda: log.flush(KEPT_WITHIN_S))
+
+    def _take_look(self, is_kept: object) -> None:
+        was_waiting, self._is_waiting = self._is_waiting, not is_kept
+        if not is_kept:
+            if not was_waiting:
+                self._say_waiting()
+            self._again.start()
+        elif was_waiting:
+            self._bar.say(self.tr("What waited in memory is written into the log now."))
+            self.changed.emit()
+
+    def _say_waiting(self) -> None:
+        if self._parts.log.is_read_only:
+            why = self.tr(
+                "This waits in memory: another copy of the program writes the log. It is "
+                "written when that copy is closed."
+            )
+        else:
+            why = self.tr(
+                "This waits in memory: the log of nights does not take it now. It is written as "
+                "soon as it does; do not close the program before."
+            )
+        self._bar.say(why)
+
+    def _put(self, entry: Entry, **changed: str) -> None:
+        content = {**entry.content, **changed}
+        night = self._opened()
+        self._parts.log.put_entry(entry.kind, content, entry_id=entry.key, night_id=night)
+
+    def _tell_book(self) -> None:
+        """Steps of tonight's checklist may hang on it."""
+        if self._opened() == self._parts.tonight:
+            self._parts.book.changed.emit()

@@ -7,13 +7,13 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Protocol
 
 if TYPE_CHECKING:
-    from app.session.nightbook import NightBook
-    from app.session.nightfiles import NightFiles
+    from app.night.archive import NightFiles
+    from app.night.notes import NightBook
     from core.alignment.priors import Priors
     from core.sky.clocks import Zone
 
 
-class EntryLog(Protocol):
+class NoteLog(Protocol):
     """Where notes and pictures of any night are kept; every call returns at once."""
 
     def put_entry(
@@ -42,7 +42,7 @@ class LogParts:
     """
 
     files: NightFiles
-    log: EntryLog
+    log: NoteLog
     book: NightBook
     tonight: int
     zone: Callable[[], Zone]

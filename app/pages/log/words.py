@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from app.storage.records import NightSummary
+from app.store.records import NightSummary
 from core.language import say
 from core.night.record import Entry, Kind, NightRecord, WatchedLeg
 from core.night.report import drift_words, figures_of

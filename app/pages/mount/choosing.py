@@ -1,24 +1,208 @@
-"""The choosing section: mounts side by side for a purpose."""
+"""One mount in the comparison: where it stands, why, and what would change it."""
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from dataclasses import replace
 
-from app.pages.mount.candidatecard import CandidateCard
-from app.pages.mount.wishform import WishForm
-from app.session.adjusted import Adjusted
-from app.session.equipment import Equipment
-from app.theme.theme import Theme
-from app.widgets.columns import Columns
-from app.widgets.key import Key
-from app.widgets.redraw import Redraw
-from app.widgets.reflow import Reflow
-from app.widgets.scrolled import Scrolled
-from app.widgets.text import Text
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QGridLayout, QSizePolicy, QVBoxLayout, QWidget
+
+from app.night.equipment import Adjusted, Equipment
+from app.ui.bars import ShareBar
+from app.ui.form import Choice, Figure, Flow, Key, Named, Stepper, Tick
+from app.ui.redraw import Redraw
+from app.ui.style import Theme
+from app.ui.text import Columns, Panel, Reflow, Scrolled, Text
+from core.language import marked, say
 from core.mount.balance import carried
-from core.mount.choice import choose
-from core.mount.equipment import ImpossibleValue, Inventory, Mount, Purpose
+from core.mount.choice import Candidate, ChoiceMark, Criterion, Finding, Must, Outcome, choose
+from core.mount.equipment import ImpossibleValue, Inventory, Mount, Purpose, Quantity
 from core.mount.examples import INVENTED_MOUNTS, said_example
+
+SIGNS = {True: "✓", False: "✗", None: "?"}
+
+
+class CandidateCard(Panel):
+    def __init__(self, theme: Theme, candidate: Candidate, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self.candidate = candidate
+        mount = candidate.mount
+        self.setAccessibleName(mount.name)
+        self.setAccessibleDescription(f"{self._standing()} {candidate.reason}")
+        self.column.addWidget(Text(self._standing(), "turn"))
+        self.column.addWidget(Text(mount.name, "title"))
+        marks = [self.tr("invented, no product")] if mount.is_invented else []
+        marks += [self.tr("to be bought")] if mount.is_planned else []
+        if mount.price is not None:
+            marks.append(self.tr("price {price:g}").format(price=mount.price))
+        self.column.addWidget(Text(", ".join((say(mount.kind.value), *marks)), "small"))
+        for finding in candidate.findings:
+            self.column.addWidget(Text(_must_words(finding, candidate.outcome)))
+        if candidate.outcome is not Outcome.OUT:
+            self.column.addWidget(self._total(theme, candidate))
+            self.column.addWidget(self._marks(theme, candidate))
+        self.column.addWidget(Text(self.tr("Why"), "small"))
+        self.column.addWidget(Text(candidate.reason))
+        self.column.addWidget(Text(self.tr("What would change that"), "small"))
+        self.column.addWidget(Text(candidate.change))
+
+    def _standing(self) -> str:
+        candidate = self.candidate
+        if candidate.outcome is Outcome.OUT:
+            return self.tr("Out")
+        if candidate.outcome is Outcome.OPEN:
+            return self.tr("Open")
+        return self.tr("No. {rank}").format(rank=candidate.rank)
+
+    def _total(self, theme: Theme, candidate: Candidate) -> QWidget:
+        part = QWidget()
+        grid = QGridLayout(part)
+        grid.setContentsMargins(0, 4, 0, 4)
+        words = self.tr("{total:.2f} of 1").format(total=candidate.total)
+        if candidate.total_at_best > candidate.total + 0.005:
+            words += self.tr(", up to {best:.2f}").format(best=candidate.total_at_best)
+        grid.addWidget(Text(words, "side"), 0, 0)
+        grid.addWidget(ShareBar(theme, candidate.total, candidate.total_at_best), 1, 0)
+        return part
+
+    def _marks(self, theme: Theme, candidate: Candidate) -> QWidget:
+        part = QWidget()
+        grid = QGridLayout(part)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setHorizontalSpacing(10)
+        grid.setVerticalSpacing(2)
+        grid.setColumnStretch(0, 3)
+        grid.setColumnStretch(1, 2)
+        for row, mark in enumerate(candidate.marks):
+            grid.addWidget(Text(_criterion(mark)), 2 * row, 0)
+            grid.addWidget(Text(mark.figure), 2 * row, 1)
+            share = mark.mark or 0.0
+            at_best = 1.0 if mark.mark is None else share
+            grid.addWidget(ShareBar(theme, share, at_best), 2 * row + 1, 0, 1, 2)
+        return part
+
+
+def _criterion(mark: ChoiceMark) -> str:
+    name = say(mark.criterion.value)
+    return f"{name[:1].upper()}{name[1:]}\u00a0×{mark.weight:g}"
+
+
+def _must_words(finding: Finding, outcome: Outcome) -> str:
+    """With what is open; what knocks it out stands below, with its reason."""
+    name = say(finding.must.value)
+    reason = f": {finding.reason}" if finding.passes is None and outcome is Outcome.OPEN else ""
+    return f"{SIGNS[finding.passes]}  {name[:1].upper()}{name[1:]}{reason}"
+
+
+# What a mount is wanted for: the load, what it must have, and how much the rest counts.
+
+MOST_WEIGHT = 9.0
+LOAD = Quantity(marked("The load it is to carry"), marked(" kg"), 0.0, 5000.0)
+PRICE = Quantity(marked("The highest price"), "", 0.01, 1e9)
+
+
+class WishForm(Panel):
+    """`purpose_chosen` carries a Purpose, `adjusted` the figures as changed."""
+
+    purpose_chosen = Signal(object)
+    adjusted = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(self.tr("What you want it for"), parent)
+        self._own = Adjusted.usual(Purpose.DEEP_SKY)
+        self.purposes = Choice(self.tr("Purpose"), self._purpose_words())
+        self.load = Figure(LOAD)
+        self.price = Figure(PRICE, self.tr("In your own currency; counts when ticked above."))
+        self.musts = {must: Tick(_capital(say(must.value))) for must in Must}
+        self.weights = {one: Stepper(_capital(say(one.value)), MOST_WEIGHT) for one in Criterion}
+        self.usual_key = Key(self.tr("Back to the usual figures"))
+        self.problem = Text("", "alarm")
+        self.problem.hide()
+        self._arrange()
+        self._connect()
+
+    def _arrange(self) -> None:
+        ticks = QWidget()
+        flow = Flow(ticks)
+        for tick in self.musts.values():
+            flow.addWidget(tick)
+        policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
+        policy.setHeightForWidth(True)
+        ticks.setSizePolicy(policy)
+        below = self.tr("A mount that lacks one of these is out.")
+        for part in (
+            Named(self.tr("Purpose"), self.purposes),
+            self.load,
+            Named(self.tr("What it must have"), ticks, below),
+            self.price,
+            Text(self.tr("How much the rest counts, from 0 to 9")),
+        ):
+            self.column.addWidget(part)
+        for stepper in self.weights.values():
+            self.column.addWidget(stepper)
+        source = self.tr("The usual order is common practice, no source; the numbers are ours.")
+        for last in (self.problem, Text(source, "small"), self.usual_key):
+            self.column.addWidget(last)
+        self.column.addStretch()
+
+    def _purpose_words(self) -> list[tuple[str, str]]:
+        return [
+            (Purpose.OBSERVING.name, self.tr("Observing")),
+            (Purpose.PLANETARY.name, self.tr("Planets")),
+            (Purpose.DEEP_SKY.name, self.tr("Deep-sky imaging")),
+        ]
+
+    def _connect(self) -> None:
+        self.purposes.chosen.connect(lambda name: self.purpose_chosen.emit(Purpose[name]))
+        for tick in self.musts.values():
+            tick.ticked.connect(lambda _down: self._take())
+        for stepper in self.weights.values():
+            stepper.stepped.connect(lambda _value: self._take())
+        for figure in (self.load, self.price):
+            figure.submitted.connect(self._take)
+            figure.left.connect(self._take)
+        self.usual_key.clicked.connect(self._usual)
+
+    def show_figures(self, purpose: Purpose, own: Adjusted, set_kg: float | None) -> None:
+        """`set_kg`: load of the set in use, planned gear included."""
+        self._own = own
+        self.purposes.show_choice(purpose.name)
+        for must, tick in self.musts.items():
+            tick.show_tick(must in own.musts)
+        for criterion, stepper in self.weights.items():
+            stepper.show_value(own.weights.get(criterion, 0.0))
+        for figure, value in ((self.load, own.load_kg), (self.price, own.price_limit)):
+            if figure.is_free():
+                figure.show_figure(value)
+        if set_kg is None:
+            self.load.hint(self.tr("Empty: not known."))
+        else:
+            form = self.tr("Empty: {kg:.3g} kg, of the set in use with what is planned.")
+            self.load.hint(form.format(kg=set_kg))
+
+    def _take(self) -> None:
+        load, price = self.load.read(), self.price.read()
+        taken = replace(
+            self._own,
+            musts=tuple(must for must, tick in self.musts.items() if tick.isChecked()),
+            weights={one: step.value() for one, step in self.weights.items() if step.value()},
+            load_kg=self._own.load_kg if self.load.is_wrong() else load,
+            price_limit=self._own.price_limit if self.price.is_wrong() else price,
+        )
+        if taken != self._own:
+            self._own = taken
+            self.adjusted.emit(taken)
+
+    def _usual(self) -> None:
+        usual = Adjusted.usual(Purpose[self.purposes.choice()])
+        self.adjusted.emit(replace(usual, share=self._own.share))
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
+
+
+# The choosing section: mounts side by side for a purpose.
 
 CARD_PX = 236
 

@@ -1,26 +1,181 @@
-"""The load section: does the mount carry the set in use, and where does everything go?"""
+"""Cautions where loads are handled: the shortest form never leaves the screen."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from app.pages.mount.beampanel import BeamPanel
-from app.pages.mount.cautions import Cautions, ShortCaution
-from app.pages.mount.loadpanel import LoadPanel
-from app.pages.mount.loadwords import lever_lines, polar_beam, tube_beam
-from app.session.equipment import Equipment
-from app.theme.theme import Theme
-from app.widgets.redraw import Redraw
-from app.widgets.reflow import Reflow
-from app.widgets.scrolled import Scrolled
-from app.widgets.text import Text
-from app.widgets.tick import Tick
+from app.night.equipment import Equipment
+from app.pages.mount.words import (
+    figure_words,
+    lever_lines,
+    load_of,
+    moment_words,
+    polar_beam,
+    tube_beam,
+)
+from app.ui.bars import LoadBar
+from app.ui.beam import Beam, BeamDrawing
+from app.ui.form import Figure, Tick
+from app.ui.redraw import Redraw
+from app.ui.style import Theme
+from app.ui.text import Panel, Reflow, Scrolled, Text
+from core.language import marked, say
+from core.mount import payload
 from core.mount.balance import PolarBalance, polar_balance, tube_balance
-from core.mount.equipment import EquipmentSet, Mount, Record
-from core.mount.payload import LoadVerdict, judge_load
+from core.mount.equipment import EquipmentSet, Mount, Quantity, Record
+from core.mount.payload import LoadStanding, LoadVerdict, judge_load
+
+
+class ShortCaution(Panel):
+    """The few words that must not be missed."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self.setAccessibleName(self.tr("Caution"))
+        self.words = Text(
+            self.tr(
+                "Caution: axes locked. Counterweight on first and off last, toe stop in. "
+                "Fingers clear. Lift with two people."
+            ),
+            "alarm",
+        )
+        self.column.addWidget(self.words)
+
+
+class Cautions(Panel):
+    """All of them, in the order in which things are done."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(self.tr("Handling the load"), parent)
+        self.column.addWidget(Text(say(payload.FIRST)))
+        for title, lines in (
+            (self.tr("Putting on"), payload.PUTTING_ON),
+            (self.tr("Balancing"), payload.BALANCING),
+            (self.tr("Taking off"), payload.TAKING_OFF),
+            (self.tr("Lifting"), payload.LIFTING),
+        ):
+            self.column.addWidget(Text(title, "title"))
+            numbered = (f"{n}.  {say(one)}" for n, one in enumerate(lines, 1))
+            self.column.addWidget(Text("\n".join(numbered)))
+        self.column.addWidget(Text(self.tr("Common practice, no source."), "small"))
+        self.column.addStretch()
+
+
+# A balance: the sentence that says what to do, a drawing to scale, and the masses in it.
+
+
+class BeamPanel(Panel):
+    def __init__(self, theme: Theme, title: str, parent: QWidget | None = None) -> None:
+        super().__init__(title, parent)
+        self.sentence = Text("", "side")
+        self.more = Text("", "quiet")
+        self.drawing = BeamDrawing(theme, title)
+        self.lines = Text()
+        for part in (self.sentence, self.more, self.drawing, self.lines):
+            self.column.addWidget(part)
+
+    def show_balance(self, sentence: str, more: str, beam: Beam, lines: list[str]) -> None:
+        """Without masses there is nothing to draw."""
+        self.sentence.say(sentence)
+        self.more.say(more)
+        self.drawing.setVisible(bool(beam.blocks))
+        self.drawing.show_beam(beam)
+        self.lines.say("\n".join(lines))
+
+
+# Load against capacity: now, and with what is still to be bought.
+
+
+class _Total(QWidget):
+    def __init__(self, name: str) -> None:
+        super().__init__()
+        self.setAccessibleName(name)
+        self.figure = Text("", "figure")
+        self.standing = Text("", "turn")
+        self.sentence = Text("", "quiet")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        for part in (Text(name, "quiet"), self.figure, self.standing, self.sentence):
+            column.addWidget(part)
+        column.addStretch()
+
+    def show_verdict(self, verdict: LoadVerdict) -> None:
+        self.figure.say(figure_words(verdict))
+        self.standing.say(self._words(verdict.standing))
+        self.sentence.say(verdict.sentence)
+        self.setAccessibleDescription(verdict.sentence)
+
+    def _words(self, standing: LoadStanding) -> str:
+        return {
+            LoadStanding.FITS: self.tr("The mount carries it"),
+            LoadStanding.ABOVE_PRACTICE: self.tr("More than is good for it"),
+            LoadStanding.OVERLOADED: self.tr("Too heavy"),
+            LoadStanding.UNKNOWN: self.tr("Cannot be judged yet"),
+        }[standing]
+
+
+class LoadPanel(Panel):
+    """`share_chosen` carries the part of the capacity to use, 0 to 1."""
+
+    share_chosen = Signal(float)
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(self.tr("Does the mount carry it?"), parent)
+        self.now = _Total(self.tr("Now"))
+        self.planned = _Total(self.tr("With what is still to be bought"))
+        self.bar = LoadBar(theme)
+        self.warning = Text("", "alarm")
+        self.moment = Text()
+        self.not_judged = Text("", "small")
+        limits = Quantity(marked("The part of the capacity to use"), " %", 5.0, 100.0)
+        self.share = Figure(limits)
+        self.share.submitted.connect(self._take_share)
+        self.share.left.connect(self._take_share)
+        for part in (
+            Reflow((self.now, self.planned), 560),
+            self.bar,
+            self.warning,
+            self.moment,
+            self.share,
+            self.not_judged,
+        ):
+            self.column.addWidget(part)
+        self._shown_share = ""
+
+    def show_verdicts(
+        self, now: LoadVerdict, with_planned: LoadVerdict | None, share: float, practice: str
+    ) -> None:
+        """`with_planned` None when nothing is planned. `practice`: where the share comes from."""
+        self.now.show_verdict(now)
+        self.planned.setVisible(with_planned is not None)
+        if with_planned is not None:
+            self.planned.show_verdict(with_planned)
+        self.bar.show_load(load_of(now, with_planned))
+        last = with_planned or now
+        warnings = [now.warning] if now.warning else []
+        if last.warning and not now.warning:
+            warnings = [self.tr("With what is to be bought: {w}").format(w=last.warning)]
+        self.warning.say(" ".join(warnings))
+        self.moment.say(moment_words(last))
+        self.not_judged.say(self._missing(last))
+        self._shown_share = f"{100.0 * share:g}"
+        self.share.show_text(self._shown_share)
+        self.share.hint(self.tr("Now {practice}.").format(practice=practice))
+
+    def _missing(self, verdict: LoadVerdict) -> str:
+        return "\n".join([self.tr("Not judged:"), *(f"–  {one}" for one in verdict.not_judged)])
+
+    def _take_share(self) -> None:
+        value = self.share.read()
+        if value is not None and self.share.text() != self._shown_share:
+            self.share_chosen.emit(value / 100.0)
+
+
+# The load section: does the mount carry the set in use, and where does everything go?
 
 
 class LoadSection(QWidget):

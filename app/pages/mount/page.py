@@ -1,28 +1,95 @@
-"""The Mount page: does the mount carry it, and which one to buy?"""
+"""The Mount page before anything is entered: what it is for, and the first step."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from app.pages.mount.choosing import ChoosingSection
+from app.pages.mount.equipment import Things
 from app.pages.mount.image import ImageSection
 from app.pages.mount.load import LoadSection
-from app.pages.mount.start import Start
-from app.pages.mount.things import Things
-from app.theme.theme import Theme
-from app.widgets.choice import Choice
-from app.widgets.optionkeys import OptionKeys
-from app.widgets.reflow import Reflow
-from app.widgets.scrolled import Scrolled
+from app.ui.beam import Beam, BeamDrawing, BeamMass
+from app.ui.form import Choice, Key, OptionKeys
+from app.ui.style import Theme
+from app.ui.text import Panel, Reflow, Scrolled, Text
 from core.mount.examples import invented_inventory
 
 if TYPE_CHECKING:
-    from app.session.budget import Budget
-    from app.session.equipment import Equipment
-    from app.session.session import Session
+    from app.night.budget import Budget
+    from app.night.equipment import Equipment
+    from app.night.session import Session
+
+
+# Masses and arms of a made-up load in balance, for the drawing alone.
+TUBE, CAMERA, WEIGHT = (6.0, 240.0), (1.0, 360.0), (6.5, -277.0)
+
+
+class Start(QWidget):
+    """`example_wanted`: the invented set; `own_wanted`: a form for one's own mount."""
+
+    example_wanted = Signal()
+    own_wanted = Signal()
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.example_key = Key(self.tr("Try an invented set"), "primary")
+        self.own_key = Key(self.tr("Enter your mount"))
+        self.example_key.clicked.connect(self.example_wanted)
+        self.own_key.clicked.connect(self.own_wanted)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 12, 16, 12)
+        column.setSpacing(12)
+        column.addWidget(
+            Text(self.tr("Does the mount carry it, and which one to buy?"), "question")
+        )
+        column.addWidget(
+            Text(
+                self.tr(
+                    "Type what the data sheets say of your mount and of what goes on it. This page "
+                    "weighs the load, places the counterweight, tells what one pixel sees, and "
+                    "compares mounts for what you want to do. It knows no products: the figures "
+                    "are yours."
+                )
+            )
+        )
+        own = self.tr("Its capacity is enough for a start; the rest can follow.")
+        example = self.tr("A made-up mount with a telescope, cameras and a weight, to look around.")
+        ways = [self._way(self.example_key, example), self._way(self.own_key, own)]
+        column.addWidget(Reflow(ways, 640))
+        drawing = BeamDrawing(theme, self.tr("A telescope and a counterweight in balance"))
+        drawing.show_beam(
+            Beam(
+                (
+                    BeamMass(self.tr("tube"), *TUBE),
+                    BeamMass(self.tr("camera"), *CAMERA),
+                    BeamMass(self.tr("weight"), *WEIGHT, is_weight=True),
+                ),
+                self.tr("polar axis"),
+                self.tr("counterweight"),
+                self.tr("telescope"),
+                rail_mm=(-380.0, -90.0),
+                are_named=True,
+                told=self.tr("A drawing: the weight on the left holds the load on the right."),
+            )
+        )
+        drawing.setMaximumWidth(760)
+        column.addWidget(drawing)
+        column.addStretch(1)
+
+    def _way(self, key: Key, sentence: str) -> Panel:
+        panel = Panel()
+        key.setAccessibleDescription(sentence)
+        panel.column.addWidget(key)
+        panel.column.addWidget(Text(sentence, "quiet"))
+        panel.column.addStretch()
+        return panel
+
+
+# The Mount page: does the mount carry it, and which one to buy?
 
 EQUIPMENT, LOAD, IMAGE, CHOOSING = "equipment", "load", "image", "choosing"
 

@@ -1,0 +1,1 @@
+"""The Night plan page: what can I do tonight, and when?"""

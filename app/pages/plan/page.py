@@ -8,22 +8,16 @@ from dataclasses import replace
 
 from PySide6.QtWidgets import QWidget
 
-from app.pages.eveningpage import EveningPage
-from app.pages.placeless import Placeless
-from app.pages.plan.bestsection import BestSection
-from app.pages.plan.eyesection import EyeSection
-from app.pages.plan.factwords import date_words, facts
-from app.pages.plan.flipsection import FlipSection
-from app.pages.plan.question import Wish, question
-from app.pages.plan.starssection import StarsSection
-from app.pages.plan.study import Study, study
-from app.pages.plan.tonightsection import TonightSection
-from app.session.evening import Evening
-from app.session.flipbook import FlipBook
-from app.session.occasion import BEGIN_NAME
-from app.theme.theme import Theme
-from app.widgets.facts import Fact, Facts
-from app.widgets.sections import Section
+from app.night.notes import FlipBook
+from app.night.plan import BEGIN_NAME, Evening
+from app.pages.plan.flip import FlipSection
+from app.pages.plan.sections import BestSection, EyeSection, StarsSection, TonightSection
+from app.pages.plan.study import PlanStudy, PlanWish, question, study
+from app.pages.plan.words import date_words, facts
+from app.pages.shared import EveningPage, Placeless
+from app.ui.form import Section
+from app.ui.style import Theme
+from app.ui.text import Fact, Facts
 from core.night.checklist import OwnStep
 from core.sky.clocks import Zone
 
@@ -47,7 +41,7 @@ class PlanPage(EveningPage):
         self._own = own
         self._theme = theme
         self._plans = evening.plans
-        self._wish = Wish(math.nan, math.nan, math.nan)
+        self._wish = PlanWish(math.nan, math.nan, math.nan)
         placeless = Placeless(
             self.tr(
                 "When it is dark, what stands well, when the mount must flip, and which stars to "
@@ -77,12 +71,12 @@ class PlanPage(EveningPage):
         section.session_given.connect(self._session_given)
         return self.made(section)
 
-    def question(self) -> Callable[[], Study] | None:
+    def question(self) -> Callable[[], PlanStudy] | None:
         begin = self._plans.number(BEGIN_NAME, math.nan)
         asked = question(self._evening, replace(self._wish, begin_utc_s=begin), self._own())
         return None if asked is None else lambda: study(asked)
 
-    def told(self, answer: Study | None, zone: Zone) -> tuple[Sequence[Fact], str]:
+    def told(self, answer: PlanStudy | None, zone: Zone) -> tuple[Sequence[Fact], str]:
         return facts(answer, zone), "" if answer is None else date_words(answer, zone)
 
     def pick(self, utc_s: float) -> None:

@@ -5,22 +5,21 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from app.pages.plan.eyestudy import EyeStudy
-from app.pages.plan.study import Aim, Study
-from app.widgets.nightframe import night_frame
-from app.widgets.nightpicture import (
-    Block,
+from app.pages.plan.study import EyeStudy, PlanStudy, TargetNight
+from app.ui.text import span_words
+from app.ui.timeline import (
     Graph,
     Lane,
     NightPicture,
     Pin,
     Stroke,
+    TimeBlock,
     Trace,
+    night_frame,
     steps,
 )
-from app.widgets.spans import span_words
 from core.language import say
-from core.night.checklist import Part, Planned
+from core.night.checklist import NightPart, Planned
 from core.night.flip import FlipPlan
 from core.night.timeline import About
 from core.sky.clocks import Zone
@@ -31,7 +30,7 @@ HEIGHTS_DEG = (0.0, 30.0, 60.0, 90.0)
 LANES = (About.SUN, About.MOON, About.TARGET, About.MOUNT)
 
 
-def tonight(study: Study, zone: Zone) -> NightPicture:
+def tonight(study: PlanStudy, zone: Zone) -> NightPicture:
     """Everything on one line of time."""
     rows: list[Graph | Lane] = [_heights(study)]
     if study.aim is not None and not study.question.kind.is_equatorial:
@@ -40,7 +39,7 @@ def tonight(study: Study, zone: Zone) -> NightPicture:
     return night_frame(study.night, zone, study.question.now_utc_s, tuple(rows))
 
 
-def _heights(study: Study) -> Graph:
+def _heights(study: PlanStudy) -> Graph:
     """Of the target over what hides it, and of the Moon."""
     sky, aim = study.sky, study.aim
     moon = np.where(sky.moon.true_altitude_deg > 0.0, sky.moon.true_altitude_deg, np.nan)
@@ -61,7 +60,7 @@ def _short(name: str) -> str:
     return name.partition(",")[0]
 
 
-def _rotation(aim: Aim) -> Graph:
+def _rotation(aim: TargetNight) -> Graph:
     up = aim.curve.altitude_deg > 0.0
     rate = np.where(up, aim.track.rate_deg_per_hour, np.nan)
     sizes = np.abs(rate[np.isfinite(rate)])
@@ -78,7 +77,7 @@ def _per_hour(value: float) -> str:
     return say("{rate:.3g}°/h", rate=value + 0.0).replace("-", "−")
 
 
-def _lanes(study: Study) -> list[Lane]:
+def _lanes(study: PlanStudy) -> list[Lane]:
     titles = {
         About.SUN: say("Sun and darkness"),
         About.MOON: say("Moon"),
@@ -99,15 +98,15 @@ def plainly(text: str) -> str:
     return trimmed[:1].upper() + trimmed[1:]
 
 
-def _blocks(study: Study, about: About) -> tuple[Block, ...]:
+def _blocks(study: PlanStudy, about: About) -> tuple[TimeBlock, ...]:
     return tuple(
-        Block(bar.begin_utc_s, bar.end_utc_s, plainly(bar.text), bar.is_blind)
+        TimeBlock(bar.begin_utc_s, bar.end_utc_s, plainly(bar.text), bar.is_blind)
         for bar in study.line.bars
         if bar.about is about
     )
 
 
-def _pins(study: Study, about: About) -> tuple[Pin, ...]:
+def _pins(study: PlanStudy, about: About) -> tuple[Pin, ...]:
     """Of the Sun only what the shades do not tell by themselves."""
     return tuple(
         Pin(mark.utc_s, plainly(mark.text))
@@ -116,7 +115,7 @@ def _pins(study: Study, about: About) -> tuple[Pin, ...]:
     )
 
 
-def _alignment(study: Study) -> list[Lane]:
+def _alignment(study: PlanStudy) -> list[Lane]:
     pins = tuple(
         Pin(
             moment.utc_s,
@@ -131,22 +130,22 @@ def _alignment(study: Study) -> list[Lane]:
     return [Lane(say("Brightest pair for a drift alignment"), (), pins)] if pins else []
 
 
-def _steps(study: Study) -> list[Lane]:
+def _steps(study: PlanStudy) -> list[Lane]:
     """The checklist by its headings; the list beside has every step."""
     blocks = []
-    for part in Part:
+    for part in NightPart:
         times = [
             (one.begin_utc_s, one.begin_utc_s + 60.0 * one.step.minutes)
             for one in study.checklist.planned
             if one.step.part is part and one.begin_utc_s is not None
         ]
-        if times and part is not Part.THROUGH_THE_NIGHT:
+        if times and part is not NightPart.THROUGH_THE_NIGHT:
             begin, end = min(a for a, _ in times), max(b for _, b in times)
-            blocks.append(Block(begin, end, plainly(say(part.value))))
+            blocks.append(TimeBlock(begin, end, plainly(say(part.value))))
     pins = tuple(
         Pin(one.begin_utc_s, _first_words(one))
         for one in study.checklist.planned
-        if one.step.part is Part.THROUGH_THE_NIGHT and one.begin_utc_s is not None
+        if one.step.part is NightPart.THROUGH_THE_NIGHT and one.begin_utc_s is not None
     )
     return [Lane(say("Checklist"), tuple(blocks), pins)] if blocks else []
 
@@ -155,7 +154,7 @@ def _first_words(one: Planned) -> str:
     return say(one.step.text).partition(",")[0].rstrip(".")
 
 
-def flip(study: Study, zone: Zone) -> NightPicture:
+def flip(study: PlanStudy, zone: Zone) -> NightPicture:
     """Altitude, exposures and the flip between them."""
     rows: tuple[Graph | Lane, ...] = (_heights(study),)
     if study.aim is not None and study.aim.flip is not None:
@@ -164,7 +163,7 @@ def flip(study: Study, zone: Zone) -> NightPicture:
     return night_frame(study.night, zone, study.question.now_utc_s, rows)
 
 
-def _series(plan: FlipPlan) -> tuple[Block, ...]:
+def _series(plan: FlipPlan) -> tuple[TimeBlock, ...]:
     """Runs of exposures between interruptions, and the interruptions."""
     edges = [flip.turns_utc_s for flip in plan.interruptions]
     parts = np.searchsorted(edges, plan.exposure_utc_s[:, 0])
@@ -173,15 +172,15 @@ def _series(plan: FlipPlan) -> tuple[Block, ...]:
         run = plan.exposure_utc_s[parts == part]
         if len(run):
             words = f"{len(run):,} × {span_words(float(run[0, 1] - run[0, 0]))}"
-            blocks.append(Block(float(run[0, 0]), float(run[-1, 1]), words))
+            blocks.append(TimeBlock(float(run[0, 0]), float(run[-1, 1]), words))
     for one in plan.interruptions:
-        blocks.append(Block(one.stops_utc_s, one.resumes_utc_s, say("flip"), is_hatched=True))
+        blocks.append(TimeBlock(one.stops_utc_s, one.resumes_utc_s, say("flip"), is_hatched=True))
     return tuple(blocks)
 
 
 def _windows(plan: FlipPlan) -> tuple[Lane, ...]:
     blocks = [
-        Block(crossing.earliest_utc_s, crossing.latest_utc_s, say("may flip"))
+        TimeBlock(crossing.earliest_utc_s, crossing.latest_utc_s, say("may flip"))
         for crossing in plan.crossings
         if crossing.earliest_utc_s < crossing.latest_utc_s
     ]
@@ -195,7 +194,7 @@ def _windows(plan: FlipPlan) -> tuple[Lane, ...]:
     return (Lane(say("Meridian"), tuple(blocks), pins),) if pins else ()
 
 
-def eye(study: Study, seen: EyeStudy, zone: Zone) -> NightPicture:
+def eye(study: PlanStudy, seen: EyeStudy, zone: Zone) -> NightPicture:
     """Height of the eyepiece and its place round the tube."""
     bounds = study.question.observer
     heights = seen.path.height_m

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from core.alignment.aim import Aim
+from core.alignment.goal import Aim
 from core.alignment.polarscope.reading import limits
-from core.alignment.polarscope.view import InSight, View, in_sight
+from core.alignment.polarscope.view import ScopeView, View, scope_view
 from core.language import say
 from core.sky.horizon import Horizon
 from core.sky.pole import Pole, PoleField, PoleStar, elevated_pole, pole_field, pole_star
@@ -14,7 +14,7 @@ from core.sky.site import Air, Site
 
 
 @dataclass(frozen=True, eq=False)
-class Standing:
+class AimedPole:
     site: Site
     air: Air
     aim: Aim
@@ -24,7 +24,7 @@ class Standing:
     field: PoleField
 
     @classmethod
-    def at(cls, site: Site, air: Air, aim: Aim, utc_s: float) -> Standing:
+    def at(cls, site: Site, air: Air, aim: Aim, utc_s: float) -> AimedPole:
         """Takes about two milliseconds."""
         pole, star = elevated_pole(site, air), pole_star(site, air, utc_s)
         return cls(site, air, aim, utc_s, pole, star, pole_field(site, air, utc_s))
@@ -39,14 +39,14 @@ class Standing:
         lift_deg = self.pole.refracted_altitude_deg - self.pole.true_altitude_deg
         return self.pole.true_altitude_deg + self.aim.share * lift_deg
 
-    def star_in_sight(self, view: View) -> InSight:
+    def star_in_sight(self, view: View) -> ScopeView:
         """Where the pole star belongs in the sight of an axis on the pole aimed at."""
         return self.in_sight(self.star.azimuth_deg, self.star.altitude_deg, view)
 
-    def in_sight(self, azimuth_deg: object, altitude_deg: object, view: View) -> InSight:
+    def in_sight(self, azimuth_deg: object, altitude_deg: object, view: View) -> ScopeView:
         """Places about the pole aimed at."""
         axis = self.pole.azimuth_deg, self.aim_altitude_deg
-        return in_sight(azimuth_deg, altitude_deg, *axis, view)  # type: ignore[arg-type]
+        return scope_view(azimuth_deg, altitude_deg, *axis, view)  # type: ignore[arg-type]
 
     def cautions(self, horizon: Horizon) -> tuple[str, ...]:
         """What this latitude and this horizon do to sighting the pole star, in sentences."""

@@ -1,0 +1,1 @@
+"""The Field rotation page: how fast does the field turn, and how long may I expose?"""

@@ -7,19 +7,19 @@ from collections.abc import Callable, Sequence
 
 from PySide6.QtWidgets import QWidget
 
-from app.pages.eveningpage import EveningPage
-from app.pages.placeless import Placeless
-from app.pages.rotation.drivesection import DriveSection
-from app.pages.rotation.exposuresection import ExposureSection
-from app.pages.rotation.question import question
-from app.pages.rotation.skysection import SkySection
-from app.pages.rotation.study import Study, study
-from app.pages.rotation.tiltedsection import TiltedSection
-from app.pages.rotation.verdictwords import facts
-from app.session.evening import Evening
-from app.theme.theme import Theme
-from app.widgets.facts import Fact, Facts
-from app.widgets.sections import Section
+from app.night.plan import Evening
+from app.pages.rotation.sections import (
+    DriveSection,
+    RotationExposureSection,
+    SkySection,
+    TiltedSection,
+)
+from app.pages.rotation.study import RotationStudy, question, study
+from app.pages.rotation.words import facts
+from app.pages.shared import EveningPage, Placeless
+from app.ui.form import Section
+from app.ui.style import Theme
+from app.ui.text import Fact, Facts
 from core.sky.clocks import Zone
 
 SKY, EXPOSURES, DRIVE, TILTED = "sky", "exposures", "drive", "tilted"
@@ -53,7 +53,9 @@ class RotationPage(EveningPage):
         return [
             Section(SKY, self.tr("Sky"), lambda: self.made(SkySection(theme))),
             Section(
-                EXPOSURES, self.tr("Exposures"), lambda: self.made(ExposureSection(plans, theme))
+                EXPOSURES,
+                self.tr("Exposures"),
+                lambda: self.made(RotationExposureSection(plans, theme)),
             ),
             Section(
                 DRIVE,
@@ -67,11 +69,11 @@ class RotationPage(EveningPage):
             ),
         ]
 
-    def question(self) -> Callable[[], Study] | None:
+    def question(self) -> Callable[[], RotationStudy] | None:
         asked = question(self._evening, self._moment_utc_s)
         return None if asked is None else lambda: study(asked)
 
-    def told(self, answer: Study | None, zone: Zone) -> tuple[Sequence[Fact], str]:
+    def told(self, answer: RotationStudy | None, zone: Zone) -> tuple[Sequence[Fact], str]:
         has_target = answer is None or answer.way is not None
         below = "" if has_target else self.tr("Choose a target to see its own figures.")
         return facts(answer, zone), below

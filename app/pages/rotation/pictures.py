@@ -7,18 +7,9 @@ from collections.abc import Callable
 import numpy as np
 from numpy.typing import NDArray
 
-from app.pages.rotation.study import Study, Way
-from app.widgets.nightframe import night_frame
-from app.widgets.nightpicture import (
-    Block,
-    Graph,
-    Lane,
-    NightPicture,
-    Stroke,
-    Trace,
-    steps,
-)
-from app.widgets.spans import span_words
+from app.pages.rotation.study import RotationStudy, Way
+from app.ui.text import span_words
+from app.ui.timeline import Graph, Lane, NightPicture, Stroke, TimeBlock, Trace, night_frame, steps
 from core.imaging.rotationexposure import LONGEST_S
 from core.language import say
 from core.sky.clocks import Zone
@@ -30,7 +21,7 @@ RATE_ROOM = 4.0  # times the middle rate that a graph shows; near the zenith it 
 EXPOSURE_TICKS = (1.0, 5.0, 20.0, 60.0, 300.0, 1200.0, 3600.0, 21600.0)
 
 
-def turning(study: Study, zone: Zone) -> NightPicture:
+def turning(study: RotationStudy, zone: Zone) -> NightPicture:
     """Rate, total rotation and parallactic angle against time."""
     rows: tuple[Graph | Lane, ...] = ()
     if study.way is not None:
@@ -107,13 +98,15 @@ def _zenith_lane(way: Way) -> tuple[Lane, ...]:
     if not way.losses:
         return ()
     blocks = tuple(
-        Block(loss.enters_utc_s, loss.leaves_utc_s, say("too fast for the drive"), is_hatched=True)
+        TimeBlock(
+            loss.enters_utc_s, loss.leaves_utc_s, say("too fast for the drive"), is_hatched=True
+        )
         for loss in way.losses
     )
     return (Lane(say("Near the zenith"), blocks),)
 
 
-def exposures(study: Study, zone: Zone) -> NightPicture:
+def exposures(study: RotationStudy, zone: Zone) -> NightPicture:
     """Longest exposure against time, and the series as planned."""
     way = study.way
     rows: tuple[Graph | Lane, ...] = ()
@@ -135,10 +128,10 @@ def _series_lane(way: Way) -> tuple[Lane, ...]:
     if plan.problem:
         return ()
     words = f"{plan.count:,} × {span_words(plan.exposure_s)}"
-    return (Lane(say("The series"), (Block(plan.begin_utc_s, plan.end_utc_s, words),)),)
+    return (Lane(say("The series"), (TimeBlock(plan.begin_utc_s, plan.end_utc_s, words),)),)
 
 
-def derotator(study: Study, zone: Zone) -> NightPicture:
+def derotator(study: RotationStudy, zone: Zone) -> NightPicture:
     """The derotator's angle against time between its stops."""
     rows: tuple[Graph | Lane, ...] = ()
     if study.way is not None and study.way.derotation is not None:
@@ -146,7 +139,7 @@ def derotator(study: Study, zone: Zone) -> NightPicture:
     return night_frame(study.night, zone, study.question.now_utc_s, rows)
 
 
-def _derotator_graph(study: Study, way: Way) -> Graph:
+def _derotator_graph(study: RotationStudy, way: Way) -> Graph:
     limits = study.question.derotator
     assert way.derotation is not None
     seen = np.flatnonzero(way.is_seen)
@@ -170,15 +163,15 @@ def _derotator_graph(study: Study, way: Way) -> Graph:
 def _rewind_lane(way: Way) -> tuple[Lane, ...]:
     assert way.derotation is not None
     blocks = [
-        Block(utc_s, utc_s + 120.0, say("turn back"), is_hatched=True)
+        TimeBlock(utc_s, utc_s + 120.0, say("turn back"), is_hatched=True)
         for utc_s in way.derotation.rewind_utc_s
     ]
     if way.derotation.too_fast_utc_s is not None:
-        blocks.append(Block(*way.derotation.too_fast_utc_s, say("too fast"), is_hatched=True))
+        blocks.append(TimeBlock(*way.derotation.too_fast_utc_s, say("too fast"), is_hatched=True))
     return (Lane(say("Stop the exposure"), tuple(blocks)),) if blocks else ()
 
 
-def residual(study: Study, zone: Zone) -> NightPicture:
+def residual(study: RotationStudy, zone: Zone) -> NightPicture:
     """What a wedge or platform leaves, beside the plain alt-azimuth mount."""
     way = study.way
     rows: tuple[Graph | Lane, ...] = ()

@@ -5,13 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from app.pages.site.reading import Reading, Typed, read_site
-from app.widgets.asking import Asking
-from app.widgets.choice import Choice
-from app.widgets.field import Field
-from app.widgets.key import Key
-from app.widgets.reflow import Reflow
-from app.widgets.text import Panel, Text
+from app.pages.site.reading import SiteEntry, Typed, read_site
+from app.ui.form import Asking, Choice, Field, Key
+from app.ui.text import Panel, Reflow, Text
 from core.sky.coordinates import UnusableCoordinates, format_latitude, format_longitude, parse_pair
 from core.sky.site import Air, Site
 
@@ -135,7 +131,7 @@ class SiteForm(QWidget):
         at_sea_level = self._levels.choice() == SEA_LEVEL
         return Typed(**texts, at_sea_level=at_sea_level, meant=frozenset(self._meant))
 
-    def _read(self) -> Reading:
+    def _read(self) -> SiteEntry:
         return read_site(self._typed())
 
     def _edited(self, name: str) -> None:
@@ -197,7 +193,7 @@ class SiteForm(QWidget):
         """What has become of the site that was given."""
         self._answer.say(sentence)
 
-    def _tell(self, reading: Reading) -> None:
+    def _tell(self, reading: SiteEntry) -> None:
         self._ask(reading)
         for name, field in self._fields.items():
             if name in reading.wrong:
@@ -205,7 +201,7 @@ class SiteForm(QWidget):
             else:
                 field.note(reading.understood.get(name, ""))
 
-    def _ask(self, reading: Reading) -> None:
+    def _ask(self, reading: SiteEntry) -> None:
         for name, asking in self._askings.items():
             offer = reading.offers.get(name)
             if offer is None:

@@ -1,29 +1,154 @@
-"""The Site page: where are you, what is the air like, and is the clock right?"""
+"""What the Site page needs from outside."""
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
-from app.pages.site.clockpanel import ClockPanel
+from app.night.joining import Change, apart_deg, change_to
+from app.night.places import Place, Places
+from app.night.snapshot import Snapshot
+from app.pages.site.clock import ClockPanel
 from app.pages.site.form import SiteForm
-from app.pages.site.horizonpanel import HorizonPanel
-from app.pages.site.kept import KeptPlaces
-from app.pages.site.moving import Moving
-from app.pages.site.parts import SiteParts
-from app.session.places import Place
-from app.session.sitechange import Change, change_to
-from app.theme.theme import Theme
-from app.widgets.compass import CompassPanel
-from app.widgets.field import Field
-from app.widgets.key import Key
-from app.widgets.reflow import Reflow
-from app.widgets.scrolled import Scrolled
-from app.widgets.text import Text
+from app.pages.site.horizon import HorizonPanel
+from app.ui.compass import CompassPanel
+from app.ui.form import Asking, Field, Flow, Key
+from app.ui.style import Theme
+from app.ui.text import Reflow, Scrolled, Text
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
+
+
+@dataclass(frozen=True)
+class SiteParts:
+    """`now`: seconds since 1970-01-01 UTC. `own_zone`: the computer's time zone, by its name.
+
+    `snapshot`: of tonight.
+    """
+
+    now: Callable[[], float]
+    places: Places
+    own_zone: str
+    snapshot: Callable[[], Snapshot]
+
+
+# The question whether a place far away puts the one in use right, or the mount was moved there.
+
+
+class Moving(Asking):
+    """`settled` carries the Site, the Air and whether the mount was moved there."""
+
+    settled = Signal(object, object, bool)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._wanted: tuple[Site, Air] | None = None
+        self.answered.connect(self._settle)
+
+    def ask_about(self, old: Site, site: Site, air: Air) -> None:
+        """`old`: the place in use, where stars were measured."""
+        self._wanted = site, air
+        question = self.tr(
+            "The new place lies {apart:.1f}° from the one in use, where stars were measured "
+            "tonight. Was the place wrong, or was the mount moved? A mount that was moved has to "
+            "be measured anew."
+        )
+        self.ask(
+            question.format(apart=apart_deg(old, site)),
+            self.tr("The place was wrong"),
+            self.tr("The mount was moved"),
+            self.tr("Neither: keep the place in use"),
+        )
+        self.yes().setFocus()
+
+    def _settle(self, was_wrong: bool) -> None:
+        wanted, self._wanted = self._wanted, None
+        if wanted is not None:
+            self.settled.emit(*wanted, not was_wrong)
+
+
+# The places kept in the log of nights: one press goes back to one of them.
+
+
+class KeptPlaces(QWidget):
+    """`chosen` carries a Place, `forget` its label, after a yes. Hidden while nothing is kept."""
+
+    chosen = Signal(object)
+    forget = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._keys: dict[str, Key] = {}
+        self._in_use = ""
+        self._holder = QWidget()
+        self._flow = Flow(self._holder)
+        policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
+        policy.setHeightForWidth(True)
+        self._holder.setSizePolicy(policy)
+        self._forget = Key(self.tr("Forget this place"))
+        self._forget.clicked.connect(self._ask)
+        self._asking = Asking()
+        self._asking.answered.connect(self._answered)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(Text(self.tr("Places kept"), "small"))
+        column.addWidget(self._holder)
+        column.addWidget(self._asking)
+        self._flow.addWidget(self._forget)
+        self.hide()
+
+    def show_places(self, places: Sequence[Place], in_use: str) -> None:
+        """`in_use`: the label of the place in use, empty when there is none."""
+        self._in_use = in_use
+        for key in self._keys.values():
+            self._flow.removeWidget(key)
+            key.deleteLater()
+        self._flow.removeWidget(self._forget)
+        self._keys = {place.label: self._key(place) for place in places}
+        self._flow.addWidget(self._forget)
+        self._forget.setVisible(in_use in self._keys)
+        self.setVisible(bool(places))
+
+    def button(self, label: str) -> Key:
+        return self._keys[label]
+
+    def forget_button(self) -> Key:
+        return self._forget
+
+    def asking(self) -> Asking:
+        return self._asking
+
+    def _key(self, place: Place) -> Key:
+        key = Key(place.label)
+        key.setCheckable(True)
+        key.setChecked(place.label == self._in_use)
+        key.setAccessibleName(self.tr("Use {place}").format(place=place.label))
+        key.clicked.connect(lambda: self._choose(place))
+        self._flow.addWidget(key)
+        return key
+
+    def _choose(self, place: Place) -> None:
+        self._keys[place.label].setChecked(place.label == self._in_use)
+        self.chosen.emit(place)
+
+    def _ask(self) -> None:
+        question = self.tr("Forget “{place}”, with its time zone and horizon?")
+        self._asking.ask(
+            question.format(place=self._in_use), self.tr("Yes, forget it"), self.tr("No, keep it")
+        )
+        self._asking.no().setFocus()
+
+    def _answered(self, is_yes: bool) -> None:
+        if is_yes:
+            self.forget.emit(self._in_use)
+        else:
+            self._forget.setFocus()
+
+
+# The Site page: where are you, what is the air like, and is the clock right?
 
 
 class SitePage(QWidget):

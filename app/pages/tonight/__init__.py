@@ -1,0 +1,1 @@
+"""The Tonight page: where is the night, and what comes next?"""

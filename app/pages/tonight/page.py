@@ -1,4 +1,4 @@
-"""The Tonight page, where the program opens: where is the night, and what comes next?"""
+"""The answer of the Tonight page: the next step in large letters, and how to see to it."""
 
 from __future__ import annotations
 
@@ -10,34 +10,107 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from app.pages.headline import Headline
-from app.pages.placeless import Placeless
-from app.pages.tonight.circumstances import CircumstancesForm
-from app.pages.tonight.nextband import NextBand
-from app.pages.tonight.steplist import StepList
-from app.pages.tonight.weatherform import WeatherForm
-from app.pages.tonight.words import alignment, darkness
-from app.session import occasion
-from app.session.errand import Errand
-from app.session.evening import Evening
-from app.session.flipbook import FlipBook
-from app.session.nightbook import NightBook
-from app.session.planfigures import figure, limits, series
-from app.session.standing import FlipAsked, Question, Standing, stand
-from app.theme.theme import Theme
-from app.widgets.facts import Fact as Shown
-from app.widgets.facts import Facts
-from app.widgets.key import Key
-from app.widgets.reflow import Reflow
-from app.widgets.scrolled import Scrolled
-from app.widgets.text import Text
-from app.widgets.ticking import Ticking
+from app.night import plan
+from app.night.notes import FlipBook, NightBook
+from app.night.plan import Evening, figure, limits, series
+from app.night.status import FlipAsked, NightStatus, StatusQuestion, stand
+from app.pages.shared import Headline, Placeless
+from app.pages.tonight.circumstances import CircumstancesForm, WeatherForm
+from app.pages.tonight.steps import StepList
+from app.pages.tonight.words import alignment, darkness, due_words, time_words, tr
+from app.ui.form import Key, KeyRow
+from app.ui.redraw import Ticking
+from app.ui.style import Theme
+from app.ui.text import Fact as Shown
+from app.ui.text import Facts, Panel, Reflow, Scrolled, Text
+from app.workers.latest import LatestOnly
 from core.language import say
-from core.night.checklist import Fact, Step, done, load, newly_seen
-from core.night.progress import AxisNow
+from core.night.checklist import ChecklistStep, KnownFact, done, load, newly_seen
+from core.night.progress import AxisNow, NightNow
+from core.sky.clocks import Zone
 
 if TYPE_CHECKING:
-    from app.session.snapshot import Snapshot
+    from app.night.snapshot import Snapshot
+
+
+class NextBand(Panel):
+    """`done` carries the step; `page_wanted` the name a step has for a page."""
+
+    done = Signal(object)
+    page_wanted = Signal(str)
+
+    def __init__(self, titles: Mapping[str, str], parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self.setAccessibleName(self.tr("The next step"))
+        self._titles = titles
+        self._step: ChecklistStep | None = None
+        self._when = Text("", "quiet")
+        self._what = Text(self.tr("The night is being worked out …"), "turn")
+        self._why = Text()
+        self._care = Text()
+        self._open = Key("", "primary")
+        self._done = Key(self.tr("It is done"))
+        self._open.clicked.connect(self._wants_page)
+        self._done.clicked.connect(self._is_done)
+        keys = KeyRow((self._open, self._done))
+        for part in (self._when, self._what, self._why, self._care, keys):
+            self.column.addWidget(part)
+        self.column.addStretch()
+        self._show_keys("")
+
+    def show_now(self, now: NightNow, zone: Zone, notice: str) -> None:
+        """`notice`: a sentence about the whole checklist, or empty."""
+        planned = now.next
+        self._step = None if planned is None else planned.step
+        if planned is None:
+            self._when.say(self.tr("Nothing is left on the checklist."))
+            self._what.say(self.tr("All is done. Clear skies."))
+            self._why.say("")
+            self._care.say("")
+            self._show_keys("")
+            return
+        when = self.tr("Next, {time}: {due}. {left} steps are left.")
+        self._when.say(
+            when.format(time=time_words(planned, zone), due=due_words(now), left=now.steps_left)
+        )
+        self._what.say(tr(planned.step.text))
+        late = self.tr("The target can begin {minutes} min later than planned.")
+        behind_min = round(now.behind_s / 60.0)
+        said = [tr(planned.step.why), tr(notice)] if notice else [tr(planned.step.why)]
+        if behind_min >= 1 and not notice:
+            said.append(late.format(minutes=behind_min))
+        self._why.say(" ".join(said))
+        self._care.say("\n".join(f"⚠ {tr(one.text)}" for one in planned.step.cautions))
+        self._show_keys(self._titles.get(planned.step.page, ""))
+
+    def what(self) -> str:
+        return self._what.text()
+
+    def texts(self) -> str:
+        parts = (self._when, self._what, self._why, self._care)
+        return " ".join(part.text() for part in parts)
+
+    def done_button(self) -> Key:
+        return self._done
+
+    def open_button(self) -> Key:
+        return self._open
+
+    def _show_keys(self, title: str) -> None:
+        self._open.setText(self.tr("Open {page}").format(page=title))
+        self._open.setVisible(bool(title))
+        self._done.setVisible(self._step is not None)
+
+    def _wants_page(self) -> None:
+        if self._step is not None:
+            self.page_wanted.emit(self._step.page)
+
+    def _is_done(self) -> None:
+        if self._step is not None:
+            self.done.emit(self._step)
+
+
+# The Tonight page, where the program opens: where is the night, and what comes next?
 
 ASK_EVERY_S = 30.0
 SUN = "sun"  # the caution that stands on this page day and night
@@ -67,7 +140,7 @@ class TonightPage(QWidget):
         theme: Theme,
         books: Books,
         snapshot: Callable[[], Snapshot],
-        known: Callable[[], frozenset[Fact]],
+        known: Callable[[], frozenset[KnownFact]],
         titles: Mapping[str, str],
         parent: QWidget | None = None,
     ) -> None:
@@ -78,9 +151,9 @@ class TonightPage(QWidget):
         self._snapshot, self._known = snapshot, known
         self._asked_utc_s = 0.0
         self._had_site: bool | None = None
-        self._asked: Question | None = None
-        self._answered: Question | None = None
-        self._errand = Errand(self)
+        self._asked: StatusQuestion | None = None
+        self._answered: StatusQuestion | None = None
+        self._errand = LatestOnly(self)
         self._errand.done.connect(self._take)
         self._placeless = Placeless(
             self.tr(
@@ -200,33 +273,33 @@ class TonightPage(QWidget):
         if question is not None:
             self._errand.send(lambda: stand(question))
 
-    def _question(self) -> Question | None:
+    def _question(self) -> StatusQuestion | None:
         around, plans = self._evening.around(), self._evening.plans
         if around is None:
             return None
         snapshot = self._snapshot()
-        axis = axis_now(snapshot, occasion.mount_kind(plans).is_equatorial)
+        axis = axis_now(snapshot, plan.mount_kind(plans).is_equatorial)
         noted = self._book.weather() or {}
         temperature = noted.get("temperature_c")
         if not isinstance(temperature, int | float):
             is_read = not around.air.pressure_is_assumed
             temperature = around.air.temperature_c if is_read else None
-        facts = self._book.facts() | self._known() | {Fact.SITE_CONFIRMED}
+        facts = self._book.facts() | self._known() | {KnownFact.SITE_CONFIRMED}
         if plans.target() is not None:
-            facts |= {Fact.TARGET_CHOSEN}
+            facts |= {KnownFact.TARGET_CHOSEN}
         if _is_within(axis):
-            facts |= {Fact.ALIGNMENT_WITHIN_BUDGET}
-        return Question(
+            facts |= {KnownFact.ALIGNMENT_WITHIN_BUDGET}
+        return StatusQuestion(
             around=around,
             now_utc_s=self._evening.now(),
-            purpose=occasion.purpose(plans),
-            mount=occasion.mount_kind(plans),
-            power=occasion.power(plans),
-            is_guided=occasion.is_guided(plans),
-            cool_down_min=occasion.cool_down_min(plans),
+            purpose=plan.purpose(plans),
+            mount=plan.mount_kind(plans),
+            power=plan.power(plans),
+            is_guided=plan.is_guided(plans),
+            cool_down_min=plan.cool_down_min(plans),
             temperature_c=temperature,
             target=plans.target(),
-            begin_utc_s=occasion.begin_utc_s(plans),
+            begin_utc_s=plan.begin_utc_s(plans),
             own=self._book.own(),
             marks=self._book.marks(),
             facts=facts,
@@ -245,11 +318,11 @@ class TonightPage(QWidget):
             sum(one.centred_utc_s is not None for one in self._flips.flips(name)),
         )
 
-    def _mark_done(self, step: Step) -> None:
+    def _mark_done(self, step: ChecklistStep) -> None:
         self._book.mark(done(step, self._evening.now()))
 
     def _take(self, answer: object) -> None:
-        if not isinstance(answer, Standing):
+        if not isinstance(answer, NightStatus):
             fault = self.tr("The night could not be worked out because of a fault in the program.")
             self._facts.show_facts((Shown("–"), Shown("–")), fault)
             return

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
-from app.widgets.nightpicture import clock_words
-from app.widgets.spans import span_words
+from app.ui.text import span_words
+from app.ui.timeline import clock_words
 from core.language import marked
-from core.night.checklist import Mark, Part, Planned, State
+from core.night.checklist import NightPart, Planned, State, StepMark
 from core.night.progress import AlignmentState, AxisNow, NightNow
 from core.sky.almanac import Light
 from core.sky.clocks import Zone
@@ -20,7 +20,7 @@ def tr(text: str) -> str:
     return QCoreApplication.translate("Tonight", text)
 
 
-def part_words(part: Part) -> str:
+def part_words(part: NightPart) -> str:
     """The heading of a part of the night."""
     words = tr(part.value)
     return words[:1].upper() + words[1:]
@@ -31,7 +31,7 @@ def time_words(planned: Planned, zone: Zone) -> str:
     return "–" if planned.begin_utc_s is None else clock_words(zone, planned.begin_utc_s)
 
 
-def state_words(state: State, mark: Mark | None, zone: Zone) -> str:
+def state_words(state: State, mark: StepMark | None, zone: Zone) -> str:
     """What has become of a step; nothing of an open one."""
     if state is State.OPEN:
         return ""

@@ -1,14 +1,58 @@
-"""The figures the Tracking page asks for, kept at every change."""
+"""A part of the answer: what was found, or the sentence that says why nothing was."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import asdict, dataclass, fields, replace
-from typing import Any
+from typing import TYPE_CHECKING, Any, Generic, TypeVar
 
-from core.language import marked
+import numpy as np
+from numpy.typing import NDArray
+
+from core.alignment.driftlog.records import Leg
+from core.alignment.driftlog.table import number
+from core.language import marked, say
 from core.mount.equipment import Quantity
+from core.sky.site import Air, Site
 
-KEY = "tracking figures"
+if TYPE_CHECKING:
+    from core.alignment.axis.solution import Solution
+    from core.imaging.task import Optics
+    from core.imaging.tolerance import Alignment
+    from core.tracking.pointing import PointedStar
+
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True, eq=False)
+class StudyPart(Generic[T]):
+    """`value` None and `problem` empty: nothing was asked. `key`: what it was made from."""
+
+    value: T | None = None
+    problem: str = ""
+    key: tuple[object, ...] = ()
+
+    def words(self, said: Callable[[T], str]) -> str:
+        """What is said of the value, else the problem."""
+        return self.problem if self.value is None else said(self.value)
+
+
+def part_of(
+    old: StudyPart[T] | None, key: tuple[object, ...], make: Callable[[], T | None]
+) -> StudyPart[T]:
+    """`old` again when it was made from the same; a ValueError of `make` becomes the problem."""
+    if old is not None and old.key == key:
+        return old
+    try:
+        return StudyPart(make(), "", key)
+    except ValueError as reason:
+        return StudyPart(None, str(reason), key)
+
+
+# The figures the Tracking page asks for, kept at every change.
+
+FIGURES_KEY = "tracking figures"
 VERSION = 1
 
 SCALE = Quantity(marked("The image scale"), marked(" ″/px"), 0.01, 1000.0)
@@ -102,3 +146,114 @@ def from_kept(kept: Any) -> Figures:
         elif isinstance(value, int | float) and not isinstance(value, bool):
             taken[one.name] = float(value)
     return Figures(**taken)
+
+
+# Two figures a line, as a person types them.
+
+
+class UnusablePairs(ValueError):
+    """The text is a sentence for the person."""
+
+
+def pairs(text: str) -> tuple[list[float], list[float]]:
+    """First and second figures; empty lines are passed over. Comma or point, a space between."""
+    firsts, seconds = [], []
+    for line_number, line in enumerate(text.splitlines(), start=1):
+        words = line.replace(";", " ").split()
+        if not words:
+            continue
+        if len(words) != 2:
+            raise UnusablePairs(
+                say("Line {line} needs two figures with a space between them.", line=line_number)
+            )
+        try:
+            first, second = (number(word, decimal_comma=True) for word in words)
+        except ValueError as reason:
+            raise UnusablePairs(
+                say("Line {number}: {text}", number=line_number, text=reason)
+            ) from None
+        firsts.append(first)
+        seconds.append(second)
+    return firsts, seconds
+
+
+# What the Tracking page knows, as it is handed to the thread that works it out.
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True, eq=False)
+class TrackingPlace:
+    """`alignment`: None while the axis is not known there."""
+
+    site: Site
+    air: Air
+    alignment: Alignment | None = None
+
+    def without_axis(self) -> TrackingPlace:
+        """For what was recorded when the axis stood nobody knows how."""
+        return TrackingPlace(self.site, self.air)
+
+
+@dataclass(frozen=True, eq=False)
+class Given:
+    """Readings to look at. `origin`: where they come from, in words for the person. `place`: where
+    they were taken, None when nobody knows. `is_practice`: invented, and in no report. `is_kept`:
+    the log of nights has it already, `kept_as` under this key. `is_tonight`: the axis stood as it
+    does now, as long as nobody has turned the bolts. `account`: which lines were left out, and why.
+    """
+
+    leg: Leg
+    origin: str
+    place: TrackingPlace | None = None
+    is_practice: bool = False
+    is_kept: bool = False
+    is_tonight: bool = False
+    kept_as: int | None = None
+    account: str = ""
+
+    def placed(self, here: TrackingPlace) -> Given:
+        """With what is known of the place, and of the axis if it is the same; else as it is."""
+        mine = self.place
+        if self.is_practice:
+            return self
+        if mine is None:
+            return replace(self, place=here if self.is_tonight else here.without_axis())
+        if not self.is_tonight or mine.site != here.site or here.alignment is None:
+            return self
+        return replace(self, place=TrackingPlace(mine.site, mine.air, here.alignment))
+
+
+@dataclass(frozen=True, eq=False)
+class Tap:
+    """A record after a tap: seconds and offset (n,), any origin."""
+
+    time_s: Floats
+    offset_arcsec: Floats
+    origin: str
+    is_practice: bool = False
+
+
+@dataclass(frozen=True, eq=False)
+class Reversal:
+    """Motion asked for since the reversal and motion seen (n,), arcsec."""
+
+    asked_arcsec: Floats
+    seen_arcsec: Floats
+
+
+@dataclass(frozen=True, eq=False)
+class TrackingQuestion:
+    """`here`: tonight's place; `pointed_from`: where the stars were pointed at."""
+
+    figures: Figures
+    here: TrackingPlace | None = None
+    optics: Optics | None = None
+    solution: Solution | None = None
+    run: Given | None = None
+    guided: Given | None = None
+    reversal: Reversal | None = None
+    sightings: tuple[PointedStar, ...] = ()
+    pointed_from: TrackingPlace | None = None
+    before: Tap | None = None
+    after: Tap | None = None

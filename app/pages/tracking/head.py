@@ -1,27 +1,162 @@
-"""The answer of the Tracking page: how well the mount tracks, and what to do first."""
+"""What the head of the Tracking page says of a study, in words."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QElapsedTimer, Signal
+from PySide6.QtCore import QCoreApplication, QElapsedTimer, Signal
 from PySide6.QtWidgets import QProgressBar, QVBoxLayout, QWidget
 
-from app.pages.tracking import headwords
-from app.pages.tracking.bench import Bench
-from app.pages.tracking.headfigures import causes, facts
-from app.theme.theme import Theme
-from app.widgets.causebars import CauseBars
-from app.widgets.facts import Facts
-from app.widgets.flow import Flow
-from app.widgets.key import Key
-from app.widgets.redraw import Redraw
-from app.widgets.reflow import Reflow
-from app.widgets.text import Panel, Text
+from app.pages.tracking.model import TrackingModel
+from app.ui.bars import CauseBar, CauseBars
+from app.ui.form import Flow, Key
+from app.ui.redraw import Redraw
+from app.ui.style import Theme
+from app.ui.text import Fact, Facts, Panel, Reflow, Text, limit_words
+from core.language import say
+from core.mount import payload
 
 if TYPE_CHECKING:
-    from app.pages.tracking.study import Study
+    from app.pages.tracking.study import TrackingStudy
 
+
+# Codes of notes that do not spoil a verdict; they stand below the run.
+HARMLESS = (
+    *("axis unknown", "far from the equator", "meridian flip", "gusts", "bumps", "gaps"),
+    *("guiding perhaps left on", "without east"),
+)
+
+
+def tr(text: str) -> str:
+    return QCoreApplication.translate("TrackingHead", text)
+
+
+def recording() -> tuple[str, str]:
+    """While a run is recorded."""
+    return tr("A run is being recorded"), tr(
+        "Every reading is kept as it comes. Half an hour to an hour is wanted; the verdict follows "
+        "when the recording is stopped."
+    )
+
+
+def answer(study: TrackingStudy | None) -> tuple[str, str]:
+    """What stands large, and the paragraph below it."""
+    if study is None or not has_any(study):
+        return tr("Nothing is measured yet"), tr(
+            "Let the mount track a star without guiding for half an hour, or bring some "
+            "minutes of guiding in. This page then says how much the drive swings, what "
+            "training or guiding would leave, how long you may expose, and the one thing to "
+            "try first. A practice run shows all of it by daylight."
+        )
+    verdict = study.verdict.value
+    if verdict is not None:
+        return _headline(verdict.cause.name), verdict.paragraph
+    drive = study.drive
+    said = drive.run.problem or drive.periodic.words(lambda one: one.sentence)
+    found = drive.periodic.value is not None or study.guiding.value is not None
+    headline = tr("Measured; the verdict needs one thing more")
+    return headline if found else tr("This cannot be judged yet"), "\n".join(
+        part for part in (said, _missing(study)) if part
+    )
+
+
+def _missing(study: TrackingStudy) -> str:
+    if study.question.figures.scale_arcsec_per_px is None:
+        return tr(
+            "Whether that spoils a picture depends on how much sky one pixel sees: enter the "
+            "image scale."
+        )
+    return study.verdict.problem or study.drive.training.problem or study.guiding.problem
+
+
+def _headline(cause: str) -> str:
+    words = {
+        "WORM": tr("Mostly the periodic error of the mount"),
+        "UNEVEN": tr("Mostly what the drive does once and not again"),
+        "ALIGNMENT": tr("Mostly the polar alignment"),
+        "AIR": tr("Mostly the air"),
+        "GUIDING": tr("Mostly the guiding"),
+        "NONE": tr("It tracks well enough for such exposures"),
+    }
+    return words[cause]
+
+
+def doubts(study: TrackingStudy) -> str:
+    """What in the run makes the verdict doubtful."""
+    found = study.drive.periodic.value
+    notes = () if found is None else found.notes
+    return " ".join(note.text for note in notes if note.code not in HARMLESS)
+
+
+def caution(study: TrackingStudy) -> str:
+    """Beside advice to balance anew, how not to get hurt by it."""
+    verdict = study.verdict.value
+    if verdict is None:
+        return ""
+    guiding = study.guiding.value
+    codes = [] if guiding is None else [note.code for note in guiding.findings]
+    if verdict.cause.name == "UNEVEN" or "right ascension worse" in codes:
+        return " ".join([tr("Balancing:"), *map(say, payload.BALANCING), say(payload.FIRST)])
+    return ""
+
+
+def has_any(study: TrackingStudy) -> bool:
+    """Whether there are readings a verdict could be about."""
+    return study.question.run is not None or study.question.guided is not None
+
+
+# What the head of the Tracking page shows of a study in figures and bars.
+
+
+def facts(study: TrackingStudy) -> list[Fact]:
+    """In the order of the names in the head."""
+    drive, guiding = study.drive, study.guiding.value
+    found, trained, curves = drive.periodic.value, drive.training.value, drive.curves.value
+    facts = [Fact("—", tr("not measured"))] * 4
+    if found is not None:
+        size = f"{found.size.peak_to_peak_arcsec:.1f}″"
+        facts[0] = Fact(size, tr("peak to peak"))
+        if study.question.figures.scale_arcsec_per_px is None:
+            facts[2] = Fact("—", tr("needs the image scale"))
+    if trained is not None:
+        facts[1] = Fact(f"{trained.residual_rms_arcsec:.1f}″", tr("rms, predicted"))
+    if curves is not None and curves[0].longest_s > 0.0:
+        facts[2] = Fact(limit_words(curves[0].longest_s), tr("nine in ten are sharp"))
+    elif curves is not None:
+        facts[2] = Fact(tr("none"), tr("is surely sharp"))
+    if guiding is not None:
+        facts[3] = Fact(f"{guiding.total_rms_arcsec:.2f}″", tr("rms"))
+    return facts
+
+
+def causes(study: TrackingStudy) -> tuple[list[CauseBar], CauseBar]:
+    """What each cause smears, in pixels, and what is allowed; no causes without a verdict."""
+    figures, verdict = study.question.figures, study.verdict.value
+    scale = figures.scale_arcsec_per_px or 1.0
+    is_guided = study.guiding.value is not None
+    allowed = (figures.guided_allowed_px if is_guided else None) or figures.allowed_px or 0.5
+    found = [
+        CauseBar(
+            _cause_name(share.cause.name),
+            share.smear_arcsec / scale,
+            tr("{size:.1f} px").format(size=share.smear_arcsec / scale),
+        )
+        for share in ([] if verdict is None else verdict.shares)
+    ]
+    return found, CauseBar(tr("allowed"), allowed, tr("{size:g} px").format(size=allowed))
+
+
+def _cause_name(cause: str) -> str:
+    return {
+        "WORM": tr("periodic error"),
+        "UNEVEN": tr("uneven drive"),
+        "ALIGNMENT": tr("polar alignment"),
+        "AIR": tr("air"),
+        "GUIDING": tr("guiding"),
+    }[cause]
+
+
+# The answer of the Tracking page: how well the mount tracks, and what to do first.
 
 PATIENCE_MS = 400
 ROOM_PX = 860  # for bars beside the words
@@ -34,7 +169,7 @@ class Head(Panel):
     practice_wanted = Signal()
     import_wanted = Signal()
 
-    def __init__(self, theme: Theme, bench: Bench, parent: QWidget | None = None) -> None:
+    def __init__(self, theme: Theme, bench: TrackingModel, parent: QWidget | None = None) -> None:
         super().__init__("", parent)
         self._bench = bench
         self.setAccessibleName(self.tr("Verdict"))
@@ -128,10 +263,10 @@ class Head(Panel):
         study, fault = self._bench.study, self._bench.fault
         live = self._bench.live
         is_recording = live is not None and live.is_on
-        headline, paragraph = headwords.recording() if is_recording else headwords.answer(study)
+        headline, paragraph = recording() if is_recording else answer(study)
         self.headline.say(self.tr("No answer") if fault else headline)
         self.paragraph.say(fault or paragraph)
-        is_empty = study is None or not headwords.has_any(study)
+        is_empty = study is None or not has_any(study)
         has_scale = self._bench.figures().scale_arcsec_per_px is not None
         needs_scale = not (is_empty or is_recording or has_scale)
         self.practice_key.setVisible(is_empty and not is_recording)
@@ -148,9 +283,9 @@ class Head(Panel):
         if study is not None and is_told:
             self._show_study(study)
 
-    def _show_study(self, study: Study) -> None:
-        self.doubts.say(headwords.doubts(study))
-        self.caution.say(headwords.caution(study))
+    def _show_study(self, study: TrackingStudy) -> None:
+        self.doubts.say(doubts(study))
+        self.caution.say(caution(study))
         self.facts.show_facts(facts(study))
         found, allowed = causes(study)
         self.bars.show_causes(found, allowed)

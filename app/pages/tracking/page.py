@@ -10,23 +10,24 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QHideEvent, QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from app.pages.tracking.bench import Bench
-from app.pages.tracking.exposuresection import ExposureSection
-from app.pages.tracking.guidingsection import GuidingSection
+from app.pages.tracking.figures import Given
 from app.pages.tracking.head import Head
+from app.pages.tracking.model import TrackingModel
 from app.pages.tracking.parts import TrackingParts
-from app.pages.tracking.periodicsection import PeriodicSection
 from app.pages.tracking.pointingsection import PointingSection
-from app.pages.tracking.question import Given
-from app.pages.tracking.trainingsection import TrainingSection
-from app.pages.tracking.vibrationsection import VibrationSection
-from app.theme.theme import Theme
-from app.widgets.scrolled import Scrolled
-from app.widgets.sections import Section, Sections
-from app.widgets.text import Text
+from app.pages.tracking.sections import (
+    GuidingSection,
+    LongestExposureSection,
+    PeriodicSection,
+    TrainingSection,
+    VibrationSection,
+)
+from app.ui.form import Section, Sections
+from app.ui.style import Theme
+from app.ui.text import Scrolled, Text
 
 if TYPE_CHECKING:
-    from app.session.session import Session
+    from app.night.session import Session
 
 PERIODIC, TRAINING, EXPOSURE = "periodic", "training", "exposure"
 GUIDING, POINTING, VIBRATION = "guiding", "pointing", "vibration"
@@ -49,7 +50,7 @@ class TrackingPage(QWidget):
         super().__init__(parent)
         self._theme = theme
         self._rng = rng or np.random.default_rng(secrets.randbits(64))
-        self.bench = Bench(session, parts, self)
+        self.bench = TrackingModel(session, parts, self)
         self.head = Head(theme, self.bench)
         self.sections = Sections(self.tr("Part"), self._offered())
         self._arrange()
@@ -94,7 +95,9 @@ class TrackingPage(QWidget):
                 lambda: PeriodicSection(theme, bench, self._practice_run),
             ),
             Section(TRAINING, self.tr("Training"), lambda: TrainingSection(theme, bench)),
-            Section(EXPOSURE, self.tr("Longest exposure"), lambda: ExposureSection(theme, bench)),
+            Section(
+                EXPOSURE, self.tr("Longest exposure"), lambda: LongestExposureSection(theme, bench)
+            ),
             Section(
                 GUIDING,
                 self.tr("Guiding"),
@@ -149,7 +152,7 @@ class TrackingPage(QWidget):
 
     def _type_scale(self) -> None:
         section = self.show_section(EXPOSURE)
-        assert isinstance(section, ExposureSection)
+        assert isinstance(section, LongestExposureSection)
         section.scale.setFocus()
 
     def _practice_run(self) -> Given:

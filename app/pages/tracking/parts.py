@@ -9,19 +9,19 @@ from typing import TYPE_CHECKING, Any, Protocol
 import numpy as np
 from numpy.typing import NDArray
 
+from app.night.budget import telescopes_and_cameras
+from app.night.recorder import EntryLog
 from app.pages.tracking.figures import USUAL, Figures
-from app.session.budget import telescopes_and_cameras
-from app.session.entrylog import EntryLog
 from core.alignment.driftlog.records import Leg
 from core.mount.equipment import ImpossibleValue
-from core.night.record import Entry, Kind, Purpose
+from core.night.record import Entry, Kind, LegPurpose
 from core.tracking.guiding import image_motion_arcsec
 
 if TYPE_CHECKING:
-    from app.pages.tracking.liverun import LiveParts
-    from app.session.budget import Budget
-    from app.session.equipment import Equipment
-    from app.storage.records import StoredLeg
+    from app.night.budget import Budget
+    from app.night.equipment import Equipment
+    from app.night.recorder import RunRecorder
+    from app.store.records import StoredLeg
     from core.imaging.task import Optics
 
 
@@ -51,6 +51,14 @@ class TrackingLog(EntryLog, Protocol):
     def end_leg(self, leg_id: int) -> None: ...
 
     def discard_leg(self, leg_id: int) -> None: ...
+
+
+@dataclass(frozen=True, eq=False)
+class LiveParts:
+    """`interrupted`: the run that was being recorded when the program ended, to go on with."""
+
+    recorder: RunRecorder
+    interrupted: StoredLeg | None = None
 
 
 @dataclass(frozen=True)
@@ -102,7 +110,7 @@ class TrackingParts:
             return None
         return image_motion_arcsec(seeing_arcsec, telescopes[0].aperture_mm / 1000.0)
 
-    def keep_run(self, leg: Leg, purpose: Purpose = Purpose.TRACKING) -> int:
+    def keep_run(self, leg: Leg, purpose: LegPurpose = LegPurpose.TRACKING) -> int:
         """Key under which the log keeps it."""
         key = self.log.add_leg(leg.label, "", leg.ra_deg, leg.dec_deg, purpose)
         self.log.add_samples(key, leg.utc_s, leg.north_arcsec, leg.east_arcsec, leg.sigma_arcsec)

@@ -9,9 +9,9 @@ import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QCoreApplication
 
-from app.pages.tracking.question import Given, Tap
-from app.widgets.curves import Curve, Ink, Picture
-from app.widgets.spans import span_words
+from app.pages.tracking.figures import Given, Tap
+from app.ui.curveplot import Curve, CurvePicture, Ink
+from app.ui.text import span_words
 from core.language import say
 from core.practice.simulation import Worm
 
@@ -38,7 +38,7 @@ def _arcsec(value: float) -> str:
     return f"{value:.2f}″"
 
 
-def one_turn(found: PeriodicError) -> Picture:
+def one_turn(found: PeriodicError) -> CurvePicture:
     """The turns over each other, and their mean."""
     folded = found.folded
     turns = _turns(found, folded.table_arcsec, tr("single turns"))
@@ -48,14 +48,14 @@ def one_turn(found: PeriodicError) -> Picture:
     return _of_a_turn(tr("One turn of the worm"), tr("Drive ahead (″)"), (*turns, mean, wave))
 
 
-def example_turn() -> Picture:
+def example_turn() -> CurvePicture:
     """What an invented drive would show, before there is a run."""
     place = np.linspace(0.0, EXAMPLE.period_s, 200)
     curve = Curve(tr("an invented drive"), place, EXAMPLE.lead_arcsec(place))
     return _of_a_turn(tr("Example: one turn of a worm"), tr("Drive ahead (″)"), (curve,))
 
 
-def after_training(found: PeriodicError) -> Picture:
+def after_training(found: PeriodicError) -> CurvePicture:
     """What no training can take out, beside what it can."""
     folded = found.folded
     left = folded.table_arcsec - folded.mean_arcsec
@@ -64,8 +64,8 @@ def after_training(found: PeriodicError) -> Picture:
     return _of_a_turn(tr("Before and after training"), tr("Drive ahead (″)"), (*turns, mean))
 
 
-def _of_a_turn(title: str, y_name: str, curves: tuple[Curve, ...]) -> Picture:
-    return Picture(
+def _of_a_turn(title: str, y_name: str, curves: tuple[Curve, ...]) -> CurvePicture:
+    return CurvePicture(
         title,
         tr("Place in the turn (seconds)"),
         y_name,
@@ -79,12 +79,12 @@ def _turns(found: PeriodicError, table: Floats, name: str) -> list[Curve]:
     return [Curve(name, found.folded.place_s, row, Ink.THIN) for row in table[:MOST_TURNS]]
 
 
-def whole_run(found: PeriodicError) -> Picture:
+def whole_run(found: PeriodicError) -> CurvePicture:
     minutes = (found.utc_s - found.utc_s[0]) / 60.0
     fitted = found.lead_arcsec - found.residual_arcsec
     pieces = [found.piece == number for number in range(int(found.piece[-1]) + 1)]
     lines = ((tr("readings"), found.lead_arcsec, Ink.THIN), (tr("fitted curve"), fitted, Ink.FULL))
-    return Picture(
+    return CurvePicture(
         tr("The whole run, the drift of the axis taken out"),
         tr("Time (minutes)"),
         tr("Drive ahead (″)"),
@@ -98,11 +98,11 @@ def whole_run(found: PeriodicError) -> Picture:
     )
 
 
-def live_run(leg: Leg) -> Picture:
+def live_run(leg: Leg) -> CurvePicture:
     """What is being recorded, as it is measured."""
     minutes = (leg.utc_s - leg.utc_s[0]) / 60.0 if leg.utc_s.size else leg.utc_s
     east = np.full(minutes.size, np.nan) if leg.east_arcsec is None else leg.east_arcsec
-    return Picture(
+    return CurvePicture(
         tr("The run so far, as it is measured"),
         tr("Time (minutes)"),
         tr("Star to the east (″)"),
@@ -112,11 +112,11 @@ def live_run(leg: Leg) -> Picture:
     )
 
 
-def periods(found: PeriodicError) -> Picture:
+def periods(found: PeriodicError) -> CurvePicture:
     spectrum = found.spectrum
     place = np.log10(spectrum.period_s[::-1])
     low, high = float(spectrum.period_s.min()), float(spectrum.period_s.max())
-    return Picture(
+    return CurvePicture(
         tr("Which periods the run holds"),
         tr("Period (seconds)"),
         tr("Amplitude (″)"),
@@ -129,7 +129,7 @@ def periods(found: PeriodicError) -> Picture:
     )
 
 
-def chances(curves: tuple[ChanceCurve, ...]) -> Picture:
+def chances(curves: tuple[ChanceCurve, ...]) -> CurvePicture:
     from core.tracking.exposure import SURE
 
     names = {
@@ -148,7 +148,7 @@ def chances(curves: tuple[ChanceCurve, ...]) -> Picture:
         )
         for one in curves
     )
-    return Picture(
+    return CurvePicture(
         tr("Chance of a sharp exposure"),
         tr("Exposure"),
         tr("Sharp ones (%)"),
@@ -162,7 +162,7 @@ def chances(curves: tuple[ChanceCurve, ...]) -> Picture:
     )
 
 
-def guided_offsets(given: Given) -> tuple[Picture, Picture]:
+def guided_offsets(given: Given) -> tuple[CurvePicture, CurvePicture]:
     """Right ascension and declination, to one measure."""
     leg = given.leg
     minutes = (leg.utc_s - leg.utc_s[0]) / 60.0
@@ -175,7 +175,7 @@ def guided_offsets(given: Given) -> tuple[Picture, Picture]:
         (tr("Declination under guiding"), tr("North (″)"), tr("north"), leg.north_arcsec),
     )
     first, second = (
-        Picture(
+        CurvePicture(
             title,
             tr("Time (minutes)"),
             axis,
@@ -189,12 +189,12 @@ def guided_offsets(given: Given) -> tuple[Picture, Picture]:
     return first, second
 
 
-def stars_left(found: Pointing) -> Picture:
+def stars_left(found: Pointing) -> CurvePicture:
     """Where the stars stand once all parts are taken out."""
     west, north = found.residual_arcmin[found.used].T
     order = np.argsort(west)
     reach = 1.15 * max(float(np.abs(found.residual_arcmin[found.used]).max()), 0.5)
-    return Picture(
+    return CurvePicture(
         tr("What is left at each star"),
         tr("West (′)"),
         tr("North (′)"),
@@ -207,14 +207,14 @@ def stars_left(found: Pointing) -> Picture:
     )
 
 
-def taps(before: Tap | None, after: Tap | None) -> Picture:
+def taps(before: Tap | None, after: Tap | None) -> CurvePicture:
     curves = []
     named = ((before, tr("before"), Ink.DOTTED), (after, tr("after a change"), Ink.FULL))
     for tap, name, ink in named:
         if tap is not None:
             rest = float(np.median(tap.offset_arcsec[-max(tap.time_s.size // 4, 1) :]))
             curves.append(Curve(name, tap.time_s, tap.offset_arcsec - rest, ink))
-    return Picture(
+    return CurvePicture(
         tr("After a touch"),
         tr("Time (seconds)"),
         tr("Offset (″)"),

@@ -1,7 +1,8 @@
-"""Pointing: how far the mount misses, and the parts of it a person can take out."""
+"""A star pointed at, typed by hand: where the mount said it was, and where it was."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -10,37 +11,139 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QListWidget, QWidget
 
 from app.pages.tracking import pictures
-from app.pages.tracking.amounts import BenchAmount
-from app.pages.tracking.bench import Bench
-from app.pages.tracking.figures import CENTRING
-from app.pages.tracking.job import Job, KeepGoing
-from app.pages.tracking.question import Place
-from app.pages.tracking.runbox import sentences
-from app.pages.tracking.section import Section
-from app.pages.tracking.starform import StarForm
-from app.theme.theme import Theme
-from app.widgets.facts import Fact, Facts
-from app.widgets.filepicker import file_dialog
-from app.widgets.key import Key
-from app.widgets.text import Panel, Text
+from app.pages.tracking.figures import CENTRING, TrackingPlace
+from app.pages.tracking.model import TrackingModel
+from app.pages.tracking.runs import sentences
+from app.pages.tracking.section import ModelAmount, TrackingSection
+from app.ui.filepicker import file_dialog
+from app.ui.form import Choice, Field, Key, Named
+from app.ui.style import Theme
+from app.ui.text import Fact, Facts, Panel, Text
+from app.workers.latest import Job, KeepGoing
 from core.language import say
 from core.mount import payload
+from core.sky.clocks import format_utc, parse_utc
+from core.sky.coordinates import UnusableCoordinates, parse_declination, parse_right_ascension
 from core.sky.site import Site
-from core.tracking.pointing import EAST_OF_PIER, Sighting
+from core.tracking.pointing import EAST_OF_PIER, WEST_OF_PIER, PointedStar, sighting_of
 
 if TYPE_CHECKING:
     from core.tracking.pointing import Pointing
 
+
+EAST, WEST = "east", "west"
+DATE, J2000 = "date", "j2000"
+
+
+class StarForm(Panel):
+    """`added` carries a `Sighting`. `site`: None while it is not known, and then `site_wanted`."""
+
+    added = Signal(object)
+    site_wanted = Signal()
+
+    def __init__(
+        self,
+        now: Callable[[], float],
+        site: Callable[[], Site | None],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(self.tr("A star in the middle of the field"), parent)
+        self._now = now
+        self._site = site
+        self.fields = {
+            "name": Field(self.tr("Name, as you like it")),
+            "ra": Field(self.tr("Right ascension of the star, J2000"), "18 36 56"),
+            "dec": Field(self.tr("Declination of the star, J2000"), "+38 47 01"),
+            "mount_ra": Field(self.tr("Right ascension the mount shows"), "18 37 50"),
+            "mount_dec": Field(self.tr("Declination the mount shows"), "+38 51"),
+            "utc": Field(self.tr("When, in UTC; empty is now"), "2026-09-21 21:40:00"),
+        }
+        self.epoch = Choice(
+            self.tr("The mount shows places"),
+            [(DATE, self.tr("of tonight")), (J2000, self.tr("of J2000"))],
+        )
+        self.side = Choice(
+            self.tr("The tube stands"),
+            [(EAST, self.tr("east of the pier")), (WEST, self.tr("west of the pier"))],
+        )
+        self.epoch.show_choice(DATE)
+        self.side.show_choice(EAST)
+        self.add_key = Key(self.tr("Add this star"), "primary")
+        self.add_key.clicked.connect(self.submit)
+        for field in self.fields.values():
+            field.submitted.connect(self.submit)
+            self.column.addWidget(field)
+        self.column.addWidget(Named(self.tr("The mount shows places"), self.epoch))
+        self.column.addWidget(Named(self.tr("The tube stands"), self.side))
+        self.column.addWidget(self.add_key)
+
+    def submit(self) -> None:
+        site = self._site()
+        if site is None:
+            self.site_wanted.emit()
+            return
+        star = self._read("ra", parse_right_ascension), self._read("dec", parse_declination)
+        mount = (
+            self._read("mount_ra", parse_right_ascension),
+            self._read("mount_dec", parse_declination),
+        )
+        utc_s = self._time()
+        if None in (*star, *mount, utc_s):
+            return
+        self.added.emit(
+            sighting_of(
+                star,  # type: ignore[arg-type]
+                mount,  # type: ignore[arg-type]
+                utc_s,  # type: ignore[arg-type]
+                site,
+                mount_is_of_date=self.epoch.choice() == DATE,
+                side=EAST_OF_PIER if self.side.choice() == EAST else WEST_OF_PIER,
+                label=self.fields["name"].text(),
+            )
+        )
+        self._clear()
+
+    def _read(self, name: str, parse: Callable[[str], float]) -> float | None:
+        field = self.fields[name]
+        try:
+            value = parse(field.text())
+        except UnusableCoordinates as reason:
+            field.complain(str(reason))
+            return None
+        field.note("")
+        return value
+
+    def _time(self) -> float | None:
+        field = self.fields["utc"]
+        if not field.text():
+            return self._now()
+        try:
+            value = parse_utc(field.text())
+        except ValueError as reason:
+            field.complain(str(reason))
+            return None
+        field.note(format_utc(value))
+        return value
+
+    def _clear(self) -> None:
+        for field in self.fields.values():
+            field.show_text("")
+            field.note("")
+        self.fields["name"].setFocus()
+
+
+# Pointing: how far the mount misses, and the parts of it a person can take out.
+
 COLUMNS = "utc, mount_ra_deg, mount_dec_deg, star_ra_deg, star_dec_deg, side, star"
 
 
-class PointingSection(Section):
+class PointingSection(TrackingSection):
     site_wanted = Signal()
 
     def __init__(
         self,
         theme: Theme,
-        bench: Bench,
+        bench: TrackingModel,
         rng: np.random.Generator,
         parent: QWidget | None = None,
     ) -> None:
@@ -97,7 +200,7 @@ class PointingSection(Section):
             self.stars,
             self.remove_key,
             self.clear_key,
-            BenchAmount(self.bench, "centring_arcmin", CENTRING),
+            ModelAmount(self.bench, "centring_arcmin", CENTRING),
         ):
             panel.column.addWidget(part)
         return panel
@@ -136,7 +239,7 @@ class PointingSection(Section):
             return
 
         def work(_keep_going: KeepGoing) -> object:
-            from app.pages.tracking.reading import left_out, read_stars
+            from app.pages.tracking.runs import left_out, read_stars
 
             found = read_stars(path, site)
             return found if hasattr(found, "sentence") else (found.sightings, left_out(found))
@@ -166,7 +269,7 @@ class PointingSection(Section):
             sentence = getattr(answer, "sentence", "")
             broken = self.tr("The file could not be used because of a fault in the program.")
             self._said.say(sentence or broken)
-        elif isinstance(answer[0], Place):
+        elif isinstance(answer[0], TrackingPlace):
             self._said.say(self.tr("Practice stars, invented; they are not kept."))
             self.bench.take_sightings(answer[1], answer[0])
         else:
@@ -175,11 +278,11 @@ class PointingSection(Section):
             self._said.say(f"{taken}\n{said}".strip())
             self.bench.take_sightings((*self._own(), *stars), None)
 
-    def _own(self) -> tuple[Sighting, ...]:
+    def _own(self) -> tuple[PointedStar, ...]:
         """The stars so far, unless they are invented."""
         return self.bench.sightings if self.bench.pointed_from is None else ()
 
-    def _add(self, star: Sighting) -> None:
+    def _add(self, star: PointedStar) -> None:
         self.bench.take_sightings((*self._own(), star), None)
 
     def _remove(self) -> None:
@@ -187,7 +290,7 @@ class PointingSection(Section):
         left = tuple(one for n, one in enumerate(self.bench.sightings) if n != at)
         self.bench.take_sightings(left, self.bench.pointed_from if left else None)
 
-    def _show_list(self, stars: tuple[Sighting, ...]) -> None:
+    def _show_list(self, stars: tuple[PointedStar, ...]) -> None:
         lines = [self._line(number, star) for number, star in enumerate(stars, start=1)]
         shown = [self.stars.item(row).text() for row in range(self.stars.count())]
         if lines != shown:
@@ -197,7 +300,7 @@ class PointingSection(Section):
         for part in (self.stars, self.remove_key, self.clear_key):
             part.setVisible(bool(lines))
 
-    def _line(self, number: int, star: Sighting) -> str:
+    def _line(self, number: int, star: PointedStar) -> str:
         is_east = star.side == EAST_OF_PIER
         side = self.tr("tube east of the pier") if is_east else self.tr("tube west of the pier")
         hours = star.star_hour_angle_deg / 15.0

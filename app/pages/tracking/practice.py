@@ -8,8 +8,8 @@ import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QObject
 
-from app.pages.tracking.question import Given, Place, Tap
-from app.sources.practice import PracticeSource
+from app.devices.practice import PracticeSource
+from app.pages.tracking.figures import Given, Tap, TrackingPlace
 from core.alignment.driftlog.records import Leg
 from core.imaging.tolerance import Alignment
 from core.language import say
@@ -26,7 +26,7 @@ from core.practice.simulation import (
 )
 from core.sky.clocks import local_sidereal_time_hours
 from core.sky.refraction import Refraction
-from core.tracking.pointing import EAST_OF_PIER, WEST_OF_PIER, Sighting, Sky, readings
+from core.tracking.pointing import EAST_OF_PIER, WEST_OF_PIER, PointedStar, StarDirections, readings
 
 Floats = NDArray[np.float64]
 
@@ -48,10 +48,10 @@ STARS = (
 )
 
 
-def practice_place() -> Place:
+def practice_place() -> TrackingPlace:
     """The meadow, with an axis that has been aligned to a minute or two."""
     sigma = AXIS_SIGMA_ARCMIN
-    return Place(NORTHERN_MEADOW, MEADOW_AIR, Alignment(*AXIS_ARCMIN, sigma, sigma))
+    return TrackingPlace(NORTHERN_MEADOW, MEADOW_AIR, Alignment(*AXIS_ARCMIN, sigma, sigma))
 
 
 def practice_run(now_utc_s: float, rng: np.random.Generator) -> Given:
@@ -99,18 +99,18 @@ def practice_guiding(now_utc_s: float, rng: np.random.Generator) -> Given:
     return Given(leg, say("Practice guiding, invented"), practice_place(), is_practice=True)
 
 
-def practice_sightings(rng: np.random.Generator) -> tuple[Sighting, ...]:
+def practice_sightings(rng: np.random.Generator) -> tuple[PointedStar, ...]:
     """Stars on both sides of the pier, pointed at by a mount with errors of every kind."""
     hour_angle, declination = np.deg2rad(np.array(STARS)).T
     side = np.where(hour_angle > 0.0, EAST_OF_PIER, WEST_OF_PIER).astype(np.float64)
     latitude = math.radians(NORTHERN_MEADOW.latitude_deg)
-    sky = Sky(hour_angle, declination, side, latitude, Refraction.of(MEADOW_AIR))
+    sky = StarDirections(hour_angle, declination, side, latitude, Refraction.of(MEADOW_AIR))
     read = readings(sky, np.deg2rad(np.array(POINTING_ARCMIN) / 60.0))
     noise = np.deg2rad(rng.normal(0.0, CENTRING_ARCMIN / 60.0, read.shape))
     noise[:, 0] /= np.cos(declination)
     rows = zip(STARS, np.rad2deg(read + noise).tolist(), side.tolist(), strict=True)
     return tuple(
-        Sighting(*star, mount[0], mount[1], int(which), say("invented {number}", number=number))
+        PointedStar(*star, mount[0], mount[1], int(which), say("invented {number}", number=number))
         for number, (star, mount, which) in enumerate(rows, start=1)
     )
 

@@ -1,29 +1,65 @@
-"""How a section of the Tracking page is laid out: what it says, and what it needs beside it."""
+"""Figures of the Tracking page to type: each is taken up at once and kept."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from app.pages.tracking.amounts import BenchAmount
-from app.pages.tracking.bench import Bench
-from app.theme.theme import Theme
-from app.widgets.curveplot import HEIGHT_PX, CurvePlot
-from app.widgets.redraw import Redraw
-from app.widgets.reflow import Reflow
+from app.pages.tracking.model import TrackingModel
+from app.ui.curveplot import HEIGHT_PX, CurvePlot
+from app.ui.form import Amount
+from app.ui.redraw import Redraw
+from app.ui.style import Theme
+from app.ui.text import Reflow
+from core.mount.equipment import Quantity
+
+
+class ModelAmount(Amount):
+    """`name`: of a figure in `Figures`. Empty, it shows what stands in its place."""
+
+    def __init__(
+        self,
+        bench: TrackingModel,
+        name: str,
+        quantity: Quantity,
+        hint: str = "",
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(quantity, hint, when_empty=" ", parent=parent)
+        self._bench = bench
+        self._kept_as = name
+        self.given.connect(self._take)
+        self.show_kept()
+
+    def show_kept(self) -> None:
+        """What is typed on the bench, or in its place the usual."""
+        typed = getattr(self._bench.typed, self._kept_as)
+        self.show_amount(math.nan if typed is None else typed)
+        usual = getattr(self._bench.parts.usual(), self._kept_as)
+        empty = self.tr("not known") if usual is None else f"{usual:.4g}"
+        self.line().setPlaceholderText(empty)
+
+    def _take(self, value: float) -> None:
+        wanted = None if math.isnan(value) else value
+        if wanted != getattr(self._bench.typed, self._kept_as):
+            self._bench.want(**{self._kept_as: wanted})
+
+
+# How a section of the Tracking page is laid out: what it says, and what it needs beside it.
 
 ROOM_PX = 900
 SHARES = (13, 7)
 
 
-class Section(QWidget):
+class TrackingSection(QWidget):
     """`show_bench` is called when something changed and the section is seen."""
 
     def __init__(
         self,
         theme: Theme,
-        bench: Bench,
+        bench: TrackingModel,
         height_px: int = HEIGHT_PX,
         parent: QWidget | None = None,
     ) -> None:
@@ -47,7 +83,7 @@ class Section(QWidget):
         raise NotImplementedError
 
     def _show(self) -> None:
-        for amount in self.findChildren(BenchAmount):
+        for amount in self.findChildren(ModelAmount):
             amount.show_kept()
         self.show_bench()
 

@@ -1,10 +1,4 @@
-"""Evidence on the axis of any kind in one form, and the one solver for it.
-
-A piece of evidence measures numbers that depend on named parameters: the two displacements of the
-axis on the sky, and nuisances that several pieces share. Pieces add up by the names; what is known
-of a parameter beforehand is a piece like any other. All numbers may differ from noise candidate to
-noise candidate (g,); the candidates are averaged over at the end.
-"""
+"""Evidence of the axis: turned to the sky, put together, solved with its covariance."""
 
 from __future__ import annotations
 
@@ -15,12 +9,59 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.special import stdtrit
 
-from core.alignment.axis.estimate import AxisKnowledge
 from core.alignment.drift.linefit import plain_functional
 from core.alignment.drift.prepared import PreparedLeg
 from core.units import ARCMIN_PER_RAD
 
+# What is known of the axis before the legs at hand: little, or an earlier state turned.
+#
+# Inside this module the axis is the pair (azimuth error × cos latitude, altitude error): two
+# perpendicular displacements on the sky of like size.
+
 Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True, eq=False)
+class PriorAxis:
+    """Displacement (2,) on the sky, arcmin, and its covariance (2, 2), arcmin².
+
+    `freedom`: degrees of freedom behind the covariance; few make long tails (Student's t).
+    """
+
+    sky_arcmin: Floats
+    covariance_arcmin2: Floats
+    freedom: float = 1e6
+
+    @classmethod
+    def about_the_pole(cls, sigma_deg: float) -> PriorAxis:
+        """The axis is within a few of these of the true pole, and no more is known."""
+        return cls(np.zeros(2), np.eye(2) * (60.0 * sigma_deg) ** 2)
+
+    @property
+    def information_arcmin2(self) -> Floats:
+        """Inverse covariance (2, 2)."""
+        return np.asarray(np.linalg.inv(self.covariance_arcmin2))
+
+    @property
+    def interval_factor(self) -> float:
+        """Of a standard deviation, for the half-width of the 95 % interval."""
+        from scipy.special import stdtrit  # here, so that the first window need not wait for scipy
+
+        return float(stdtrit(self.freedom, 0.975))
+
+    def disagreement(self, other: PriorAxis) -> float:
+        """Squared distance between two independent statements, χ² with two degrees of freedom."""
+        apart = self.sky_arcmin - other.sky_arcmin
+        together = self.covariance_arcmin2 + other.covariance_arcmin2
+        return float(apart @ np.linalg.solve(together, apart))
+
+
+# Evidence on the axis of any kind in one form, and the one solver for it.
+#
+# A piece of evidence measures numbers that depend on named parameters: the two displacements of the
+# axis on the sky, and nuisances that several pieces share. Pieces add up by the names; what is
+# known of a parameter beforehand is a piece like any other. All numbers may differ from noise
+# candidate to noise candidate (g,); the candidates are averaged over at the end.
 
 AZIMUTH, ALTITUDE = "azimuth × cos latitude, arcmin", "altitude, arcmin"
 AXIS = (AZIMUTH, ALTITUDE)
@@ -84,7 +125,7 @@ class Evidence:
 
 
 @dataclass(frozen=True, eq=False)
-class Estimate:
+class AxisEstimate:
     """Parameters (P,) with covariance (P, P) over all candidates, and the factors (P,) that make
     95 % half-widths of their standard deviations. `squares`: χ² of each piece, in their order.
     `freedom` (P,): effective degrees of freedom behind the standard deviations.
@@ -103,7 +144,7 @@ class Estimate:
         return self.values[at], self.covariance[np.ix_(at, at)], self.interval_factor[at]
 
 
-def estimate(pieces: Sequence[Evidence], weight: Floats) -> Estimate:
+def estimate(pieces: Sequence[Evidence], weight: Floats) -> AxisEstimate:
     """Generalised least squares over all pieces, averaged over the candidates with `weight` (g,).
 
     Each parameter must be told by some piece, a prior at least.
@@ -118,7 +159,7 @@ def estimate(pieces: Sequence[Evidence], weight: Floats) -> Estimate:
     apart = solved - mean
     mixed = np.einsum("g,gij->ij", weight, covariance) + (weight[:, np.newaxis] * apart).T @ apart
     freedom = _freedom(pieces, [normal for normal, _ in normals], covariance, weight)
-    return Estimate(
+    return AxisEstimate(
         names,
         mean,
         mixed,
@@ -178,7 +219,7 @@ def main_direction(shows: Floats, information: Floats) -> Floats:
 def rough_axis(
     legs: Sequence[PreparedLeg],
     scale: Floats,
-    before: AxisKnowledge,
+    before: PriorAxis,
     alike: bool,
     breathe: Callable[[], None],
 ) -> Floats:

@@ -24,7 +24,7 @@ _TURNED_SIGMAS, _TURNED_DEG, _NORMAL_95 = 3.3, 0.7, 1.96
 _EQUATORIAL_SITE_DEG = 5.0
 
 
-def weaknesses(
+def geometry_warnings(
     legs: Sequence[LegTrend], by_legs_alone: bool, site: Site, air: Air
 ) -> tuple[Note, ...]:
     """Notes on the geometry; `by_legs_alone`: they tell both errors of the axis, nothing else."""

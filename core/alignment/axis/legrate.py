@@ -18,7 +18,7 @@ from core.alignment.drift.noise import NoiseGrid
 from core.alignment.drift.nuisances import nuisance_columns
 from core.alignment.drift.prepared import PreparedLeg
 from core.alignment.drift.readingstep import is_coarse, rate_of_rounded
-from core.alignment.drift.steps import Step
+from core.alignment.drift.steps import DriftStep
 from core.alignment.priors import Priors
 from core.units import ARCMIN_PER_RAD
 
@@ -233,7 +233,7 @@ class LegTrend:
     angle_deg: float
     angle_sigma_deg: float
     rejected: Flags
-    steps: tuple[Step, ...]
+    steps: tuple[DriftStep, ...]
     curve_utc_s: Floats
     curve_arcsec: Floats
     curve_low_arcsec: Floats

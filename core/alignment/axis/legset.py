@@ -11,8 +11,16 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.special import chdtrc, ndtri, stdtrit
 
-from core.alignment.axis.estimate import AxisKnowledge
-from core.alignment.axis.evidence import ALTITUDE, ANGLE, AXIS, AZIMUTH, FLEXURE, Evidence, estimate
+from core.alignment.axis.evidence import (
+    ALTITUDE,
+    ANGLE,
+    AXIS,
+    AZIMUTH,
+    FLEXURE,
+    Evidence,
+    PriorAxis,
+    estimate,
+)
 from core.alignment.axis.legrate import LegRate
 from core.alignment.axis.singlestar import IfRight
 from core.alignment.drift.noise import weights
@@ -183,9 +191,9 @@ class AxisFit:
         return np.asarray(self.interval_factor * self.sigma_arcmin)
 
     @property
-    def knowledge(self) -> AxisKnowledge:
+    def knowledge(self) -> PriorAxis:
         """The fit as a statement on the axis."""
-        return AxisKnowledge(self.sky_arcmin, self.covariance_arcmin2, float(self.freedom.min()))
+        return PriorAxis(self.sky_arcmin, self.covariance_arcmin2, float(self.freedom.min()))
 
 
 @dataclass(frozen=True, eq=False)
@@ -215,7 +223,7 @@ class LegSet:
         )
         return replace(self, rates=rates, numbers=kept) if gone else self
 
-    def settled(self, axis_rad: Floats, granted: AxisKnowledge) -> AxisFit:
+    def settled(self, axis_rad: Floats, granted: PriorAxis) -> AxisFit:
         """Least squares on the exact model from `axis_rad` on; `granted`: beside the legs."""
         sky = axis_rad * self.scale * ARCMIN_PER_RAD
         for _ in range(_ROUNDS):

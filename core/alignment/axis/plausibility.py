@@ -31,7 +31,7 @@ _CLOCK_TOLERANCE_S = 60.0
 _WEATHER_HPA = 70.0  # the air at one place varies by less
 
 
-def doubts(
+def implausible_legs(
     legs: Sequence[Leg], site: Site, air: Air, now_utc_s: float | None = None
 ) -> tuple[Note, ...]:
     """Sentences on legs that cannot be right. `now_utc_s`: legs that end later are doubted too."""

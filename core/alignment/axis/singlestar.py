@@ -17,7 +17,7 @@ _PLAIN_SHARE = 0.2  # of the best-known direction: less of an error, and nothing
 
 
 @dataclass(frozen=True)
-class Combination:
+class SingleStarConstraint:
     """`azimuth_weight` × azimuth error × cos latitude + `altitude_weight` × altitude error = value.
 
     `sentence` says it in words with the star that would settle the rest.
@@ -39,7 +39,7 @@ class IfRight:
     half_width_arcmin: float
 
 
-def combination(
+def single_star_constraint(
     sky_arcmin: Floats,
     covariance_arcmin2: Floats,
     factor: float,
@@ -47,7 +47,7 @@ def combination(
     if_altitude_right: IfRight,
     if_azimuth_right: IfRight,
     number_of_legs: int,
-) -> Combination:
+) -> SingleStarConstraint:
     """The best-known direction of the displacement, and the hour angle that shows the other."""
     _, vectors = np.linalg.eigh(covariance_arcmin2)
     known, unknown = vectors[:, 0], vectors[:, 1]
@@ -64,7 +64,7 @@ def combination(
         *_if_other_were_right(known, if_altitude_right, if_azimuth_right, latitude_rad),
         say("To settle it, watch {star}.", star=second_star(hour_angle_deg)),
     ]
-    return Combination(
+    return SingleStarConstraint(
         float(known[0]), float(known[1]), value, half_width, hour_angle_deg, " ".join(parts)
     )
 

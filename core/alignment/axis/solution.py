@@ -9,24 +9,18 @@ from typing import TypeVar
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.aim import Aim
 from core.alignment.axis.contradictionwords import contradiction_note
-from core.alignment.axis.estimate import AxisKnowledge
-from core.alignment.axis.evidence import azimuth_has_meaning, rough_axis, to_sky
-from core.alignment.axis.geometrywarnings import weaknesses
+from core.alignment.axis.evidence import PriorAxis, azimuth_has_meaning, rough_axis, to_sky
+from core.alignment.axis.geometrywarnings import geometry_warnings
 from core.alignment.axis.legrate import LegTrend, leg_rate, trend
 from core.alignment.axis.legset import AxisFit, Contradiction, LegSet
-from core.alignment.axis.singlestar import Combination, combination
+from core.alignment.axis.singlestar import SingleStarConstraint, single_star_constraint
 from core.alignment.drift.geometry import sky_error_rad
 from core.alignment.drift.noise import NoiseGrid
 from core.alignment.drift.path import one_direction
-from core.alignment.drift.prepared import (
-    Note,
-    PreparedLeg,
-    reading_steps_arcsec,
-    usable,
-)
+from core.alignment.drift.prepared import Note, PreparedLeg, reading_steps_arcsec, screened_legs
 from core.alignment.driftlog.records import Leg
+from core.alignment.goal import Aim
 from core.alignment.priors import USUAL, Priors
 from core.language import marked, say
 from core.sky.refraction import Refraction
@@ -38,11 +32,9 @@ _Part = TypeVar("_Part")
 
 _TOLD_ARCMIN = 15.0  # an axis error whose 95 % half-width on the sky is larger is not told
 _FARTHEST_AZIMUTH_ARCMIN = 180.0 * 60.0  # beyond, the ± goes round the whole horizon
-_START = AxisKnowledge.about_the_pole(3.0)  # where to begin, not what to believe
-_NOTHING_GRANTED = AxisKnowledge.about_the_pole(
-    30.0
-)  # keeps one star's equations solvable, no more
-_SET_UP_WITH_CARE = AxisKnowledge.about_the_pole(2.0)  # by latitude scale and compass
+_START = PriorAxis.about_the_pole(3.0)  # where to begin, not what to believe
+_NOTHING_GRANTED = PriorAxis.about_the_pole(30.0)  # keeps one star's equations solvable, no more
+_SET_UP_WITH_CARE = PriorAxis.about_the_pole(2.0)  # by latitude scale and compass
 _UNEXPECTED = "unexpected axis"  # the code of a note
 _CONTRADICTED = marked(
     "The axis is not where the last turn of the bolts should have brought it (turned the other "
@@ -78,13 +70,13 @@ class Solution:
     correlation: float
     sky_error_arcmin: float
     sky_sigma_arcmin: float
-    combination: Combination | None
+    combination: SingleStarConstraint | None
     legs: tuple[LegTrend, ...]
     notes: tuple[Note, ...]
     latitude_deg: float
     information_arcmin2: tuple[Floats, ...]
     before_information_arcmin2: Floats
-    knowledge: AxisKnowledge
+    knowledge: PriorAxis
     priors: Priors = USUAL
     contradiction: Contradiction | None = None
 
@@ -118,10 +110,10 @@ def solve(
     legs: Sequence[Leg],
     site: Site,
     air: Air,
-    before: AxisKnowledge | None = None,
+    before: PriorAxis | None = None,
     breathe: Callable[[], None] = _never,
     priors: Priors = USUAL,
-    rivals: Sequence[AxisKnowledge] = (),
+    rivals: Sequence[PriorAxis] = (),
 ) -> Solution:
     """Solve all legs of one axis state together by least squares on the exact drift model.
 
@@ -133,7 +125,7 @@ def solve(
     can show. `breathe` is called between the steps of each leg, so that a thread can let others
     pass. Raises `UnusableLegs` with a sentence when no leg can be used.
     """
-    good, notes = usable(legs)
+    good, notes = screened_legs(legs)
     scale = to_sky(float(np.deg2rad(site.latitude_deg)))
     prepared = _prepared(good, site, air, priors, breathe)
     alike = one_direction([leg.track for leg in prepared])
@@ -181,7 +173,7 @@ def _each(parts: Iterable[_Part], breathe: Callable[[], None]) -> Iterator[_Part
 def _start(
     legs: list[PreparedLeg],
     scale: Floats,
-    before: AxisKnowledge,
+    before: PriorAxis,
     alike: bool,
     priors: Priors,
     breathe: Callable[[], None],
@@ -194,18 +186,16 @@ def _start(
     return axis, stepped
 
 
-def _is_contradicted(
-    before: AxisKnowledge, fit: AxisKnowledge, rivals: Sequence[AxisKnowledge]
-) -> bool:
+def _is_contradicted(before: PriorAxis, fit: PriorAxis, rivals: Sequence[PriorAxis]) -> bool:
     unlike = before.disagreement(fit)
     least = min((rival.disagreement(fit) for rival in rivals), default=unlike)
     return unlike > _CONTRADICTION or unlike - least > _RATHER
 
 
-def _widened(fit: AxisFit) -> AxisKnowledge:
+def _widened(fit: AxisFit) -> PriorAxis:
     """The fit with the few degrees of freedom of short legs in its covariance."""
     widening = fit.interval_factor / 1.96
-    return AxisKnowledge(fit.sky_arcmin, fit.covariance_arcmin2 * np.outer(widening, widening))
+    return PriorAxis(fit.sky_arcmin, fit.covariance_arcmin2 * np.outer(widening, widening))
 
 
 @dataclass(frozen=True, eq=False)
@@ -214,7 +204,7 @@ class _Told:
 
     site: Site
     air: Air
-    before: AxisKnowledge | None
+    before: PriorAxis | None
     priors: Priors
     trends: tuple[LegTrend, ...]
     notes: tuple[Note, ...]
@@ -236,8 +226,8 @@ class _Told:
         told[0] &= azimuth_has_meaning(latitude) and bool(reach < _FARTHEST_AZIMUTH_ARCMIN)
         return self._solution(legs, fit, told, None if known else self._combination(legs, fit))
 
-    def _combination(self, legs: LegSet, fit: AxisFit) -> Combination:
-        return combination(
+    def _combination(self, legs: LegSet, fit: AxisFit) -> SingleStarConstraint:
+        return single_star_constraint(
             fit.sky_arcmin,
             fit.covariance_arcmin2,
             float(fit.interval_factor.max()),
@@ -248,7 +238,7 @@ class _Told:
         )
 
     def _solution(
-        self, legs: LegSet, fit: AxisFit, told: NDArray[np.bool_], one: Combination | None
+        self, legs: LegSet, fit: AxisFit, told: NDArray[np.bool_], one: SingleStarConstraint | None
     ) -> Solution:
         latitude = float(np.deg2rad(self.site.latitude_deg))
         azimuth, altitude = fit.sky_arcmin / to_sky(latitude)
@@ -275,7 +265,7 @@ class _Told:
             sky_sigma_arcmin=sky_sigma if both else nothing,
             combination=one,
             legs=self.trends,
-            notes=self.notes + weaknesses(self.trends, by_legs_alone, self.site, self.air),
+            notes=self.notes + geometry_warnings(self.trends, by_legs_alone, self.site, self.air),
             latitude_deg=self.site.latitude_deg,
             information_arcmin2=self._information(legs, fit),
             before_information_arcmin2=np.zeros((2, 2))

@@ -48,7 +48,7 @@ def nuisance_columns(groups: Groups, path: Path, axis_rad: Floats, priors: Prior
 def slow_covariance(utc_s: Floats, priors: Priors, east_is_seen: bool) -> Floats:
     """Covariance (k, k), arcsec², of the slow motions north at these times (k,)."""
     lag_s = np.subtract.outer(utc_s, utc_s)
-    slow = _wander(lag_s, priors)
+    slow = _drive_noise(lag_s, priors)
     if east_is_seen:
         return slow
     return slow + float(np.deg2rad(priors.angle_sigma_deg)) ** 2 * _periodic_error(lag_s, priors)
@@ -75,7 +75,7 @@ def _rate_table(priors: Priors, east_is_seen: bool) -> tuple[Floats, Floats]:
     return lengths, np.maximum(variances, 1e-12)
 
 
-def _wander(lag_s: Floats, priors: Priors) -> Floats:
+def _drive_noise(lag_s: Floats, priors: Priors) -> Floats:
     return np.asarray(priors.slow_wander_arcsec**2 * np.exp(-np.abs(lag_s) / priors.slow_wander_s))
 
 

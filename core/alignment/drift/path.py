@@ -67,7 +67,7 @@ class Path:
 
 
 @dataclass(frozen=True, eq=False)
-class Track:
+class ApparentTrack:
     """Hour angle west positive at `start_utc_s` and its rate; apparent declination."""
 
     start_utc_s: float
@@ -79,7 +79,7 @@ class Track:
     refraction: Refraction
 
     @classmethod
-    def of(cls, leg: Leg, site: Site, air: Air) -> Track:
+    def of(cls, leg: Leg, site: Site, air: Air) -> ApparentTrack:
         """Apparent place for the middle of the leg, tracked from its first reading."""
         start_s, end_s = float(leg.utc_s[0]), float(leg.utc_s[-1])
         span_s = max(end_s - start_s, 60.0)
@@ -124,7 +124,7 @@ class Track:
         return wrapped, float(altitude), float(azimuth)
 
 
-def one_direction(tracks: Sequence[Track]) -> bool:
+def one_direction(tracks: Sequence[ApparentTrack]) -> bool:
     """Whether all legs show one direction of the axis: their middles at hour angles alike or 12 h
     apart. How long each lasts does not matter: a leg tells one rate.
     """

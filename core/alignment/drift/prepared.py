@@ -10,13 +10,13 @@ from numpy.typing import NDArray
 
 from core.alignment.drift.noise import Groups, group, set_aside
 from core.alignment.drift.nuisances import nuisance_columns
-from core.alignment.drift.path import Path, Track, too_fast
+from core.alignment.drift.path import ApparentTrack, Path, too_fast
 from core.alignment.drift.readingstep import (
     FEWEST_READINGS,
     NEVER_CHANGED_ARCSEC,
     reading_step_arcsec,
 )
-from core.alignment.drift.steps import Step, find_breaks, measure
+from core.alignment.drift.steps import DriftStep, find_breaks, measure
 from core.alignment.driftlog.records import Leg
 from core.alignment.priors import Priors
 from core.language import say
@@ -45,7 +45,7 @@ class UnusableLegs(ValueError):
     """No leg can be solved; the message is a sentence for the person."""
 
 
-def usable(legs: Sequence[Leg]) -> tuple[list[Leg], tuple[Note, ...]]:
+def screened_legs(legs: Sequence[Leg]) -> tuple[list[Leg], tuple[Note, ...]]:
     """Legs that can be solved, and notes on the others. Raises `UnusableLegs` if none is left."""
     good, notes = [], []
     for leg in legs:
@@ -103,18 +103,18 @@ class PreparedLeg:
     """
 
     leg: Leg
-    track: Track
+    track: ApparentTrack
     kept: NDArray[np.bool_]
     groups: Groups
     path: Path  # at the groups
     reading_step_arcsec: float = 0.0
-    steps: tuple[Step, ...] = ()
+    steps: tuple[DriftStep, ...] = ()
 
     @classmethod
     def of(cls, leg: Leg, site: Site, air: Air, reading_step_arcsec: float = 0.0) -> PreparedLeg:
         """Gusts set aside; steps wait until the drift is roughly known."""
         kept = ~set_aside(leg.utc_s, leg.north_arcsec, reading_step_arcsec)
-        track, groups = Track.of(leg, site, air), group(leg, kept, ())
+        track, groups = ApparentTrack.of(leg, site, air), group(leg, kept, ())
         return cls(leg, track, kept, groups, track.path(groups.utc_s), reading_step_arcsec)
 
     def with_steps(self, axis_rad: Floats, priors: Priors) -> PreparedLeg:

@@ -24,7 +24,7 @@ _WORTH_ARCSEC = 0.1  # smaller ones change nothing, and a leap second in a log m
 
 
 @dataclass(frozen=True)
-class Step:
+class DriftStep:
     """A sudden northward shift at `utc_s`, with its standard deviation."""
 
     utc_s: float
@@ -72,7 +72,7 @@ def measure(
     predicted_arcsec: Floats,
     breaks: tuple[int, ...],
     nuisances: Nuisances = _nothing,
-) -> tuple[Step, ...]:
+) -> tuple[DriftStep, ...]:
     """Sizes of the steps at `breaks`, with the correlated noise of the leg in their errors."""
     groups, residual = _residual(leg, kept, predicted_arcsec, breaks)
     grid = NoiseGrid.for_durations([float(np.ptp(groups.utc_s))])
@@ -86,11 +86,11 @@ def measure(
         variance = np.einsum("i,gij,j->g", contrast, fit.covariance, contrast)
         mean = float(weight @ size)
         spread = float(weight @ (variance + (size - mean) ** 2))
-        steps.append(Step(_begin_s(leg, breaks[later - 1]), mean, float(np.sqrt(spread))))
+        steps.append(DriftStep(_begin_s(leg, breaks[later - 1]), mean, float(np.sqrt(spread))))
     return tuple(steps)
 
 
-def _all_stand_out(steps: tuple[Step, ...], expected: int, least_arcsec: float) -> bool:
+def _all_stand_out(steps: tuple[DriftStep, ...], expected: int, least_arcsec: float) -> bool:
     stand = all(
         abs(step.size_arcsec) > max(_THRESHOLD * step.sigma_arcsec, least_arcsec) for step in steps
     )

@@ -15,7 +15,13 @@ from typing import BinaryIO
 from core.alignment.driftlog.header import RANGES
 from core.alignment.driftlog.reader import read
 from core.alignment.driftlog.records import DriftLog, Extras, Floats, Header, Leg, UnusableLog
-from core.alignment.driftlog.table import DRIFT, MAX_LINE_CHARACTERS, OPTIONAL, REQUIRED, Form
+from core.alignment.driftlog.table import (
+    DRIFT,
+    MAX_LINE_CHARACTERS,
+    OPTIONAL,
+    REQUIRED,
+    ColumnNames,
+)
 from core.language import say
 from core.sky.clocks import format_utc
 
@@ -47,7 +53,7 @@ KeepGoing = Callable[[float], bool]
 
 
 def read_file(
-    path: str | os.PathLike[str], keep_going: KeepGoing | None = None, form: Form = DRIFT
+    path: str | os.PathLike[str], keep_going: KeepGoing | None = None, form: ColumnNames = DRIFT
 ) -> DriftLog:
     """The log in the file at `path`.
 

@@ -27,8 +27,8 @@ from core.alignment.driftlog.records import (
 )
 from core.alignment.driftlog.table import (
     DRIFT,
-    Columns,
-    Form,
+    ColumnNames,
+    ColumnPlaces,
     announces_separator,
     check_readable,
     is_remark,
@@ -47,7 +47,7 @@ EARLIEST_UTC_S = -315_619_200.0  # 1960-01-01
 LATEST_UTC_S = 7_258_118_400.0  # 2200-01-01
 
 
-class Row(NamedTuple):
+class ReadingRow(NamedTuple):
     """One reading; `east_arcsec` and `sigma_arcsec` are NaN where unread."""
 
     label: str
@@ -62,7 +62,7 @@ class Row(NamedTuple):
 class RowReader:
     """Turns fields into rows. A star's place is read once for all lines that repeat its text."""
 
-    def __init__(self, columns: Columns) -> None:
+    def __init__(self, columns: ColumnPlaces) -> None:
         self._comma = columns.decimal_comma
         place = columns.place
         self._leg, self._utc = place["leg"], place["utc"]
@@ -73,7 +73,7 @@ class RowReader:
         self._star_text = ("", "")
         self._star_deg = (0.0, 0.0)
 
-    def row(self, fields: list[str]) -> Row:
+    def row(self, fields: list[str]) -> ReadingRow:
         """The reading in `fields`, one for each column; north is 0 where no column is its own.
 
         Raises BadRow.
@@ -82,7 +82,7 @@ class RowReader:
         if not label:
             raise BadRow(say("The leg is empty; give every reading the label of its leg."))
         ra_deg, dec_deg = self._star(fields[self._ra], fields[self._dec])
-        return Row(
+        return ReadingRow(
             label,
             _utc(fields[self._utc]),
             ra_deg,
@@ -219,7 +219,7 @@ def _angle_reason(name: str, text: str) -> str | None:
 SAME_STAR_DEG = 0.01  # wider than rounding or a night's proper motion, closer than naked-eye pairs
 
 
-def check_same_star(first: Row, row: Row) -> None:
+def check_same_star(first: ReadingRow, row: ReadingRow) -> None:
     """BadRow when a row names another star than the first row of its leg."""
     east_deg = (row.ra_deg - first.ra_deg + 180.0) % 360.0 - 180.0
     cos_dec = math.cos(math.radians(first.dec_deg))
@@ -241,7 +241,7 @@ def check_same_star(first: Row, row: Row) -> None:
 class LegRows:
     """The rows of one leg as they come, in compact arrays."""
 
-    def __init__(self, row: Row, extra_names: Sequence[str]) -> None:
+    def __init__(self, row: ReadingRow, extra_names: Sequence[str]) -> None:
         self.label, self.ra_deg, self.dec_deg = row.label, row.ra_deg, row.dec_deg
         self._extra_names = extra_names
         self._utc_s, self._north, self._east, self._sigma = (array("d") for _ in range(4))
@@ -249,7 +249,7 @@ class LegRows:
         self._extra: list[list[str]] = [[] for _ in extra_names]
         self._first = row
 
-    def add(self, row: Row, line_number: int, extra: Sequence[str]) -> None:
+    def add(self, row: ReadingRow, line_number: int, extra: Sequence[str]) -> None:
         """Takes a reading of this leg's star; BadRow when it names another star."""
         if row.ra_deg != self.ra_deg or row.dec_deg != self.dec_deg:
             check_same_star(self._first, row)
@@ -373,10 +373,10 @@ MAX_SAMPLES = 2_000_000
 MAX_LEGS = 1_000  # more means that the leg column counts lines
 
 
-class Body:
+class LegSorter:
     """Sorts lines of readings into legs. `columns`: where their fields stand."""
 
-    def __init__(self, columns: Columns, name: str) -> None:
+    def __init__(self, columns: ColumnPlaces, name: str) -> None:
         self.columns = columns
         self._name = name
         self._reader = RowReader(columns)
@@ -425,7 +425,7 @@ class Body:
                 extras.append(texts)
         return legs, extras, left_out
 
-    def _leg(self, row: Row, line_number: int) -> LegRows:
+    def _leg(self, row: ReadingRow, line_number: int) -> LegRows:
         leg = self._legs.get(row.label)
         if leg is not None:
             if row.label != self._last_label and row.label not in self._returned:
@@ -475,7 +475,7 @@ def read(
     *,
     name: str = "",
     keep_going: KeepGoing | None = None,
-    form: Form = DRIFT,
+    form: ColumnNames = DRIFT,
 ) -> DriftLog:
     """The log in `lines` (a text file open for reading, a list of lines, or one string).
 
@@ -501,11 +501,11 @@ def read(
 class _Reading:
     """What has been read so far."""
 
-    def __init__(self, name: str, form: Form) -> None:
+    def __init__(self, name: str, form: ColumnNames) -> None:
         self._name = name
         self._form = form
         self._head = HeadLines()
-        self._body: Body | None = None
+        self._body: LegSorter | None = None
         self._rejected: list[Rejected] = []
 
     def take(self, line: str, line_number: int) -> None:
@@ -563,7 +563,7 @@ class _Reading:
         if announces_separator(text):
             return
         try:
-            self._body = Body(table.find(text, line_number, self._form), self._name)
+            self._body = LegSorter(table.find(text, line_number, self._form), self._name)
         except UnusableLog as error:
             raise UnusableLog(
                 say("{name} cannot be read. {problem}", name=self._name, problem=error)

@@ -110,7 +110,7 @@ OPTIONAL = ("east_arcsec", "sigma_arcsec")
 
 
 @dataclass(frozen=True)
-class Form:
+class ColumnNames:
     """Names of columns, in the order in which they are usually written.
 
     `instead`: what will do where a required column is missing. `pixels`: the name under which an
@@ -149,8 +149,8 @@ class Form:
         ]
 
 
-DRIFT = Form(REQUIRED, OPTIONAL)
-RUN = Form(
+DRIFT = ColumnNames(REQUIRED, OPTIONAL)
+RUN = ColumnNames(
     ("leg", "utc", "ra_deg", "dec_deg", "east_arcsec"),
     ("north_arcsec", "sigma_arcsec"),
     # A leg without east offsets is refused later, with words on what the drive is seen in.
@@ -199,7 +199,7 @@ def names_in(line: str, separator: str) -> list[str]:
 
 
 @dataclass(frozen=True)
-class Columns:
+class ColumnPlaces:
     """Where the columns stand. `place`: index of each known column; `extra`: index by name.
 
     `in_pixels`: which of the known ones hold pixels, though their name says arcseconds.
@@ -242,7 +242,7 @@ class Columns:
         )
 
 
-def find(line: str, line_number: int, form: Form = DRIFT) -> Columns:
+def find(line: str, line_number: int, form: ColumnNames = DRIFT) -> ColumnPlaces:
     """Reads the column names; UnusableLog when required ones are missing or any is doubled."""
     separator, names = max(
         ((mark, names_in(line, mark)) for mark in SEPARATORS),
@@ -256,7 +256,7 @@ def find(line: str, line_number: int, form: Form = DRIFT) -> Columns:
     if doubled:
         raise UnusableLog(doubled)
     in_pixels = frozenset(name for name, index in place.items() if names[index] != name)
-    return Columns(separator, tuple(names), place, _extra(names, place), in_pixels)
+    return ColumnPlaces(separator, tuple(names), place, _extra(names, place), in_pixels)
 
 
 def doubled_sentence(names: Sequence[str], wanted: Sequence[str], line_number: int) -> str | None:
@@ -289,7 +289,7 @@ def _extra(names: Sequence[str], place: dict[str, int]) -> dict[str, int]:
 
 
 def _missing_sentence(
-    line: str, line_number: int, names: Sequence[str], missing: Sequence[str], form: Form
+    line: str, line_number: int, names: Sequence[str], missing: Sequence[str], form: ColumnNames
 ) -> str:
     if len(missing) == len(form.required):
         return say(

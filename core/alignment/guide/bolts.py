@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.evidence import PriorAxis
 from core.alignment.drift.geometry import (
     altitude_azimuth_rad,
     axis_north_end,
@@ -35,7 +35,7 @@ _SHEET_AGREES = 3.0  # standard deviations between sheet and turn that chance ma
 
 
 @dataclass(frozen=True)
-class BoltTurn:
+class CountedTurn:
     """One adjustment: turns of the bolt (signed) and how far the axis then moved, as measured."""
 
     turns: float
@@ -76,7 +76,7 @@ class BoltScale:
         return self.arcmin_per_turn_sigma < 0.2 * abs(self.arcmin_per_turn)
 
     def turns_for(self, arcmin: float, last_turns: float) -> tuple[float, float]:
-        """Turns, signed as `BoltTurn`, for so many arcmin, and their standard deviation.
+        """Turns, signed as `CountedTurn`, for so many arcmin, and their standard deviation.
 
         `last_turns`: the turn before, 0 if unknown; against it the play is taken up first.
         """
@@ -103,7 +103,7 @@ def of_sheet(arcmin_per_turn: float) -> BoltScale:
     )
 
 
-def as_counted(made: Sequence[BoltTurn]) -> tuple[list[BoltTurn], bool]:
+def as_counted(made: Sequence[CountedTurn]) -> tuple[list[CountedTurn], bool]:
     """The turns with their signs made consistent, and whether the person's own counting was.
 
     One turn counted the other way among several is a slip, and is turned over. Where many disagree,
@@ -123,7 +123,7 @@ def as_counted(made: Sequence[BoltTurn]) -> tuple[list[BoltTurn], bool]:
     return counted, has_sense
 
 
-def learn(made: Sequence[BoltTurn], sheet_arcmin_per_turn: float | None = None) -> BoltScale:
+def learn(made: Sequence[CountedTurn], sheet_arcmin_per_turn: float | None = None) -> BoltScale:
     """Scale and play by least squares with what is expected of any bolt.
 
     moved = scale × turns − play × (direction of the turn), the last only after a reversal. The
@@ -203,7 +203,7 @@ class Base:
 
 
 @dataclass(frozen=True)
-class Turn:
+class BoltTurn:
     """A turn of both bolts, meant to move the axis; signs as the errors of the axis have.
 
     Positive azimuth: the elevated end moves towards greater azimuth; positive altitude: upwards.
@@ -224,7 +224,7 @@ class TurnAccuracy:
     relative: float = 0.1
     play_arcmin: float = 0.5
 
-    def covariance_arcmin2(self, turn: Turn, azimuth_scale: float, base: Base) -> Floats:
+    def covariance_arcmin2(self, turn: BoltTurn, azimuth_scale: float, base: Base) -> Floats:
         """Of the displacement on the sky (2, 2); `azimuth_scale`: cosine of the latitude.
 
         A base that leans unknown to anybody lets each bolt move the axis across its own direction.
@@ -246,7 +246,7 @@ class SeenTurn:
     both_arcmin2: float
     altitude_arcmin2: float
 
-    def covariance_arcmin2(self, _turn: Turn, _azimuth_scale: float, _base: Base) -> Floats:
+    def covariance_arcmin2(self, _turn: BoltTurn, _azimuth_scale: float, _base: Base) -> Floats:
         """Of the displacement on the sky (2, 2), whatever the turn was."""
         return np.array(
             [
@@ -272,7 +272,7 @@ def axle(base: Base, latitude_rad: float) -> Floats:
 
 
 def moved_errors_arcmin(
-    site: Site, azimuth_arcmin: float, altitude_arcmin: float, turn: Turn, base: Base
+    site: Site, azimuth_arcmin: float, altitude_arcmin: float, turn: BoltTurn, base: Base
 ) -> tuple[float, float]:
     """Azimuth and altitude error after the turn, altitude first, by exact rotation."""
     latitude = float(np.deg2rad(site.latitude_deg))
@@ -288,7 +288,7 @@ def moved_errors_arcmin(
 
 
 def _rotations(
-    turn: Turn, base: Base, latitude_rad: float, heading_rad: float
+    turn: BoltTurn, base: Base, latitude_rad: float, heading_rad: float
 ) -> tuple[tuple[Floats, float], tuple[Floats, float]]:
     """Axes and angles: tip on the axle as it stands, then turn about the base's normal."""
     normal = base.normal()
@@ -298,12 +298,12 @@ def _rotations(
 
 
 def known_after(
-    known: AxisKnowledge,
-    turn: Turn,
+    known: PriorAxis,
+    turn: BoltTurn,
     site: Site,
     base: Base,
     accuracy: TurnAccuracy | SeenTurn,
-) -> AxisKnowledge:
+) -> PriorAxis:
     """What the earlier axis state says of the present one, its errors widened by the turn's."""
     scale = max(float(np.cos(np.deg2rad(site.latitude_deg))), 0.02)
     azimuth, altitude = known.sky_arcmin[0] / scale, known.sky_arcmin[1]
@@ -311,11 +311,11 @@ def known_after(
     covariance = known.covariance_arcmin2 + accuracy.covariance_arcmin2(turn, scale, base)
     before = float(np.trace(known.covariance_arcmin2))
     freedom = known.freedom * (float(np.trace(covariance)) / before) ** 2  # Satterthwaite
-    return AxisKnowledge(np.array([moved[0] * scale, moved[1]]), covariance, min(freedom, 1e6))
+    return PriorAxis(np.array([moved[0] * scale, moved[1]]), covariance, min(freedom, 1e6))
 
 
 def star_shift_arcsec(
-    seen: Floats, axis: Floats, turn: Turn, site: Site, base: Base
+    seen: Floats, axis: Floats, turn: BoltTurn, site: Site, base: Base
 ) -> tuple[float, float]:
     """North and east shift of the star in view while the bolts turn, the drive running.
 
@@ -355,7 +355,7 @@ class TurnUnseen(ValueError):
 
 def turn_seen(
     seen: Floats, axis: Floats, shift_arcsec: tuple[float, float], site: Site, base: Base
-) -> Turn:
+) -> BoltTurn:
     """The turn of both bolts that shifts the star in view north and east by `shift_arcsec`.
 
     `seen`, `axis`: unit vectors (3,) as for `star_shift_arcsec`, before the turn. Newton's method
@@ -374,11 +374,11 @@ def turn_seen(
                 )
             )
         turn = turn + np.linalg.solve(slopes, wanted - shift)
-    return Turn(float(turn[0]), float(turn[1]))
+    return BoltTurn(float(turn[0]), float(turn[1]))
 
 
 def seen_accuracy(
-    seen: Floats, axis: Floats, turn: Turn, site: Site, base: Base, priors: Priors
+    seen: Floats, axis: Floats, turn: BoltTurn, site: Site, base: Base, priors: Priors
 ) -> SeenTurn:
     """How well that turn is known: a turned reticle lets each bolt leak into the other.
 
@@ -427,7 +427,7 @@ def _moved(axis: Floats, turn: Floats, site: Site, base: Base) -> Floats:
         float(azimuth + np.pi) % (2.0 * np.pi) - np.pi,
         hemisphere_sign(latitude) * (float(altitude) - latitude),
     )
-    made = Turn(float(turn[0]), float(turn[1]))
+    made = BoltTurn(float(turn[0]), float(turn[1]))
     after = moved_errors_arcmin(
         site, errors[0] * ARCMIN_PER_RAD, errors[1] * ARCMIN_PER_RAD, made, base
     )
@@ -445,4 +445,6 @@ def _linearised(
 
 
 def _shift(seen: Floats, axis: Floats, turn: Floats, site: Site, base: Base) -> Floats:
-    return np.array(star_shift_arcsec(seen, axis, Turn(float(turn[0]), float(turn[1])), site, base))
+    return np.array(
+        star_shift_arcsec(seen, axis, BoltTurn(float(turn[0]), float(turn[1])), site, base)
+    )

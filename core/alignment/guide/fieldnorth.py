@@ -12,14 +12,14 @@ from enum import Enum
 
 from core.alignment.axis.solution import solve
 from core.alignment.driftlog.records import Leg
-from core.alignment.guide.bolts import Base, SeenTurn, Turn, TurnAccuracy, known_after
+from core.alignment.guide.bolts import Base, BoltTurn, SeenTurn, TurnAccuracy, known_after
 from core.alignment.priors import USUAL, Priors
 from core.sky.site import Air, Site
 
 _DECISIVE = 12.0  # difference of χ²: 400 to one
 
 
-class North(Enum):
+class FieldNorth(Enum):
     """How the readings' north stands to the sky's."""
 
     AS_READ = "north is where the readings have it"
@@ -34,14 +34,14 @@ def reversed_leg(leg: Leg) -> Leg:
 
 def find_north(
     before: Sequence[Leg],
-    turn: Turn,
+    turn: BoltTurn,
     after: Sequence[Leg],
     site: Site,
     air: Air,
     base: Base,
     accuracy: TurnAccuracy | SeenTurn,
     priors: Priors = USUAL,
-) -> North:
+) -> FieldNorth:
     """Compare both readings of north with what the turn should have done to the axis."""
     as_read = _disagreement(before, turn, after, site, air, base, accuracy, priors)
     exchanged = _disagreement(
@@ -55,13 +55,13 @@ def find_north(
         priors,
     )
     if abs(as_read - exchanged) < _DECISIVE:
-        return North.UNDECIDED
-    return North.AS_READ if as_read < exchanged else North.REVERSED
+        return FieldNorth.UNDECIDED
+    return FieldNorth.AS_READ if as_read < exchanged else FieldNorth.REVERSED
 
 
 def _disagreement(
     before: Sequence[Leg],
-    turn: Turn,
+    turn: BoltTurn,
     after: Sequence[Leg],
     site: Site,
     air: Air,

@@ -9,14 +9,14 @@ from enum import Enum
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.evidence import PriorAxis
 from core.alignment.axis.legrate import LegTrend
 from core.alignment.axis.singlestar import second_star
 from core.alignment.axis.solution import Solution
 from core.alignment.drift.geometry import hemisphere_sign
 from core.alignment.drift.nuisances import slow_rate_variance
+from core.alignment.goal import NORMAL_95, Reached, reached
 from core.alignment.guide.bolts import TurnAccuracy
-from core.alignment.guide.goal import NORMAL_95, Reached, reached
 from core.alignment.guide.nextstar import flexure_arcmin
 from core.alignment.priors import Priors
 from core.language import marked, say
@@ -168,7 +168,7 @@ class Judgement:
         return reached(self.chance_within_target)
 
 
-def chance_within(known: AxisKnowledge, aim_arcmin: Floats, target_arcmin: float) -> float:
+def chance_within(known: PriorAxis, aim_arcmin: Floats, target_arcmin: float) -> float:
     """Chance that the axis lies within `target_arcmin` of the aim (2,) on the sky.
 
     Student's t in two dimensions with the freedom of what is known, as the intervals have it: a
@@ -190,7 +190,7 @@ def _student_sizes(freedom: float) -> Floats:
 
 
 def _normal_chance(
-    known: AxisKnowledge, aim_arcmin: Floats, target_arcmin: float, size: float
+    known: PriorAxis, aim_arcmin: Floats, target_arcmin: float, size: float
 ) -> float:
     """Normal distribution; Gauss-Hermite over one principal direction, exact over the other."""
     from scipy.special import ndtr
@@ -206,7 +206,7 @@ def _normal_chance(
 
 
 def judge(
-    known: AxisKnowledge,
+    known: PriorAxis,
     watched_shows: Floats | None,
     aim_arcmin: Floats,
     target_arcmin: float,
@@ -255,8 +255,8 @@ def _widening(freedom: float) -> float:
 
 
 def _turn_helps(
-    known: AxisKnowledge, hand: Floats, aim_arcmin: Floats, target_arcmin: float, chance: float
+    known: PriorAxis, hand: Floats, aim_arcmin: Floats, target_arcmin: float, chance: float
 ) -> bool:
     """Whether turning now raises the chance to be within the target by a worthwhile part."""
-    turned = AxisKnowledge(aim_arcmin, known.covariance_arcmin2 + np.diag(hand), known.freedom)
+    turned = PriorAxis(aim_arcmin, known.covariance_arcmin2 + np.diag(hand), known.freedom)
     return chance_within(turned, aim_arcmin, target_arcmin) > chance + _WORTHWHILE

@@ -160,7 +160,7 @@ Clear = Callable[[Floats, Floats], NDArray[np.bool_]]
 
 
 @dataclass(frozen=True)
-class Choice:
+class RankedStar:
     """A star and its worth.
 
     `half_width_arcmin`: the larger 95 % half-width on the sky after `MINUTES` on it and, where one
@@ -181,7 +181,7 @@ def rank(
     watching: Watching,
     target_arcmin: float,
     clear: Clear | None = None,
-) -> list[Choice]:
+) -> list[RankedStar]:
     """Stars fit for a leg, the best first.
 
     `known` (2, 2): information, arcmin⁻², of all that was measured so far; zeros at the start.
@@ -201,7 +201,7 @@ def rank(
     alone = plan.half_width(known + plan.information(MINUTES))
     order = np.lexsort((alone, np.round(np.log(after), 1)))  # of a pair, the star that adds more
     return [
-        Choice(
+        RankedStar(
             fit[i],
             float(after[i]),
             float(minutes[i]) if minutes[i] < _LONGEST_MIN else None,

@@ -18,7 +18,7 @@ class Stage(Enum):
     DONE = marked("Good enough")
 
 
-class Event(Enum):
+class ProcedureEvent(Enum):
     """What takes one from a stage to the next."""
 
     NORTH_FOUND = marked("north is known")
@@ -37,37 +37,37 @@ class NotNow(ValueError):
     """The event has no place in this stage; the message is a sentence."""
 
 
-TABLE: dict[tuple[Stage, Event], Stage] = {
-    (Stage.FIND_NORTH, Event.NORTH_FOUND): Stage.CHOOSE,
-    (Stage.CHOOSE, Event.STAR_TAKEN): Stage.WATCH,
-    (Stage.CHOOSE, Event.NORTH_DOUBTED): Stage.FIND_NORTH,
-    (Stage.CHOOSE, Event.TURN_WORTHWHILE): Stage.TURN,
-    (Stage.CHOOSE, Event.TARGET_MET): Stage.DONE,
-    (Stage.CHOOSE, Event.BOLTS_TURNED): Stage.CHOOSE,
-    (Stage.CHOOSE, Event.TRIPOD_MOVED): Stage.CHOOSE,
-    (Stage.WATCH, Event.LEG_ENOUGH): Stage.CHOOSE,
-    (Stage.WATCH, Event.STAR_LOST): Stage.CHOOSE,
-    (Stage.WATCH, Event.NORTH_DOUBTED): Stage.FIND_NORTH,
-    (Stage.WATCH, Event.TURN_WORTHWHILE): Stage.TURN,
-    (Stage.WATCH, Event.TARGET_MET): Stage.DONE,
-    (Stage.WATCH, Event.BOLTS_TURNED): Stage.CHOOSE,
-    (Stage.WATCH, Event.TRIPOD_MOVED): Stage.CHOOSE,
-    (Stage.TURN, Event.BOLTS_TURNED): Stage.CHOOSE,
-    (Stage.TURN, Event.TRIPOD_MOVED): Stage.CHOOSE,
-    (Stage.TURN, Event.LOOK_AGAIN): Stage.CHOOSE,
-    (Stage.DONE, Event.LOOK_AGAIN): Stage.CHOOSE,
-    (Stage.DONE, Event.BOLTS_TURNED): Stage.CHOOSE,
-    (Stage.DONE, Event.TRIPOD_MOVED): Stage.CHOOSE,
+TABLE: dict[tuple[Stage, ProcedureEvent], Stage] = {
+    (Stage.FIND_NORTH, ProcedureEvent.NORTH_FOUND): Stage.CHOOSE,
+    (Stage.CHOOSE, ProcedureEvent.STAR_TAKEN): Stage.WATCH,
+    (Stage.CHOOSE, ProcedureEvent.NORTH_DOUBTED): Stage.FIND_NORTH,
+    (Stage.CHOOSE, ProcedureEvent.TURN_WORTHWHILE): Stage.TURN,
+    (Stage.CHOOSE, ProcedureEvent.TARGET_MET): Stage.DONE,
+    (Stage.CHOOSE, ProcedureEvent.BOLTS_TURNED): Stage.CHOOSE,
+    (Stage.CHOOSE, ProcedureEvent.TRIPOD_MOVED): Stage.CHOOSE,
+    (Stage.WATCH, ProcedureEvent.LEG_ENOUGH): Stage.CHOOSE,
+    (Stage.WATCH, ProcedureEvent.STAR_LOST): Stage.CHOOSE,
+    (Stage.WATCH, ProcedureEvent.NORTH_DOUBTED): Stage.FIND_NORTH,
+    (Stage.WATCH, ProcedureEvent.TURN_WORTHWHILE): Stage.TURN,
+    (Stage.WATCH, ProcedureEvent.TARGET_MET): Stage.DONE,
+    (Stage.WATCH, ProcedureEvent.BOLTS_TURNED): Stage.CHOOSE,
+    (Stage.WATCH, ProcedureEvent.TRIPOD_MOVED): Stage.CHOOSE,
+    (Stage.TURN, ProcedureEvent.BOLTS_TURNED): Stage.CHOOSE,
+    (Stage.TURN, ProcedureEvent.TRIPOD_MOVED): Stage.CHOOSE,
+    (Stage.TURN, ProcedureEvent.LOOK_AGAIN): Stage.CHOOSE,
+    (Stage.DONE, ProcedureEvent.LOOK_AGAIN): Stage.CHOOSE,
+    (Stage.DONE, ProcedureEvent.BOLTS_TURNED): Stage.CHOOSE,
+    (Stage.DONE, ProcedureEvent.TRIPOD_MOVED): Stage.CHOOSE,
 }
 
-_EVENT_OF: dict[Next, Event] = {
-    Next.OTHER_STAR: Event.LEG_ENOUGH,
-    Next.TURN: Event.TURN_WORTHWHILE,
-    Next.GOOD_ENOUGH: Event.TARGET_MET,
+_EVENT_OF: dict[Next, ProcedureEvent] = {
+    Next.OTHER_STAR: ProcedureEvent.LEG_ENOUGH,
+    Next.TURN: ProcedureEvent.TURN_WORTHWHILE,
+    Next.GOOD_ENOUGH: ProcedureEvent.TARGET_MET,
 }
 
 
-def after(stage: Stage, event: Event) -> Stage:
+def after(stage: Stage, event: ProcedureEvent) -> Stage:
     """The stage that follows; raises `NotNow` where the event has no place."""
     try:
         return TABLE[stage, event]
@@ -82,12 +82,12 @@ def after(stage: Stage, event: Event) -> Stage:
         ) from None
 
 
-def possible(stage: Stage) -> tuple[Event, ...]:
+def possible(stage: Stage) -> tuple[ProcedureEvent, ...]:
     """The events that have a place in this stage."""
     return tuple(event for at, event in TABLE if at is stage)
 
 
-def event_for(next_step: Next) -> Event | None:
+def event_for(next_step: Next) -> ProcedureEvent | None:
     """The event a judgement calls for; `None` means: go on watching."""
     return _EVENT_OF.get(next_step)
 

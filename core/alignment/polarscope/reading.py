@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from core.alignment.drift.geometry import sky_error_rad
-from core.alignment.polarscope.view import InSight, UnusableSighting, View, axis_under, in_sight
+from core.alignment.polarscope.view import ScopeView, UnusableSighting, View, axis_under, scope_view
 from core.alignment.words import altitude_side, azimuth_side
 from core.language import say
 from core.sky.pole import elevated_pole, pole_star
@@ -20,7 +20,7 @@ _NO_AZIMUTH_DEG = 89.5
 
 
 @dataclass(frozen=True)
-class SightedError:
+class ScopeReading:
     """The axis error that a sighting shows; signs as in `core.alignment.drift.geometry`.
 
     `altitude_error_arcmin` is from the true pole, `altitude_error_refracted_arcmin` from the
@@ -37,17 +37,17 @@ class SightedError:
     limits: tuple[str, ...]
 
 
-def expected_in_sight(site: Site, air: Air, utc_s: float, view: View, refracted: bool) -> InSight:
+def expected_in_sight(site: Site, air: Air, utc_s: float, view: View, refracted: bool) -> ScopeView:
     """Where the pole star belongs when the axis is on the pole: the refracted or the true one."""
     pole = elevated_pole(site, air)
     star = pole_star(site, air, utc_s)
     altitude_deg = pole.refracted_altitude_deg if refracted else pole.true_altitude_deg
-    return in_sight(star.azimuth_deg, star.altitude_deg, pole.azimuth_deg, altitude_deg, view)
+    return scope_view(star.azimuth_deg, star.altitude_deg, pole.azimuth_deg, altitude_deg, view)
 
 
 def error_from_sighting(
-    place: InSight, view: View, site: Site, air: Air, utc_s: float
-) -> SightedError:
+    place: ScopeView, view: View, site: Site, air: Air, utc_s: float
+) -> ScopeReading:
     """The axis error when the pole star sits at `place` in the sight. Raises UnusableSighting.
 
     For a sight with a ring of known radius the distance is the fraction of it times that radius.
@@ -68,7 +68,7 @@ def error_from_sighting(
     altitude_deg = axis_altitude_deg - pole.true_altitude_deg
     latitude = float(np.radians(site.latitude_deg))
     sky = sky_error_rad(latitude, float(np.radians(azimuth_deg)), float(np.radians(altitude_deg)))
-    return SightedError(
+    return ScopeReading(
         azimuth_error_arcmin=60.0 * azimuth_deg,
         altitude_error_arcmin=60.0 * altitude_deg,
         altitude_error_refracted_arcmin=60.0 * (axis_altitude_deg - pole.refracted_altitude_deg),

@@ -39,7 +39,7 @@ class UnusableSighting(ValueError):
 
 
 @dataclass(frozen=True, eq=False)
-class InSight:
+class ScopeView:
     """Places in the sight, both of one shape: degrees clockwise from 12 o'clock in [0, 360)."""
 
     clock_angle_deg: Floats
@@ -76,13 +76,13 @@ def clock_angle_of_text(text: str) -> float:
     )
 
 
-def in_sight(
+def scope_view(
     azimuth_deg: ArrayLike,
     altitude_deg: ArrayLike,
     axis_azimuth_deg: float,
     axis_altitude_deg: float,
     view: View,
-) -> InSight:
+) -> ScopeView:
     """Where stars seen at these azimuths and altitudes sit in the sight of such an axis.
 
     Observed places in; the first two arguments broadcast. The axis is a plain direction: the
@@ -96,13 +96,13 @@ def in_sight(
     rightward = star[..., 1]
     distance = np.arctan2(np.hypot(upward, rightward), along)
     erect_deg = np.degrees(np.arctan2(rightward, upward))
-    return InSight(_viewed_deg(erect_deg, view), distance * ARCMIN_PER_RAD)
+    return ScopeView(_viewed_deg(erect_deg, view), distance * ARCMIN_PER_RAD)
 
 
 def axis_under(
     azimuth_deg: float,
     altitude_deg: float,
-    place: InSight,
+    place: ScopeView,
     view: View,
     pole_azimuth_deg: float,
 ) -> tuple[float, float]:

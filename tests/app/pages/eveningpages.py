@@ -8,11 +8,10 @@ from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication, QWidget
 
-from app.session.evening import Evening
-from app.session.places import Place, Places
-from app.session.plans import Plans
-from app.widgets.dome import Dome
-from app.widgets.nightchart import NightChart
+from app.night.places import Place, Places
+from app.night.plan import Evening, Plans
+from app.ui.skydisc import Dome
+from app.ui.timeline import NightChart
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
 from core.sky.targets import Target

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractButton, QLabel, QLineEdit, QWidget
 
-from app.theme.sheet import TOUCH_PX
+from app.ui.style import TOUCH_PX
 
 
 def nameless(page: QWidget) -> list[QWidget]:

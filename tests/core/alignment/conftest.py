@@ -7,7 +7,7 @@ from collections.abc import Callable
 import numpy as np
 import pytest
 
-from core.alignment.drift.path import Track
+from core.alignment.drift.path import ApparentTrack
 from core.alignment.driftlog.records import Leg
 from core.sky.places import hour_angle_and_declination
 from core.sky.site import Air, Site
@@ -46,7 +46,7 @@ def make_leg(air: Air) -> MakeLeg:
         utc_s = START_S + np.arange(0.0, minutes * 60.0, interval_s)
         leg = Leg(label or f"{hour_angle_deg:g}", ra_deg, dec_deg, utc_s, np.zeros_like(utc_s))
         axis = np.array([azimuth_arcmin, altitude_arcmin]) / ARCMIN_PER_RAD
-        north = Track.of(leg, site, air).north_arcsec(utc_s, axis)
+        north = ApparentTrack.of(leg, site, air).north_arcsec(utc_s, axis)
         noise = wandering(np.random.default_rng(seed), utc_s.size, interval_s, 2.0, noise_arcsec)
         return Leg(leg.label, ra_deg, dec_deg, utc_s, north + noise)
 

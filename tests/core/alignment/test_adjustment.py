@@ -4,12 +4,12 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.evidence import PriorAxis
 from core.alignment.axis.solution import solve
 from core.alignment.drift.geometry import axis_north_end, true_direction
 from core.alignment.guide.bolts import (
     Base,
-    Turn,
+    BoltTurn,
     TurnAccuracy,
     known_after,
     moved_errors_arcmin,
@@ -23,8 +23,12 @@ LEVEL = Base()
 
 @pytest.mark.parametrize("site", SITES)
 def test_on_a_level_base_each_bolt_moves_its_own_error(site):
-    assert moved_errors_arcmin(site, 5.0, 7.0, Turn(30.0, 0.0), LEVEL) == pytest.approx((35.0, 7.0))
-    assert moved_errors_arcmin(site, 5.0, 7.0, Turn(0.0, 30.0), LEVEL) == pytest.approx((5.0, 37.0))
+    assert moved_errors_arcmin(site, 5.0, 7.0, BoltTurn(30.0, 0.0), LEVEL) == pytest.approx(
+        (35.0, 7.0)
+    )
+    assert moved_errors_arcmin(site, 5.0, 7.0, BoltTurn(0.0, 30.0), LEVEL) == pytest.approx(
+        (5.0, 37.0)
+    )
 
 
 def by_scipy(site, azimuth_arcmin, altitude_arcmin, turn, base):
@@ -57,7 +61,7 @@ def by_scipy(site, azimuth_arcmin, altitude_arcmin, turn, base):
 @pytest.mark.parametrize("site", SITES)
 @pytest.mark.parametrize("base", [Base(3.0, 90.0), Base(2.0, 10.0), Base(4.0, 230.0)])
 def test_a_leaning_base_mixes_the_errors(site, base):
-    turn = Turn(40.0, -25.0)
+    turn = BoltTurn(40.0, -25.0)
     ours = moved_errors_arcmin(site, -12.0, 30.0, turn, base)
     assert ours == pytest.approx(by_scipy(site, -12.0, 30.0, turn, base), abs=0.02)
     level = moved_errors_arcmin(site, -12.0, 30.0, turn, LEVEL)
@@ -67,10 +71,10 @@ def test_a_leaning_base_mixes_the_errors(site, base):
 # Plain geometry, star at declination 0: turning the whole mount 10′ in azimuth moves the pointing
 # 10′ cos h sideways; raising the axis by 10′ in the north lowers a telescope that looks south.
 SHIFTS = [
-    (45.0, 0.0, Turn(10.0, 0.0), (0.0, 10.0 * np.cos(np.deg2rad(45.0)))),
-    (45.0, 0.0, Turn(0.0, 10.0), (10.0, 0.0)),
-    (-30.0, 0.0, Turn(10.0, 0.0), (0.0, -10.0 * np.cos(np.deg2rad(60.0)))),
-    (-30.0, 0.0, Turn(0.0, 10.0), (-10.0, 0.0)),
+    (45.0, 0.0, BoltTurn(10.0, 0.0), (0.0, 10.0 * np.cos(np.deg2rad(45.0)))),
+    (45.0, 0.0, BoltTurn(0.0, 10.0), (10.0, 0.0)),
+    (-30.0, 0.0, BoltTurn(10.0, 0.0), (0.0, -10.0 * np.cos(np.deg2rad(60.0)))),
+    (-30.0, 0.0, BoltTurn(0.0, 10.0), (-10.0, 0.0)),
 ]
 
 
@@ -86,9 +90,9 @@ def test_the_star_in_view_moves_as_plain_geometry_says(
 
 
 def test_what_was_known_is_moved_and_widened_by_the_hand():
-    known = AxisKnowledge(np.array([20.0, -10.0]), np.diag([0.25, 0.16]))
+    known = PriorAxis(np.array([20.0, -10.0]), np.diag([0.25, 0.16]))
     site = Site(60.0, 0.0)
-    after = known_after(known, Turn(-40.0, 10.0), site, LEVEL, TurnAccuracy(0.1, 0.5))
+    after = known_after(known, BoltTurn(-40.0, 10.0), site, LEVEL, TurnAccuracy(0.1, 0.5))
     assert after.sky_arcmin == pytest.approx([0.0, 0.0], abs=0.01)  # 40′ of azimuth are 20′ there
     lean = np.deg2rad(1.25)  # of a base that nobody measured: each bolt moves the axis across
     assert np.diag(after.covariance_arcmin2) == pytest.approx(
@@ -100,7 +104,7 @@ def test_earlier_legs_help_after_a_turn(make_leg, air):
     site = SITES[0]
     before = solve([make_leg(site, 1.0, 20.0, -30.0), make_leg(site, -75.0, 20.0, -30.0, seed=2)],
                    site, air)  # fmt: skip
-    turn, hand = Turn(-20.0, 30.0), TurnAccuracy(0.1, 0.5)
+    turn, hand = BoltTurn(-20.0, 30.0), TurnAccuracy(0.1, 0.5)
     expected = known_after(before.knowledge, turn, site, LEVEL, hand)
     leg = make_leg(site, 1.0, 1.5, 2.0, minutes=4.0, seed=3)  # the hand erred by 1.5′ and 2′
     alone = solve([leg], site, air)
@@ -117,7 +121,7 @@ def test_a_turn_the_wrong_way_is_noticed(make_leg, air):
     site = SITES[0]
     before = solve([make_leg(site, 1.0, 20.0, -5.0), make_leg(site, -75.0, 20.0, -5.0, seed=2)],
                    site, air)  # fmt: skip
-    expected = known_after(before.knowledge, Turn(-20.0, 0.0), site, LEVEL, TurnAccuracy())
+    expected = known_after(before.knowledge, BoltTurn(-20.0, 0.0), site, LEVEL, TurnAccuracy())
     wrong = [make_leg(site, 1.0, 40.0, -5.0, seed=4), make_leg(site, -75.0, 40.0, -5.0, seed=5)]
     solution = solve(wrong, site, air, expected)
     assert any(note.code == "unexpected axis" for note in solution.notes)
@@ -126,8 +130,8 @@ def test_a_turn_the_wrong_way_is_noticed(make_leg, air):
 
 def test_a_turn_the_wrong_way_is_noticed_early_when_that_is_asked_after(make_leg, air):
     site, hand = SITES[0], TurnAccuracy(0.1, 0.5)
-    known = AxisKnowledge(np.array([2.0, 0.0]), np.diag([0.6, 0.6]))
-    told, other = (known_after(known, Turn(way, 0.0), site, LEVEL, hand) for way in (-3.0, 3.0))
+    known = PriorAxis(np.array([2.0, 0.0]), np.diag([0.6, 0.6]))
+    told, other = (known_after(known, BoltTurn(way, 0.0), site, LEVEL, hand) for way in (-3.0, 3.0))
 
     def is_dropped(azimuth_arcmin, rivals):
         leg = make_leg(site, 1.0, azimuth_arcmin, 0.0, minutes=3.0, seed=4)

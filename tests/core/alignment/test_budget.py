@@ -8,7 +8,15 @@ import pytest
 
 from core.alignment.axis.solution import solve
 from core.imaging.skymap import sky_map
-from core.imaging.task import Exposures, Optics, Target, Task, UnusableTask, Vantage, seen_field
+from core.imaging.task import (
+    Exposures,
+    ImagedTarget,
+    Optics,
+    Task,
+    UnusableTask,
+    Vantage,
+    seen_field,
+)
 from core.imaging.tolerance import Alignment, best_aim, longest_exposure, smear_curve, tolerance
 from core.imaging.trail import trails
 from core.imaging.verdict import Grade, judge
@@ -21,7 +29,7 @@ SITE, AIR = Site(48.0, 11.0, 500.0), Air(950.0)
 VANTAGE = Vantage.of(SITE, AIR)
 AIRLESS = Vantage(VANTAGE.latitude_rad, Refraction(0.0, 0.0))
 OPTICS = Optics(600.0, 3.8, 6000, 4000)
-TARGET = Target(41.0, -60.0, 45.0)
+TARGET = ImagedTarget(41.0, -60.0, 45.0)
 GUIDED = Task(TARGET, OPTICS, 300.0, 120.0)
 UNGUIDED = Task(TARGET, OPTICS, 30.0)
 
@@ -169,7 +177,7 @@ def test_the_longest_exposure_just_meets_the_limit(task):
 
 
 def test_an_exposure_longer_than_the_target_stays_up_is_not_drawn():
-    task = replace(UNGUIDED, target=Target(0.0, 60.0, 65.0))
+    task = replace(UNGUIDED, target=ImagedTarget(0.0, 60.0, 65.0))
     curve = smear_curve(task, VANTAGE, np.zeros(2), [60.0, 5 * 3600.0])
     assert np.isfinite(curve.corner_px[0])
     assert np.isnan(curve.corner_px[1])
@@ -181,7 +189,7 @@ def test_an_exposure_longer_than_the_target_stays_up_is_not_drawn():
 
 
 @pytest.mark.parametrize(
-    "task", [GUIDED, UNGUIDED, replace(UNGUIDED, target=Target(5.0, 20.0, 60.0))]
+    "task", [GUIDED, UNGUIDED, replace(UNGUIDED, target=ImagedTarget(5.0, 20.0, 60.0))]
 )
 def test_the_best_aim_is_no_worse_than_any_between_the_poles(task):
     found = best_aim(task, VANTAGE)
@@ -210,7 +218,7 @@ def test_the_map_shows_what_the_exact_model_says(task, latitude_deg):
         hour_angle, dec = np.rad2deg(erfa.ae2hd(azimuth, altitude, vantage.latitude_rad))
         if abs(dec) > 80.0 and task.is_guided:
             continue  # too near the axis to guide about
-        here = replace(task, target=Target(dec, hour_angle, hour_angle))
+        here = replace(task, target=ImagedTarget(dec, hour_angle, hour_angle))
         exact = judge(here, vantage, Alignment(*axis_arcmin))
         assert drawn.corner_px[row, column] == pytest.approx(
             exact.corner.total_px, rel=0.02, abs=0.03 * typical
@@ -235,16 +243,19 @@ def test_the_map_is_a_disc_of_the_sky_with_north_at_the_last_row():
 @pytest.mark.parametrize(
     ("make", "words"),
     [
-        (lambda: Target(95.0, 0.0, 1.0), "declination is given as 95°"),
-        (lambda: Target(float("nan"), 0.0, 1.0), "declination"),
-        (lambda: Target(10.0, 30.0, 0.0), "order of time"),
+        (lambda: ImagedTarget(95.0, 0.0, 1.0), "declination is given as 95°"),
+        (lambda: ImagedTarget(float("nan"), 0.0, 1.0), "declination"),
+        (lambda: ImagedTarget(10.0, 30.0, 0.0), "order of time"),
         (lambda: Optics(0.0, 3.8, 10, 10), "focal length"),
         (lambda: Optics(50.0, -1.0, 10, 10), "pixel size"),
         (lambda: Optics(5.0, 10.0, 6000, 4000), "more than 60° across"),
         (lambda: Task(TARGET, OPTICS, -3.0), "exposure"),
         (lambda: Task(TARGET, OPTICS, 60.0, 5.0), "from the middle of the field"),
         (lambda: Task(TARGET, OPTICS, 60.0, None, 0.0), "smear allowed"),
-        (lambda: tolerance(replace(UNGUIDED, target=Target(-60.0, 0, 10)), VANTAGE), "never above"),
+        (
+            lambda: tolerance(replace(UNGUIDED, target=ImagedTarget(-60.0, 0, 10)), VANTAGE),
+            "never above",
+        ),
     ],
 )
 def test_impossible_tasks_are_refused_in_a_sentence(make, words):

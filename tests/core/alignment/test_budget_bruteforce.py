@@ -4,7 +4,7 @@ import erfa
 import numpy as np
 import pytest
 
-from core.imaging.task import Optics, Target, Task, Vantage
+from core.imaging.task import ImagedTarget, Optics, Task, Vantage
 from core.imaging.tolerance import Alignment
 from core.imaging.verdict import judge
 from core.sky.site import Air, Site
@@ -63,7 +63,7 @@ def test_smear_agrees_with_trailed_images(dec_deg, beyond_corner_arcmin):
         guide = beyond_corner_arcmin
         if guide is not None:
             guide += OPTICS.half_diagonal_rad * ARCMIN_PER_RAD
-        target = Target(dec_deg, hour_angle_deg, hour_angle_deg)
+        target = ImagedTarget(dec_deg, hour_angle_deg, hour_angle_deg)
         task = Task(target, OPTICS, exposure_s, guide)
         smear = judge(task, Vantage.of(site, air), Alignment(*axis_arcmin))
         centre, corner = brute_force(task, site, air, hour_angle_deg, axis_arcmin)
@@ -76,7 +76,7 @@ def test_refraction_alone_agrees_with_trailed_images():
     rng = np.random.default_rng(5)
     for dec_deg in (-60.0, -20.0, 15.0, 50.0, 80.0):
         site, hour_angle_deg = place_of(rng, dec_deg)
-        task = Task(Target(dec_deg, hour_angle_deg, hour_angle_deg), OPTICS, 600.0)
+        task = Task(ImagedTarget(dec_deg, hour_angle_deg, hour_angle_deg), OPTICS, 600.0)
         smear = judge(task, Vantage.of(site, Air(980.0)), Alignment(0.0, 0.0))
         centre, _ = brute_force(task, site, Air(980.0), hour_angle_deg, (0.0, 0.0))
         assert smear.centre.air_px == pytest.approx(centre, rel=PER_CENT, abs=UNRESOLVED_PX)

@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from core.imaging.skymap import sky_map
-from core.imaging.task import Optics, Target, Task, Vantage
+from core.imaging.task import ImagedTarget, Optics, Task, Vantage
 from core.imaging.tolerance import Alignment, tolerance
 from core.imaging.verdict import judge
 from core.sky.site import Air, Site
@@ -25,7 +25,7 @@ EXPOSURE_S = 300.0
 
 def guided(dec_deg, hour_angle_deg, offset_deg, **options):
     corner_arcmin = 60.0 * offset_deg + HALF_DIAGONAL_ARCMIN
-    target = Target(dec_deg, hour_angle_deg, hour_angle_deg)
+    target = ImagedTarget(dec_deg, hour_angle_deg, hour_angle_deg)
     return Task(target, OPTICS, EXPOSURE_S, corner_arcmin, **options)
 
 

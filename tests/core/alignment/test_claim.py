@@ -8,23 +8,27 @@ from scipy.stats import norm
 from scipy.stats import t as student
 
 from core.alignment.advice import advise
-from core.alignment.aim import Aim
-from core.alignment.guide.goal import NORMAL_95, Claim, claim, sure_half_widths
+from core.alignment.goal import NORMAL_95, Aim, SideConfidence, side_confidence, sure_half_widths
 
 
 @pytest.mark.parametrize(
     ("error", "claimed"),
-    [(0.9, Claim.OPEN), (-1.2, Claim.PROBABLE), (1.65, Claim.PROBABLE), (-1.7, Claim.SURE)],
+    [
+        (0.9, SideConfidence.OPEN),
+        (-1.2, SideConfidence.PROBABLE),
+        (1.65, SideConfidence.PROBABLE),
+        (-1.7, SideConfidence.SURE),
+    ],
 )
 def test_a_side_is_claimed_only_far_beyond_the_half_width(error, claimed) -> None:
-    assert claim(error, 1.0) is claimed
+    assert side_confidence(error, 1.0) is claimed
 
 
 def test_with_no_error_at_all_a_side_is_claimed_once_in_a_thousand() -> None:
     # Two-sided tail of the normal distribution, from scipy.stats.
     expected = 2.0 * norm.sf(1.96 * sure_half_widths(NORMAL_95))
     errors = np.random.default_rng(5).normal(size=200_000)
-    share = np.mean([claim(error, 1.96) is Claim.SURE for error in errors])
+    share = np.mean([side_confidence(error, 1.96) is SideConfidence.SURE for error in errors])
     assert expected < 1e-3
     assert share == pytest.approx(expected, abs=3e-4)
 
@@ -36,7 +40,7 @@ def test_with_few_readings_too_a_side_is_claimed_wrongly_no_more_often(freedom) 
     factor = student.ppf(0.975, freedom)
     errors = rng.normal(size=sigma.size)
     few = zip(errors[:20_000], factor * sigma[:20_000], strict=True)
-    assert np.mean([claim(*one, factor) is Claim.SURE for one in few]) < 3e-3
+    assert np.mean([side_confidence(*one, factor) is SideConfidence.SURE for one in few]) < 3e-3
     far = np.abs(errors) > sure_half_widths(factor) * factor * sigma
     assert np.mean(far) == pytest.approx(9.6e-4, abs=3e-4)
 

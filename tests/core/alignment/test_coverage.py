@@ -12,7 +12,7 @@ import numpy as np
 import pytest
 
 from core.alignment.axis.solution import solve
-from core.alignment.drift.path import Track
+from core.alignment.drift.path import ApparentTrack
 from core.alignment.priors import NONE, USUAL
 from core.units import ARCMIN_PER_RAD
 from tests.truth.night import random_night, wandering
@@ -27,7 +27,7 @@ def floor_arcmin(night, correlation_time_s):
     information = np.zeros((2, 2))
     axis = np.array([night.azimuth_error_arcmin, night.altitude_error_arcmin]) / ARCMIN_PER_RAD
     for leg in night.legs:
-        _, slopes = Track.of(leg, night.site, night.air).path(leg.utc_s).linearised(axis)
+        _, slopes = ApparentTrack.of(leg, night.site, night.air).path(leg.utc_s).linearised(axis)
         columns = np.column_stack([slopes, np.ones(leg.utc_s.size)])
         lag = np.abs(leg.utc_s[:, np.newaxis] - leg.utc_s)
         noise = RMS_ARCSEC**2 * np.exp(-lag / correlation_time_s)
@@ -86,7 +86,7 @@ def floor_with_slow_priors_arcmin(night, correlation_time_s):
     owner = np.repeat(np.arange(len(night.stars)), [star.utc_s.size for star in night.stars])
     utc_s = np.concatenate([star.utc_s for star in night.stars])
     slopes = [
-        Track.of(star.leg(), night.site, night.air).path(star.utc_s).linearised(axis)[1]
+        ApparentTrack.of(star.leg(), night.site, night.air).path(star.utc_s).linearised(axis)[1]
         for star in night.stars
     ]
     origins = np.equal.outer(owner, np.unique(owner)).astype(float)

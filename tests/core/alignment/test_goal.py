@@ -3,11 +3,11 @@
 import numpy as np
 import pytest
 
-from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.evidence import PriorAxis
+from core.alignment.goal import Allowed, Origin, Reached, goal_of, reached
 from core.alignment.guide.bolts import TurnAccuracy
-from core.alignment.guide.goal import Allowed, Origin, Reached, goal_of, reached
 from core.alignment.guide.judgement import Next, judge
-from core.imaging.task import Optics, Target, Task, Vantage
+from core.imaging.task import ImagedTarget, Optics, Task, Vantage
 from core.imaging.tolerance import LEAST_ARCMIN, MOST_ARCMIN, allowed_by, rounded_down
 from core.sky.site import Air, Site
 
@@ -15,7 +15,7 @@ VANTAGE = Vantage.of(Site(48.0, 11.0, 500.0), Air(950.0))
 
 
 def _task(exposure_s: float, focal_mm: float, limit_px: float = 0.5) -> Task:
-    target = Target(35.0, -30.0, 30.0)
+    target = ImagedTarget(35.0, -30.0, 30.0)
     guide = 60.0 if focal_mm > 500.0 else None
     return Task(target, Optics(focal_mm, 4.0, 4000, 3000), exposure_s, guide, limit_px)
 
@@ -35,7 +35,7 @@ def test_the_verdict_goes_by_the_chance(chance, verdict) -> None:
 
 @pytest.mark.parametrize("off", [0.0, 0.5, 0.9, 3.0])
 def test_the_guide_stops_exactly_where_the_verdict_is_within(off: float) -> None:
-    known = AxisKnowledge(np.array([off, 0.0]), np.eye(2) * 0.15**2)
+    known = PriorAxis(np.array([off, 0.0]), np.eye(2) * 0.15**2)
     judged = judge(known, None, np.zeros(2), 1.0, TurnAccuracy())
     assert (judged.next is Next.GOOD_ENOUGH) == (judged.reached is Reached.WITHIN)
 

@@ -6,10 +6,10 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from core.alignment.axis.estimate import AxisKnowledge
+from core.alignment.axis.evidence import PriorAxis
 from core.alignment.axis.solution import solve
-from core.alignment.guide.bolts import Base, BoltTurn, Turn, TurnAccuracy, learn
-from core.alignment.guide.fieldnorth import North, find_north, reversed_leg
+from core.alignment.guide.bolts import Base, BoltTurn, CountedTurn, TurnAccuracy, learn
+from core.alignment.guide.fieldnorth import FieldNorth, find_north, reversed_leg
 from core.alignment.guide.judgement import Next, chance_within, judge
 from core.alignment.guide.nextstar import (
     ARCSEC_PER_MIN_PER_ARCMIN,
@@ -18,7 +18,15 @@ from core.alignment.guide.nextstar import (
     leg_information,
     rank,
 )
-from core.alignment.guide.procedure import TABLE, Event, NotNow, Stage, after, diagram, possible
+from core.alignment.guide.procedure import (
+    TABLE,
+    NotNow,
+    ProcedureEvent,
+    Stage,
+    after,
+    diagram,
+    possible,
+)
 from core.sky.catalogues import load_stars
 from core.sky.site import Air, Site
 
@@ -93,11 +101,11 @@ def test_stars_behind_an_obstruction_are_not_offered(stars):
 def test_the_chance_within_is_right():
     rng = np.random.default_rng(1)
     covariance = np.array([[0.5, 0.2], [0.2, 0.3]])
-    known = AxisKnowledge(np.array([0.4, -0.3]), covariance)
+    known = PriorAxis(np.array([0.4, -0.3]), covariance)
     drawn = rng.multivariate_normal(known.sky_arcmin, covariance, 400_000)
     share = np.mean(np.hypot(*drawn.T) < 1.0)
     assert chance_within(known, POLE, 1.0) == pytest.approx(share, abs=0.01)
-    assert chance_within(AxisKnowledge(POLE, np.eye(2) * 0.4085**2), POLE, 1.0) == pytest.approx(
+    assert chance_within(PriorAxis(POLE, np.eye(2) * 0.4085**2), POLE, 1.0) == pytest.approx(
         0.95,
         abs=0.01,  # Rayleigh: 1 − exp(−1/2σ²)
     )
@@ -118,17 +126,17 @@ JUDGED = [
 
 @pytest.mark.parametrize(("story", "error", "sigma", "shows", "expected"), JUDGED)
 def test_judgement(story, error, sigma, shows, expected):
-    known = AxisKnowledge(np.array(error), np.diag(np.square(sigma)))
+    known = PriorAxis(np.array(error), np.diag(np.square(sigma)))
     assert judge(known, shows, POLE, 1.0, HAND).next is expected, story
 
 
 def test_a_star_that_shows_nothing_new_is_left_in_time():
     # Along the star the tube's flexure stands at 0.9′ however long it is watched; across, 60′.
-    known = AxisKnowledge(np.array([2.0, 20.0]), np.diag([0.9**2, 60.0**2]))
+    known = PriorAxis(np.array([2.0, 20.0]), np.diag([0.9**2, 60.0**2]))
     finest = TurnAccuracy(0.5, 0.3)  # so rough a hand that the star's own error is never told
     steps = [judge(known, MERIDIAN, POLE, 1.0, finest, 0.1, minutes).next for minutes in (3, 25)]
     assert steps == [Next.WATCH_ON, Next.OTHER_STAR]
-    even = AxisKnowledge(np.array([2.0, 20.0]), np.diag([0.9**2, 2.0**2]))
+    even = PriorAxis(np.array([2.0, 20.0]), np.diag([0.9**2, 2.0**2]))
     assert judge(even, MERIDIAN, POLE, 1.0, finest, 0.1, 25.0).next is Next.WATCH_ON
 
 
@@ -139,9 +147,9 @@ def test_every_stage_can_be_left_and_reached():
 
 
 def test_an_event_out_of_place_is_a_sentence():
-    assert after(Stage.CHOOSE, Event.STAR_TAKEN) is Stage.WATCH
+    assert after(Stage.CHOOSE, ProcedureEvent.STAR_TAKEN) is Stage.WATCH
     with pytest.raises(NotNow, match="has no place at “Turn the bolts”"):
-        after(Stage.TURN, Event.STAR_TAKEN)
+        after(Stage.TURN, ProcedureEvent.STAR_TAKEN)
 
 
 def test_the_diagram_in_the_guide_is_the_table():
@@ -159,7 +167,7 @@ def turned(rng, per_turn, play, number):
             moved -= np.sign(moved) * min(play, abs(moved))
         last = turns
         moved += rng.normal() * 0.05 * abs(per_turn)
-        made.append(BoltTurn(turns, moved + rng.normal() * 0.5, 0.5))
+        made.append(CountedTurn(turns, moved + rng.normal() * 0.5, 0.5))
     return made
 
 
@@ -175,7 +183,9 @@ def test_a_bolt_is_learned_within_its_stated_error():
 
 def test_an_untried_bolt_is_not_known_and_a_tried_one_tells_turns():
     assert not learn([]).is_known
-    bolt = learn([BoltTurn(0.5, 15.0, 0.4), BoltTurn(0.5, 15.3, 0.4), BoltTurn(-0.4, -11.0, 0.4)])
+    bolt = learn(
+        [CountedTurn(0.5, 15.0, 0.4), CountedTurn(0.5, 15.3, 0.4), CountedTurn(-0.4, -11.0, 0.4)]
+    )
     assert bolt.is_known
     same_way, _ = bolt.turns_for(-6.0, last_turns=-0.4)
     back, error = bolt.turns_for(6.0, last_turns=-0.4)
@@ -185,7 +195,9 @@ def test_an_untried_bolt_is_not_known_and_a_tried_one_tells_turns():
 
 
 def test_a_bolt_labelled_the_other_way_has_a_negative_scale():
-    bolt = learn([BoltTurn(0.5, -15.0, 0.4), BoltTurn(0.5, -15.3, 0.4), BoltTurn(-0.4, 11.0, 0.4)])
+    bolt = learn(
+        [CountedTurn(0.5, -15.0, 0.4), CountedTurn(0.5, -15.3, 0.4), CountedTurn(-0.4, 11.0, 0.4)]
+    )
     assert bolt.is_known
     assert bolt.arcmin_per_turn == pytest.approx(-30.0, abs=1.5)
     turns, _ = bolt.turns_for(15.0, last_turns=0.0)
@@ -193,21 +205,23 @@ def test_a_bolt_labelled_the_other_way_has_a_negative_scale():
 
 
 def test_one_turn_counted_the_wrong_way_round_does_not_spoil_the_scale():
-    made = [BoltTurn(0.5, -15.0, 0.4)] * 4 + [BoltTurn(0.5, 15.0, 0.4)]
+    made = [CountedTurn(0.5, -15.0, 0.4)] * 4 + [CountedTurn(0.5, 15.0, 0.4)]
     bolt = learn(made)
     assert bolt.arcmin_per_turn == pytest.approx(-30.0, abs=1.5)
     assert bolt.is_known
 
 
 def test_turns_counted_without_their_way_tell_the_size_alone():
-    bolt = learn([BoltTurn(0.5, -15.0, 0.4), BoltTurn(0.5, 15.0, 0.4), BoltTurn(0.2, -6.0, 0.4)])
+    bolt = learn(
+        [CountedTurn(0.5, -15.0, 0.4), CountedTurn(0.5, 15.0, 0.4), CountedTurn(0.2, -6.0, 0.4)]
+    )
     assert not bolt.has_sense
     assert not bolt.is_known
     assert abs(bolt.arcmin_per_turn) == pytest.approx(30.0, abs=2.5)
 
 
 def test_a_data_sheet_bears_out_a_first_turn_or_does_not():
-    one = [BoltTurn(0.5, -15.0, 0.4)]
+    one = [CountedTurn(0.5, -15.0, 0.4)]
     assert not learn(one).is_known
     assert learn(one, 30.0).is_known
     assert learn(one, 30.0).arcmin_per_turn == pytest.approx(-30.0, abs=0.5)
@@ -216,18 +230,18 @@ def test_a_data_sheet_bears_out_a_first_turn_or_does_not():
 
 
 @pytest.mark.parametrize(
-    ("is_mirrored", "expected"), [(False, North.AS_READ), (True, North.REVERSED)]
+    ("is_mirrored", "expected"), [(False, FieldNorth.AS_READ), (True, FieldNorth.REVERSED)]
 )
 def test_a_turn_tells_which_way_north_is(make_leg, is_mirrored, expected):
     before = [make_leg(SITE, 1.0, 20.0, 12.0), make_leg(SITE, -75.0, 20.0, 12.0, seed=2)]
     later = [make_leg(SITE, 1.0, 11.0, 12.0, seed=3), make_leg(SITE, -75.0, 11.0, 12.0, seed=4)]
     if is_mirrored:
         before, later = [reversed_leg(leg) for leg in before], [reversed_leg(leg) for leg in later]
-    found = find_north(before, Turn(-9.0, 0.0), later, SITE, AIR, Base(), TurnAccuracy())
+    found = find_north(before, BoltTurn(-9.0, 0.0), later, SITE, AIR, Base(), TurnAccuracy())
     assert found is expected
 
 
 def test_a_tiny_turn_tells_nothing(make_leg):
     legs = [make_leg(SITE, 1.0, 0.3, 0.2), make_leg(SITE, -75.0, 0.3, 0.2, seed=2)]
-    found = find_north(legs, Turn(0.05, 0.0), legs, SITE, Air(0.0), Base(), TurnAccuracy())
-    assert found is North.UNDECIDED
+    found = find_north(legs, BoltTurn(0.05, 0.0), legs, SITE, Air(0.0), Base(), TurnAccuracy())
+    assert found is FieldNorth.UNDECIDED

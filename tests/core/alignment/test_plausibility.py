@@ -10,7 +10,7 @@ from core.alignment.axis.plausibility import (
     IN_THE_FUTURE,
     SEA_LEVEL_PRESSURE,
     TOO_FAST,
-    doubts,
+    implausible_legs,
 )
 from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
@@ -29,7 +29,7 @@ def leg(utc_s: float, star_deg: tuple[float, float] = SIRIUS_DEG) -> Leg:
 
 
 def codes(*arguments) -> list[str]:
-    return [note.code for note in doubts(*arguments)]
+    return [note.code for note in implausible_legs(*arguments)]
 
 
 def test_a_star_that_is_up_raises_no_doubt() -> None:
@@ -39,7 +39,7 @@ def test_a_star_that_is_up_raises_no_doubt() -> None:
 
 def test_local_time_taken_for_utc_is_named_as_likely_with_the_height_it_would_give() -> None:
     ten_in_the_evening = NEW_YEAR_UTC_S + 22 * 3600.0  # as written by a clock at UTC−7
-    (note,) = doubts([leg(ten_in_the_evening)], DENVER, AIR)
+    (note,) = implausible_legs([leg(ten_in_the_evening)], DENVER, AIR)
     assert note.code == BELOW_HORIZON
     assert "“south”" in note.text
     assert "local time was taken for UTC: by a clock at UTC-7" in note.text
@@ -48,14 +48,14 @@ def test_local_time_taken_for_utc_is_named_as_likely_with_the_height_it_would_gi
 
 
 def test_a_star_that_is_never_up_sends_to_place_and_star() -> None:
-    (note,) = doubts([leg(NEW_YEAR_UTC_S, (100.0, -80.0))], DENVER, AIR)
+    (note,) = implausible_legs([leg(NEW_YEAR_UTC_S, (100.0, -80.0))], DENVER, AIR)
     assert "Check that the times are UTC" in note.text
 
 
 def test_a_star_that_sets_during_the_leg_is_found() -> None:
     midnight = NEW_YEAR_UTC_S + 7 * 3600.0
     times = midnight + np.arange(0.0, 43_200.0, 600.0)
-    (note,) = doubts([Leg("long", *SIRIUS_DEG, times, np.zeros(times.size))], DENVER, AIR)
+    (note,) = implausible_legs([Leg("long", *SIRIUS_DEG, times, np.zeros(times.size))], DENVER, AIR)
     assert note.code == BELOW_HORIZON
 
 
@@ -64,7 +64,7 @@ def test_a_star_that_sets_during_the_leg_is_found() -> None:
 )
 def test_times_to_come_are_doubted(ahead_s: float, words: str | None) -> None:
     midnight = NEW_YEAR_UTC_S + 7 * 3600.0
-    notes = doubts([leg(midnight)], DENVER, AIR, midnight + 600.0 - ahead_s)
+    notes = implausible_legs([leg(midnight)], DENVER, AIR, midnight + 600.0 - ahead_s)
     assert [note.code for note in notes] == ([IN_THE_FUTURE] if words else [])
     assert all(str(words) in note.text for note in notes)
 
@@ -81,7 +81,7 @@ def drifting(arcsec_per_min: float, **bumps: float) -> Leg:
 
 @pytest.mark.parametrize("rate", [904.0, -904.0, 2191.0])
 def test_a_drift_no_axis_can_cause_is_no_drift_in_arcseconds(rate: float) -> None:
-    (note,) = doubts([drifting(rate)], DENVER, AIR)
+    (note,) = implausible_legs([drifting(rate)], DENVER, AIR)
     assert note.code == TOO_FAST
     assert f"{abs(rate):,.0f}″ a minute" in note.text
     assert "902″" in note.text

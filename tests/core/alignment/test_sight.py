@@ -15,14 +15,14 @@ from hypothesis import strategies as st
 
 from core.alignment.polarscope.reading import error_from_sighting, expected_in_sight
 from core.alignment.polarscope.view import (
-    InSight,
+    ScopeView,
     UnusableSighting,
     View,
     axis_under,
     clock_angle_of_text,
     clock_text,
     dial_angle_deg,
-    in_sight,
+    scope_view,
 )
 from core.sky import catalogues
 from core.sky.clocks import parse_utc
@@ -125,7 +125,7 @@ def test_sighting_gives_the_axis_error_back(
             continue  # the axis would point beyond the zenith
         erect, distance = place_by_vectors(seen_vector(site, air, utc_s), axis)
         shown = {View.ERECT: erect, View.INVERTED: erect + 180.0, View.MIRRORED: -erect}[view]
-        place = InSight(np.asarray(shown), np.asarray(distance))
+        place = ScopeView(np.asarray(shown), np.asarray(distance))
         found = error_from_sighting(place, view, site, air, utc_s)
         on_sky = np.cos(np.radians(latitude_deg))
         missed = turned_deg(found.azimuth_error_arcmin / 60.0, azimuth_error_deg) * 60.0
@@ -142,7 +142,7 @@ def test_sighting_on_the_horizon_without_air(latitude_deg: float) -> None:
     for utc_s in HOURS:
         axis = axis_vector(site, 0.7, 1.2)
         erect, distance = place_by_vectors(seen_vector(site, NO_AIR, utc_s), axis)
-        place = InSight(np.asarray(erect), np.asarray(distance))
+        place = ScopeView(np.asarray(erect), np.asarray(distance))
         found = error_from_sighting(place, View.ERECT, site, NO_AIR, utc_s)
         assert found.azimuth_error_arcmin == pytest.approx(42.0, abs=0.005)
         assert found.altitude_error_arcmin == pytest.approx(72.0, abs=0.005)
@@ -172,17 +172,17 @@ def test_axis_under_undoes_in_sight(
     azimuth: float, altitude: float, view: View, axis_azimuth: float, axis_altitude: float
 ) -> None:
     """Near the zenith two axes may fit; what is given back shows the star in the same place."""
-    place = in_sight(azimuth, altitude, axis_azimuth, axis_altitude, view)
+    place = scope_view(azimuth, altitude, axis_azimuth, axis_altitude, view)
     assume(float(place.distance_arcmin) > 1e-3)
     found = axis_under(azimuth, altitude, place, view, 0.0)
-    again = in_sight(azimuth, altitude, *found, view)
+    again = scope_view(azimuth, altitude, *found, view)
     assert float(again.distance_arcmin) == pytest.approx(float(place.distance_arcmin), abs=1e-4)
     apart = np.radians(turned_deg(float(again.clock_angle_deg), float(place.clock_angle_deg)))
     assert abs(apart) * float(place.distance_arcmin) < 1e-3
 
 
 def test_many_stars_at_once() -> None:
-    place = in_sight(
+    place = scope_view(
         np.array([0.0, 1.0, 359.0]), np.array([51.0, 50.0, 50.0]), 0.0, 50.0, View.ERECT
     )
     assert place.clock_angle_deg == pytest.approx([0.0, 89.6, 270.4], abs=0.1)
@@ -196,7 +196,7 @@ def test_words_say_east_and_high() -> None:
         erect, distance = place_by_vectors(
             seen_vector(site, NO_AIR, UTC_S), axis_vector(site, 0.5, -0.25)
         )
-        place = InSight(np.asarray(erect), np.asarray(distance))
+        place = ScopeView(np.asarray(erect), np.asarray(distance))
         found = error_from_sighting(place, View.ERECT, site, NO_AIR, UTC_S)
         assert found.azimuth_sentence == f"The axis points 30.0′ {side}."
         assert found.altitude_sentence == "The axis is 15.0′ too low: raise it."
@@ -213,13 +213,13 @@ def test_limits_are_said(latitude_deg: float, words: str) -> None:
 
 
 def test_impossible_sightings_are_refused_in_a_sentence() -> None:
-    far = InSight(np.asarray(90.0), np.asarray(3000.0))
+    far = ScopeView(np.asarray(90.0), np.asarray(3000.0))
     with pytest.raises(UnusableSighting, match=r"No axis shows the star"):
         axis_under(0.0, 89.0, far, View.ERECT, 0.0)
-    near = InSight(np.asarray(90.0), np.asarray(30.0))
+    near = ScopeView(np.asarray(90.0), np.asarray(30.0))
     with pytest.raises(UnusableSighting, match="has no azimuth"):
         error_from_sighting(near, View.ERECT, Site(90.0, 0.0), NO_AIR, UTC_S)
-    nothing = InSight(np.asarray(np.nan), np.asarray(30.0))
+    nothing = ScopeView(np.asarray(np.nan), np.asarray(30.0))
     with pytest.raises(UnusableSighting):
         error_from_sighting(nothing, View.ERECT, Site(47.0, 0.0), NO_AIR, UTC_S)
 

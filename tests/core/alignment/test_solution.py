@@ -6,10 +6,10 @@ import numpy as np
 import pytest
 
 from core.alignment.advice import advise
-from core.alignment.aim import Aim
 from core.alignment.axis.solution import solve
 from core.alignment.drift.prepared import UnusableLegs
 from core.alignment.driftlog.records import Leg
+from core.alignment.goal import Aim
 from core.alignment.guide.judgement import minutes_left
 from core.alignment.priors import NONE
 from core.sky.site import Air, Site

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from core.alignment.drift.geometry import axis_north_end, true_direction
-from core.alignment.guide.bolts import Base, Turn, TurnUnseen, star_shift_arcsec, turn_seen
+from core.alignment.guide.bolts import Base, BoltTurn, TurnUnseen, star_shift_arcsec, turn_seen
 from core.sky.site import Site
 
 
@@ -15,7 +15,7 @@ def test_the_turn_is_read_back(latitude_deg, hour_angle_deg, base):
     site, latitude = Site(latitude_deg, 0.0), np.deg2rad(latitude_deg)
     star = true_direction(np.deg2rad(hour_angle_deg), 0.1, latitude)
     axis = axis_north_end(latitude, 0.01, -0.005)
-    turn = Turn(-50.0, 35.0)
+    turn = BoltTurn(-50.0, 35.0)
     shift = star_shift_arcsec(star, axis, turn, site, base)
     found = turn_seen(star, axis, shift, site, base)
     assert (found.azimuth_arcmin, found.altitude_arcmin) == pytest.approx((-50.0, 35.0), abs=1e-3)

@@ -9,8 +9,8 @@ from core.mount.equipment import (
     Guider,
     Inventory,
     Mount,
+    MountingPlace,
     MountKind,
-    Place,
     Purpose,
     Telescope,
 )
@@ -69,7 +69,7 @@ GUIDER = Guider(
     focal_length_mm=180.0,
 )
 EYEPIECE = Eyepiece(key="eyepiece-1", name="Wide eyepiece", focal_length_mm=24.0, mass_kg=0.3)
-BOX = Accessory(key="box-1", name="Control box", place=Place.GROUND, mass_kg=2.0)
+BOX = Accessory(key="box-1", name="Control box", place=MountingPlace.GROUND, mass_kg=2.0)
 WHEEL = Accessory(
     key="wheel-1",
     name="Filter wheel",

@@ -16,8 +16,8 @@ from core.mount.balance import (
     total_torque_n_m,
     tube_balance,
 )
-from core.mount.equipment import Accessory, MountKind, Place, Purpose
-from core.mount.payload import Practice, Standing, judge_load
+from core.mount.equipment import Accessory, MountingPlace, MountKind, Purpose
+from core.mount.payload import LoadPractice, LoadStanding, judge_load
 from tests.core.mount.invented import BOX, CAMERA, GUIDER, MOUNT, TUBE, WEIGHT, WHEEL
 
 LOAD = (TUBE, CAMERA, GUIDER, BOX)
@@ -97,7 +97,7 @@ def test_a_fork_has_no_counterweight_to_place():
     assert found.state is PolarState.NOT_NEEDED
     assert "no counterweight bar" in found.sentence
     load = judge_load(fork, LOAD, Purpose.DEEP_SKY)
-    assert load.standing is Standing.FITS
+    assert load.standing is LoadStanding.FITS
     assert load.moment_kg_m is None
     assert any("German equatorial mounts only" in one for one in load.not_judged)
 
@@ -123,7 +123,7 @@ def test_the_balance_of_the_tube_by_hand():
 
 def test_what_stays_on_the_saddle_does_not_slide():
     # −280 kg mm as before, but only 5.0 kg slide: 56 mm.
-    saddle = replace(GUIDER, place=Place.SADDLE)
+    saddle = replace(GUIDER, place=MountingPlace.SADDLE)
     assert tube_balance(MOUNT, (TUBE, CAMERA, saddle)).shift_mm == pytest.approx(56.0)
 
 
@@ -148,20 +148,20 @@ def test_a_tube_in_balance_and_one_that_cannot_be_told():
 def test_the_load_now_and_later():
     now = judge_load(MOUNT, LOAD, Purpose.DEEP_SKY)
     assert now.mass_kg == pytest.approx(5.8)  # the box stands on the ground
-    assert (now.standing, now.practice_kg) == (Standing.FITS, pytest.approx(9.0))
+    assert (now.standing, now.practice_kg) == (LoadStanding.FITS, pytest.approx(9.0))
     assert "within 60 % of the listed capacity (common practice, no source)" in now.sentence
     later = judge_load(MOUNT, (*LOAD, WHEEL), Purpose.DEEP_SKY)
-    assert later.standing is Standing.ABOVE_PRACTICE
+    assert later.standing is LoadStanding.ABOVE_PRACTICE
     observing = judge_load(MOUNT, (*LOAD, WHEEL), Purpose.OBSERVING)
-    assert observing.standing is Standing.FITS
-    own = judge_load(MOUNT, LOAD, Purpose.DEEP_SKY, Practice(deep_sky=0.3))
-    assert own.standing is Standing.ABOVE_PRACTICE
+    assert observing.standing is LoadStanding.FITS
+    own = judge_load(MOUNT, LOAD, Purpose.DEEP_SKY, LoadPractice(deep_sky=0.3))
+    assert own.standing is LoadStanding.ABOVE_PRACTICE
     assert "your own figure" in own.sentence
 
 
 def test_an_overload_warns_of_what_may_happen():
     found = judge_load(MOUNT, (replace(TUBE, mass_kg=16.0),), Purpose.OBSERVING)
-    assert found.standing is Standing.OVERLOADED
+    assert found.standing is LoadStanding.OVERLOADED
     assert "slip" in found.warning
     assert "fall" in found.warning
     assert judge_load(MOUNT, LOAD, Purpose.OBSERVING).warning == ""
@@ -172,7 +172,7 @@ def test_the_moment_counts_beside_the_mass():
     high = judge_load(MOUNT, (replace(TUBE, mass_kg=10.0, height_mm=250.0),), Purpose.OBSERVING)
     assert high.moment_kg_m == pytest.approx(4.0)
     assert high.moment_capacity_kg_m == pytest.approx(3.0)
-    assert high.standing is Standing.OVERLOADED
+    assert high.standing is LoadStanding.OVERLOADED
     assert "at this distance from the axis" in high.sentence
 
 
@@ -189,16 +189,16 @@ def test_a_long_tube_loads_more_than_a_short_one_of_the_same_mass():
 
 def test_what_is_not_known_is_not_judged_and_said():
     found = judge_load(MOUNT, (TUBE, replace(CAMERA, mass_kg=None)), Purpose.DEEP_SKY)
-    assert found.standing is Standing.UNKNOWN
+    assert found.standing is LoadStanding.UNKNOWN
     assert "at least 4.0 kg" in found.sentence
     assert "without the mass of “Cooled camera”" in found.sentence
     certain = judge_load(
         MOUNT, (replace(TUBE, mass_kg=16.0), replace(CAMERA, mass_kg=None)), Purpose.DEEP_SKY
     )
-    assert certain.standing is Standing.OVERLOADED
+    assert certain.standing is LoadStanding.OVERLOADED
     bare = replace(MOUNT, capacity_kg=None, saddle_distance_mm=None)
     nothing = judge_load(bare, LOAD, Purpose.DEEP_SKY)
-    assert nothing.standing is Standing.UNKNOWN
+    assert nothing.standing is LoadStanding.UNKNOWN
     assert nothing.moment_kg_m is None
     assert any("data sheet" in sentence for sentence in nothing.not_judged)
     assert any("distance from the polar axis" in sentence for sentence in nothing.not_judged)
@@ -208,7 +208,7 @@ def test_what_is_not_known_is_not_judged_and_said():
 @pytest.mark.parametrize("share", [0.0, -0.6, 1.2, float("nan")])
 def test_a_practice_that_cannot_be_is_refused(share):
     with pytest.raises(ValueError, match="between 5 and 100 %"):
-        Practice(deep_sky=share)
+        LoadPractice(deep_sky=share)
 
 
 def test_levers_are_given_for_a_drawing_to_scale():

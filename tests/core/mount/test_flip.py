@@ -10,7 +10,15 @@ from skyfield import almanac
 from skyfield.api import Star, wgs84
 
 from core.mount.equipment import MountKind
-from core.night.flip import CAUTIONS, FlipPlan, Limits, Series, Side, crossings, flip_plan
+from core.night.flip import (
+    CAUTIONS,
+    ExposureSeries,
+    FlipPlan,
+    Limits,
+    PierSide,
+    crossings,
+    flip_plan,
+)
 from core.sky.clocks import parse_utc
 from core.sky.site import Air, Site
 from tests.truth.mount import SIDEREAL_DAY_S, sky
@@ -20,7 +28,7 @@ SESSION = BEGIN_S, BEGIN_S + 8.0 * 3600.0
 AIR = Air(960.0)
 NORTH, SOUTH = Site(48.0, 11.0, 500.0), Site(-33.0, 18.0, 300.0)
 M31 = 10.685, 41.269
-SERIES = Series(300.0, 10.0)
+SERIES = ExposureSeries(300.0, 10.0)
 LIMITS = Limits(5.0)
 SKYFIELD_S = 5.0
 HALF_SIDEREAL_DAY_S = SIDEREAL_DAY_S / 2.0
@@ -31,7 +39,7 @@ def plan(
     site: Site = NORTH,
     session: tuple[float, float] = SESSION,
     limits: Limits = LIMITS,
-    series: Series = SERIES,
+    series: ExposureSeries = SERIES,
 ) -> FlipPlan:
     return flip_plan(*place, site, AIR, session, MountKind.GERMAN_EQUATORIAL, limits, series)
 
@@ -65,7 +73,7 @@ def test_lower_transit_of_a_target_that_never_sets() -> None:
     expected = skyfield_transits(place, NORTH, HALF_SIDEREAL_DAY_S)
     assert [found.utc_s] == pytest.approx(expected, abs=SKYFIELD_S)
     assert found.altitude_deg == pytest.approx(48.0 + 75.0 - 90.0, abs=0.2)
-    assert (found.before, found.after) == (Side.EAST, Side.WEST)
+    assert (found.before, found.after) == (PierSide.EAST, PierSide.WEST)
     assert "below the pole" in plan(place).reason
 
 
@@ -74,8 +82,8 @@ def test_one_flip_from_west_to_east_of_the_pier(site: Site) -> None:
     done = plan((20.0, 5.0), site)
     assert done.needed
     [flip] = done.interruptions
-    assert done.begins_on is Side.WEST
-    assert flip.crossing.after is Side.EAST
+    assert done.begins_on is PierSide.WEST
+    assert flip.crossing.after is PierSide.EAST
     limit_s = 5.0 / 15.041 * 3600.0
     assert flip.crossing.latest_utc_s - flip.crossing.utc_s == pytest.approx(limit_s, abs=0.1)
     assert flip.crossing.utc_s <= flip.turns_utc_s <= flip.crossing.latest_utc_s
@@ -86,7 +94,7 @@ def test_one_flip_from_west_to_east_of_the_pier(site: Site) -> None:
 @pytest.mark.parametrize("past_deg", [-4.0, 0.0, 0.5, 5.0, 20.0])
 @pytest.mark.parametrize("exposure_s", [30.0, 300.0, 900.0])
 def test_no_exposure_is_cut_and_none_breaks_the_limit(past_deg: float, exposure_s: float) -> None:
-    done = plan(limits=Limits(past_deg), series=Series(exposure_s, 7.0))
+    done = plan(limits=Limits(past_deg), series=ExposureSeries(exposure_s, 7.0))
     begins, ends = done.exposure_utc_s.T
     assert ends - begins == pytest.approx(exposure_s)
     assert np.all(begins[1:] - ends[:-1] >= 7.0 - 1e-6)
@@ -110,7 +118,7 @@ def test_past_the_meridian_at_the_start() -> None:
     [crossing] = plan().crossings
     done = plan(session=(crossing.utc_s + 60.0, crossing.utc_s + 7200.0))
     assert not done.needed
-    assert done.begins_on is Side.EAST
+    assert done.begins_on is PierSide.EAST
     assert "past the meridian already" in done.reason
 
 
@@ -118,7 +126,7 @@ def test_session_that_ends_within_the_limit_needs_no_flip() -> None:
     [crossing] = plan().crossings
     done = plan(session=(crossing.utc_s - 7200.0, crossing.utc_s + 600.0))
     assert not done.needed
-    assert done.begins_on is Side.WEST
+    assert done.begins_on is PierSide.WEST
     assert "ends before the mount reaches its limit" in done.reason
     assert done.exposure_utc_s[-1, 1] > crossing.utc_s
 
@@ -152,13 +160,13 @@ def test_forks_and_alt_azimuth_mounts_do_not_flip(kind: MountKind) -> None:
     ("limits", "series", "session", "sentence"),
     [
         (Limits(5.0), SERIES, SESSION[::-1], "ends before it begins"),
-        (Limits(5.0), Series(0.0), SESSION, "longer than nothing"),
+        (Limits(5.0), ExposureSeries(0.0), SESSION, "longer than nothing"),
         (Limits(95.0), SERIES, SESSION, "between −90° and 90°"),
         (Limits(2.0, 3.0), SERIES, SESSION, "could never flip"),
     ],
 )
 def test_impossible_requests_are_sentences(
-    limits: Limits, series: Series, session: tuple[float, float], sentence: str
+    limits: Limits, series: ExposureSeries, session: tuple[float, float], sentence: str
 ) -> None:
     with pytest.raises(ValueError, match=sentence):
         plan(limits=limits, series=series, session=session)

@@ -7,7 +7,7 @@ import pytest
 
 from core.imaging.rotation import (
     NO_AIR,
-    Turning,
+    FieldTurning,
     field_angle_deg,
     rate_deg_per_hour,
     track,
@@ -21,7 +21,7 @@ LATITUDES = (0.0, 20.0, 48.0, 89.0, -0.5, -33.0, -89.0)
 DECLINATIONS = (-70.0, -20.0, 0.0, 30.0, 80.0)
 
 
-def quantities(rates: Turning) -> list[np.ndarray]:
+def quantities(rates: FieldTurning) -> list[np.ndarray]:
     return [
         rates.parallactic_angle_deg,
         rates.rate_deg_per_hour,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.imaging.rotation import NO_AIR, Track, field_angle_deg, rate_deg_per_hour, track
+from core.imaging.rotation import NO_AIR, RotationTrack, field_angle_deg, rate_deg_per_hour, track
 from core.imaging.rotationdrive import (
     Derotator,
     blind_outline_deg,
@@ -35,7 +35,9 @@ START_S = 1.795e9
 SITE = Site(48.0, 11.0, 500.0)
 
 
-def night(dec_deg: float, site: Site = SITE, hours: float = 24.0, step_s: float = 60.0) -> Track:
+def night(
+    dec_deg: float, site: Site = SITE, hours: float = 24.0, step_s: float = 60.0
+) -> RotationTrack:
     return track(100.0, dec_deg, site, NO_AIR, START_S + np.arange(0.0, hours * 3600.0, step_s))
 
 

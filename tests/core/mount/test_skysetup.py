@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from core.mount.equipment import MountKind
-from core.night.flip import Side
+from core.night.flip import PierSide
 from core.night.setupstars import (
     HIGHEST_DEG,
     LEVEL_FIRST,
@@ -46,7 +46,7 @@ def test_stars_stand_where_they_should(site: Site, kind: MountKind, count: int) 
         assert separation_deg(200.0, 40.0, *place) > NEAREST_MOON_DEG
         if kind is MountKind.GERMAN_EQUATORIAL:
             assert abs(one.now.hour_angle_deg) > NEAREST_MERIDIAN_DEG
-            assert one.side is (Side.EAST if one.now.hour_angle_deg > 0.0 else Side.WEST)
+            assert one.side is (PierSide.EAST if one.now.hour_angle_deg > 0.0 else PierSide.WEST)
         else:
             assert one.side is None
     turns = [abs((a.now.azimuth_deg - b.now.azimuth_deg + 180.0) % 360.0 - 180.0)
@@ -64,7 +64,7 @@ def test_german_mount_takes_one_side_after_the_other() -> None:
     for site in SITES:
         done = choose(catalogues.load_stars(), site, AIR, UTC_S, MountKind.GERMAN_EQUATORIAL)
         sides = [one.side for one in done.stars]
-        assert sides == sorted(sides, key=lambda side: side is Side.EAST)
+        assert sides == sorted(sides, key=lambda side: side is PierSide.EAST)
         assert len(set(sides)) == 2
 
 

@@ -19,7 +19,7 @@ from core.night.checklist import (
     Hemisphere,
     Moment,
     Moments,
-    Part,
+    NightPart,
     Power,
     build,
     hemisphere_of,
@@ -197,7 +197,7 @@ def test_the_table_is_sound() -> None:
     steps = load()
     names = [step.key for step in steps]
     assert len(set(names)) == len(names)
-    parts = [list(Part).index(step.part) for step in steps]
+    parts = [list(NightPart).index(step.part) for step in steps]
     assert parts == sorted(parts)
     assert {step.when.ahead_of for step in steps} - {None} <= set(names)
     for step in steps:

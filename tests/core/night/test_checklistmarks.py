@@ -10,13 +10,13 @@ import pytest
 from core.night import checklist
 from core.night.checklist import (
     Checklist,
-    Fact,
-    Mark,
+    ChecklistStep,
+    KnownFact,
+    NightPart,
     NoReason,
     OwnStep,
-    Part,
     State,
-    Step,
+    StepMark,
     UnusableStep,
     build,
     done,
@@ -38,7 +38,7 @@ def made(*own: OwnStep) -> Checklist:
     return build(IMAGING, moments(), own)
 
 
-def step(key: str, checklist: Checklist | None = None) -> Step:
+def step(key: str, checklist: Checklist | None = None) -> ChecklistStep:
     return next(one for one in (checklist or made()).steps if one.key == key)
 
 
@@ -61,11 +61,11 @@ def test_skipping_needs_a_reason() -> None:
 
 
 def test_a_step_ticks_itself_while_what_it_asks_is_so() -> None:
-    seen = newly_seen(made(), {}, {Fact.SITE_CONFIRMED, Fact.CLOCK_CHECKED}, NOW)
+    seen = newly_seen(made(), {}, {KnownFact.SITE_CONFIRMED, KnownFact.CLOCK_CHECKED}, NOW)
     assert {mark.key for mark in seen} == {"site", "clock"}
     marks = newest(seen)
-    assert newly_seen(made(), marks, {Fact.SITE_CONFIRMED}, NOW + 1.0) == []
-    assert state_of(step("site"), marks, {Fact.SITE_CONFIRMED}) is State.SEEN
+    assert newly_seen(made(), marks, {KnownFact.SITE_CONFIRMED}, NOW + 1.0) == []
+    assert state_of(step("site"), marks, {KnownFact.SITE_CONFIRMED}) is State.SEEN
     # The bolts were turned again: within the budget is no longer so.
     assert state_of(step("site"), marks, ()) is State.OPEN
     by_hand = newest([*seen, done(step("site"), NOW + 2.0)])
@@ -83,15 +83,15 @@ def test_skipping_everything_takes_no_caution_away() -> None:
 
 def test_marks_survive_the_way_through_json() -> None:
     mark = skipped(step("moon"), "set at nine", NOW)
-    again = Mark.from_object(json.loads(json.dumps(mark.as_object())), NOW)
+    again = StepMark.from_object(json.loads(json.dumps(mark.as_object())), NOW)
     assert again == mark
     for nonsense in ({}, {"step": 3, "state": "done"}, {"step": "moon", "state": "eaten"}):
-        assert Mark.from_object(nonsense, NOW) is None
+        assert StepMark.from_object(nonsense, NOW) is None
 
 
 def test_own_steps_stand_where_they_were_put() -> None:
-    tea = OwnStep("own 1", "Make tea.", Part.DARK, after="focus", minutes=10.0)
-    gate = OwnStep("own 2", "Close the gate.", Part.CLOSING)
+    tea = OwnStep("own 1", "Make tea.", NightPart.DARK, after="focus", minutes=10.0)
+    gate = OwnStep("own 2", "Close the gate.", NightPart.CLOSING)
     checklist = made(tea, gate)
     order = keys(checklist)
     assert order.index("own 1") == order.index("focus") + 1
@@ -105,9 +105,9 @@ def test_own_steps_stand_where_they_were_put() -> None:
 
 
 def test_an_own_step_moves_and_finds_its_part_when_its_neighbour_is_absent() -> None:
-    own = (OwnStep("own 1", "Make tea.", Part.DARK, after="focus"),)
+    own = (OwnStep("own 1", "Make tea.", NightPart.DARK, after="focus"),)
     (put,) = moved(own, "own 1", step("dew"))
-    assert (put.after, put.part) == ("dew", Part.DUSK)
+    assert (put.after, put.part) == ("dew", NightPart.DUSK)
     lost = replace(put, after="no such step")
     order = keys(made(lost))
     assert order[order.index("own 1") - 1] == "look-round"  # the last of its part
@@ -115,7 +115,7 @@ def test_an_own_step_moves_and_finds_its_part_when_its_neighbour_is_absent() -> 
 
 
 def test_own_steps_are_kept_as_json() -> None:
-    own = (OwnStep(new_key(()), "Make tea.", Part.DARK, "focus", "Warm hands.", 10.0, True),)
+    own = (OwnStep(new_key(()), "Make tea.", NightPart.DARK, "focus", "Warm hands.", 10.0, True),)
     text = json.dumps([*checklist.to_objects(own), {"key": 1}, 7, {"part": "at sea"}])
     assert checklist.from_objects(json.loads(text)) == own
     assert new_key(own) != own[0].key
@@ -124,4 +124,4 @@ def test_own_steps_are_kept_as_json() -> None:
 @pytest.mark.parametrize(("text", "minutes"), [("  ", 1.0), ("Tea", -1.0), ("Tea", float("nan"))])
 def test_an_impossible_own_step_is_refused(text: str, minutes: float) -> None:
     with pytest.raises(UnusableStep, match=r"step (has|takes)"):
-        OwnStep("own 1", text, Part.DARK, minutes=minutes)
+        OwnStep("own 1", text, NightPart.DARK, minutes=minutes)

@@ -9,9 +9,9 @@ from core.imaging.rotation import track
 from core.imaging.rotationdrive import losses
 from core.mount.equipment import MountKind
 from core.night.darkness import Night, night_of
-from core.night.flip import Limits, Series, flip_plan
+from core.night.flip import ExposureSeries, Limits, flip_plan
 from core.night.plan import alignment_moments, best, best_moments, curve, showpieces
-from core.night.timeline import About, Step, time_line
+from core.night.timeline import About, SetupStep, time_line
 from core.sky import catalogues, places
 from core.sky.bodies import Body, body_now
 from core.sky.clocks import parse_utc
@@ -148,7 +148,7 @@ def test_best_targets_avoid_walls_and_a_bright_moon(night: Night) -> None:
 def test_no_targets_in_polar_summer() -> None:
     summer = night_of(POLAR, parse_utc("2026-06-20T22:00Z"))
     assert best(showpieces(catalogues.load_deep_sky()), summer, AIR) == []
-    line = time_line(summer, steps=[Step("level the tripod", 10.0)])
+    line = time_line(summer, steps=[SetupStep("level the tripod", 10.0)])
     assert line.bars[-1].about is About.STEP
     assert "polar summer" in line.sentences[0]
 
@@ -182,10 +182,10 @@ def test_time_line(night: Night) -> None:
     session = night.usable_spans[0]
     plan = flip_plan(
         galaxy.ra_deg, galaxy.dec_deg, SITE, AIR, session,
-        MountKind.GERMAN_EQUATORIAL, Limits(5.0), Series(300.0),
+        MountKind.GERMAN_EQUATORIAL, Limits(5.0), ExposureSeries(300.0),
     )  # fmt: skip
     zenith = losses(track(20.0, 47.9, SITE, AIR, times), 0.5)
-    steps = [Step("set up", 30.0), Step("level and balance", 20.0)]
+    steps = [SetupStep("set up", 30.0), SetupStep("level and balance", 20.0)]
     line = time_line(
         night,
         [

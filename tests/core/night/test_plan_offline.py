@@ -16,7 +16,7 @@ def refuse(*_): raise AssertionError("the network was touched")
 socket.socket = socket.create_connection = socket.getaddrinfo = refuse
 import numpy as np
 from core.mount.equipment import MountKind
-from core.night.flip import Series, flip_plan
+from core.night.flip import ExposureSeries, flip_plan
 from core.night.flip import Limits
 from core.imaging.rotation import track
 from core.night.setupstars import NoReferenceStars
@@ -39,7 +39,7 @@ for latitude in (90.0, -89.0, 0.0, 48.0):
     track(100.0, 20.0, site, air, times)
     target = of_deep_sky(objects.find("M 31"))
     plan = flip_plan(target.ra_deg, target.dec_deg, site, air, (utc_s, utc_s + 2e4),
-                     MountKind.GERMAN_EQUATORIAL, Limits(5.0), Series(60.0))
+                     MountKind.GERMAN_EQUATORIAL, Limits(5.0), ExposureSeries(60.0))
     bodies = bodies_now(site, air, night.middle_utc_s)
     try:
         choose(stars, site, air, night.middle_utc_s, MountKind.ALT_AZIMUTH, bodies=bodies)

@@ -14,9 +14,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core import language
-from core.alignment.aim import Aim
 from core.alignment.axis.solution import solve
 from core.alignment.driftlog.reader import read as read_drift_log
+from core.alignment.goal import Aim
 from core.night import exports
 from core.night.exports import UnusableNight, drift_csv
 from core.night.record import Kind, NightRecord, adjustment_content, result_content

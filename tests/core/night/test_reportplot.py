@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.night.reportplot import Plot, Series, thinned, ticks
+from core.night.reportplot import Plot, PlotSeries, thinned, ticks
 
 
 @given(st.floats(-1e6, 1e6), st.floats(1e-3, 1e6))
@@ -39,7 +39,7 @@ def test_thinning_uses_every_reading() -> None:
 def test_poor_data_still_draw(values: list[float]) -> None:
     array = np.array(values)
     plot = Plot(
-        "p", "a < b", "x", "y", (Series(array, array, "s"), Series(array, array, "l", True))
+        "p", "a < b", "x", "y", (PlotSeries(array, array, "s"), PlotSeries(array, array, "l", True))
     )
     text = plot.svg()
     assert ElementTree.fromstring(text) is not None
@@ -49,7 +49,7 @@ def test_poor_data_still_draw(values: list[float]) -> None:
 
 def test_the_picture_puts_points_where_the_axes_say() -> None:
     x, y = np.array([0.0, 10.0]), np.array([0.0, 100.0])
-    tree = ElementTree.fromstring(Plot("p", "t", "x", "y", (Series(x, y, "s"),)).svg())
+    tree = ElementTree.fromstring(Plot("p", "t", "x", "y", (PlotSeries(x, y, "s"),)).svg())
     space = "{http://www.w3.org/2000/svg}"
     circles = [(float(c.get("cx")), float(c.get("cy"))) for c in tree.iter(f"{space}circle")]
     labels = {

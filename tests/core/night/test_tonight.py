@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from core.night.checklist import Fact, build, done, newest
+from core.night.checklist import KnownFact, build, done, newest
 from core.night.darkness import night_of
 from core.night.progress import AlignmentState, AxisNow, alignment_state, night_now
 from core.sky.almanac import Light
@@ -43,7 +43,7 @@ def test_the_next_step_is_the_first_open_one() -> None:
     assert now.steps_left == len(CHECKLIST.planned)
     after = at(first.begin_utc_s, [done(first.step, first.begin_utc_s)])
     assert after.next == second
-    seen = at(first.begin_utc_s, facts={Fact.EQUIPMENT_CHOSEN})
+    seen = at(first.begin_utc_s, facts={KnownFact.EQUIPMENT_CHOSEN})
     assert seen.steps_left == now.steps_left - 1
 
 

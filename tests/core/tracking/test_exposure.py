@@ -5,7 +5,7 @@ from functools import cache
 import numpy as np
 import pytest
 
-from core.imaging.task import Optics, Target, Task, Vantage
+from core.imaging.task import ImagedTarget, Optics, Task, Vantage
 from core.imaging.tolerance import Alignment, longest_exposure
 from core.sky.refraction import Refraction
 from core.tracking.exposure import (
@@ -167,7 +167,7 @@ VANTAGE = Vantage(np.deg2rad(48.0), Refraction(0.0, 0.0))
 
 
 def test_a_perfect_drive_is_limited_as_the_budget_says():
-    task = Task(Target(20.0, -0.1, 0.1), Optics(800.0, 3.8, 1, 1), 60.0, limit_px=0.5)
+    task = Task(ImagedTarget(20.0, -0.1, 0.1), Optics(800.0, 3.8, 1, 1), 60.0, limit_px=0.5)
     alignment = Alignment(6.0, -4.0)
     drift = polar_part(task, VANTAGE, alignment)
     budget = longest_exposure(task, VANTAGE, alignment.axis_rad).seconds
@@ -179,7 +179,7 @@ def test_a_perfect_drive_is_limited_as_the_budget_says():
 
 def test_guided_the_field_still_turns():
     corner = OPTICS.half_diagonal_rad * 3437.7
-    task = Task(Target(60.0, -10.0, 10.0), OPTICS, 300.0, 2.0 * corner, limit_px=0.5)
+    task = Task(ImagedTarget(60.0, -10.0, 10.0), OPTICS, 300.0, 2.0 * corner, limit_px=0.5)
     drift = polar_part(task, VANTAGE, Alignment(150.0, 0.0))
     assert drift.east_arcsec_per_min == drift.north_arcsec_per_min == 0.0
     budget = longest_exposure(task, VANTAGE, Alignment(150.0, 0.0).axis_rad).seconds

@@ -13,8 +13,8 @@ from core.tracking.pointing import (
     ALTITUDE,
     AZIMUTH,
     TERMS,
-    Sighting,
-    Sky,
+    PointedStar,
+    StarDirections,
     UnusablePointing,
     check_axis,
     pointing,
@@ -46,13 +46,13 @@ def places(rng, number, latitude_deg, one_side=False):
 def drawn(rng, terms_arcmin, number=16, latitude_deg=48.0, noise_arcmin=1.0, one_side=False):
     """Sightings of a mount with these parts."""
     hour_angle, dec, side = places(rng, number, latitude_deg, one_side)
-    sky = Sky(hour_angle, dec, side, np.deg2rad(latitude_deg), Refraction.of(AIR))
+    sky = StarDirections(hour_angle, dec, side, np.deg2rad(latitude_deg), Refraction.of(AIR))
     read = readings(sky, np.asarray(terms_arcmin) / ARCMIN_PER_RAD)
     noise = rng.normal(scale=noise_arcmin / ARCMIN_PER_RAD, size=read.shape)
     read = read + noise / np.stack([np.cos(dec), np.ones_like(dec)], axis=-1)
     degrees = np.rad2deg(np.column_stack([hour_angle, dec, read]))
     return [
-        Sighting(*row, side=int(one), label=str(index))
+        PointedStar(*row, side=int(one), label=str(index))
         for index, (row, one) in enumerate(zip(degrees.tolist(), side, strict=True))
     ]
 
@@ -99,15 +99,15 @@ def test_too_few_stars_and_impossible_coordinates_are_refused():
     with pytest.raises(UnusablePointing, match="2 stars are too few"):
         pointing(stars[:2], SITE, AIR)
     with pytest.raises(UnusablePointing, match="beyond 90°"):
-        pointing([*stars, Sighting(0.0, 95.0, 0.0, 40.0)], SITE, AIR)
+        pointing([*stars, PointedStar(0.0, 95.0, 0.0, 40.0)], SITE, AIR)
     with pytest.raises(UnusablePointing, match="not a number"):
-        pointing([*stars, Sighting(float("nan"), 5.0, 0.0, 40.0)], SITE, AIR)
+        pointing([*stars, PointedStar(float("nan"), 5.0, 0.0, 40.0)], SITE, AIR)
 
 
 def test_a_star_taken_for_another_is_left_out():
     stars = drawn(np.random.default_rng(4), np.zeros(TERMS), 14, noise_arcmin=0.5)
     wrong = stars[6]
-    stars[6] = Sighting(
+    stars[6] = PointedStar(
         wrong.star_hour_angle_deg + 2.0,
         wrong.star_declination_deg,
         wrong.mount_hour_angle_deg,
@@ -152,7 +152,7 @@ def truly_displaced(latitude_deg, azimuth_arcmin, altitude_arcmin, utc_s):
         own_hour = np.arctan2(west, own[2] * np.cos(lat) - own[1] * np.sin(lat))
         hour_angle, true_dec = hour_angle_and_declination(ra, dec, site, np.array([utc_s]))
         stars.append(
-            Sighting(
+            PointedStar(
                 float(np.rad2deg(hour_angle[0])),
                 float(np.rad2deg(true_dec)),
                 float(np.rad2deg(own_hour)),

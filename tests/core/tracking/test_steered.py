@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from core.tracking.periodic import analyse
-from core.tracking.plausibility import Steered, steered
+from core.tracking.plausibility import GuidingDetected, guiding_detected
 from core.tracking.run import run_without_place
 
 from .drive import START_S, noisy_run, star, wandering
@@ -83,4 +83,4 @@ def test_short_and_coarse_runs_raise_no_more_alarms(minutes, reading_s):
 def test_too_few_readings_cannot_tell():
     rng = np.random.default_rng(1)
     utc_s = START_S + np.arange(0.0, 120.0, 2.0)
-    assert steered(utc_s, rng.normal(size=utc_s.size), 480.0, 3) is Steered.UNCLEAR
+    assert guiding_detected(utc_s, rng.normal(size=utc_s.size), 480.0, 3) is GuidingDetected.UNCLEAR

@@ -10,7 +10,7 @@ from core.tracking.periodic import analyse
 from core.tracking.run import UnusableRun, run_without_place
 from core.tracking.runlog import ScaleNeeded, read_run, read_run_file
 from core.tracking.training import DataSheet, Training, compare
-from core.tracking.verdict import Cause, Evidence, judge_tracking
+from core.tracking.verdict import Cause, TrackingEvidence, judge_tracking
 from tests.core.tracking.drive import START_S, noisy_run
 
 LIMIT = Limit(1.0, 1.0)
@@ -30,20 +30,24 @@ def guiding(east_rms, north_rms, seeing=2.5):
 @pytest.mark.parametrize(
     ("evidence", "cause", "words"),
     [
-        (Evidence(LIMIT, 120.0, training=trained(6.0, 0.5)), Cause.WORM, "train"),
-        (Evidence(LIMIT, 120.0, training=trained(1.0, 4.0)), Cause.UNEVEN, "balance"),
+        (TrackingEvidence(LIMIT, 120.0, training=trained(6.0, 0.5)), Cause.WORM, "train"),
+        (TrackingEvidence(LIMIT, 120.0, training=trained(1.0, 4.0)), Cause.UNEVEN, "balance"),
         (
-            Evidence(LIMIT, 600.0, training=trained(0.5, 0.3), drift=SteadyDrift(1.0, 1.0)),
+            TrackingEvidence(LIMIT, 600.0, training=trained(0.5, 0.3), drift=SteadyDrift(1.0, 1.0)),
             Cause.ALIGNMENT,
             "polar alignment",
         ),
-        (Evidence(LIMIT, 120.0, guiding=guiding(1.5, 0.5)), Cause.GUIDING, "east"),
+        (TrackingEvidence(LIMIT, 120.0, guiding=guiding(1.5, 0.5)), Cause.GUIDING, "east"),
         (
-            Evidence(LIMIT, 60.0, guiding=guiding(0.2, 0.2), seeing_fwhm_arcsec=2.5),
+            TrackingEvidence(LIMIT, 60.0, guiding=guiding(0.2, 0.2), seeing_fwhm_arcsec=2.5),
             Cause.AIR,
             "steadier air",
         ),
-        (Evidence(LIMIT, 5.0, drift=SteadyDrift(0.1, 0.1)), Cause.NONE, "Nothing needs doing"),
+        (
+            TrackingEvidence(LIMIT, 5.0, drift=SteadyDrift(0.1, 0.1)),
+            Cause.NONE,
+            "Nothing needs doing",
+        ),
     ],
 )
 def test_the_largest_cause_is_named_with_the_first_thing_to_try(evidence, cause, words):
@@ -57,7 +61,7 @@ def test_the_largest_cause_is_named_with_the_first_thing_to_try(evidence, cause,
 
 def test_without_measurements_there_is_no_verdict():
     with pytest.raises(UnusableRun, match="Nothing has been measured"):
-        judge_tracking(Evidence(LIMIT, 60.0))
+        judge_tracking(TrackingEvidence(LIMIT, 60.0))
 
 
 def test_the_data_sheet_is_compared_with_what_was_measured():

@@ -20,14 +20,13 @@ from PySide6.QtCore import QCoreApplication
 HERE = Path(__file__).parent
 sys.path.insert(0, str(HERE.parents[2]))
 
-from app.session.guide.turn import How  # noqa: E402
-from app.session.priors import NorthSet  # noqa: E402
-from app.session.session import Session  # noqa: E402
-from app.sources.source import Reading  # noqa: E402
-from app.storage.nights import NightLog  # noqa: E402
-from app.storage.schema import MIGRATIONS  # noqa: E402
-from core.alignment.guide.bolts import Turn  # noqa: E402
-from core.alignment.aim import Aim  # noqa: E402
+from app.devices.source import Reading  # noqa: E402
+from app.night.session import Session  # noqa: E402
+from app.night.snapshot import How, NorthSet  # noqa: E402
+from app.store.nights import NightLog  # noqa: E402
+from app.store.schema import MIGRATIONS  # noqa: E402
+from core.alignment.goal import Aim  # noqa: E402
+from core.alignment.guide.bolts import BoltTurn  # noqa: E402
 from core.mount.equipment import Mount, MountKind, Telescope  # noqa: E402
 from core.sky.site import Air, Site  # noqa: E402
 from tests.core.night.recorded import BEGUN, whole_night  # noqa: E402
@@ -161,7 +160,7 @@ def present_version(app: QCoreApplication) -> None:
         ),
     )
     session.begin_turning()
-    session.bolts_turned(How.ADVISED, Turn(-4.0, 2.5), (0.5, None))
+    session.bolts_turned(How.ADVISED, BoltTurn(-4.0, 2.5), (0.5, None))
     _leg(session, app, at_s, "Markab", "west", -0.2, 2, ends=False)
     _until(app, lambda: _is_answered(session))
     session.close()

@@ -1,7 +1,7 @@
 """The best aim for the target can be chosen, not only read."""
 
-from app.pages.budget.aimpanel import AimPanel
-from core.alignment.aim import Aim
+from app.pages.budget.sections import AimPanel
+from core.alignment.goal import Aim
 from core.imaging.tolerance import BestAim
 
 

@@ -11,22 +11,22 @@ from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.night.budget import Budget
+from app.night.equipment import Equipment
+from app.night.session import Session
 from app.pages.budget.page import BudgetPage
 from app.pages.budget.question import Axis
-from app.session.budget import Budget
-from app.session.equipment import Equipment
-from app.session.session import Session
-from app.theme.theme import SCALES
-from core.alignment.aim import Aim
+from app.ui.style import SCALES
 from core.alignment.driftlog.records import Leg
-from core.imaging.task import Target, Vantage
+from core.alignment.goal import Aim
+from core.imaging.task import ImagedTarget, Vantage
 from core.imaging.tolerance import Alignment, tolerance
 from core.imaging.verdict import judge
 from core.imaging.words import arc
 from core.practice.simulation import PracticeMount, PracticeSky
 from core.sky.site import Air, Site
+from tests.app.night.memory import Memory
 from tests.app.pages import reach
-from tests.app.session.memory import Memory
 
 NOW_S = 1_790_000_000.0
 ROCK, AIR = Site(47.0, -20.0, 300.0, "Heron Rock"), Air(980.0, 5.0)
@@ -203,7 +203,7 @@ def test_the_map_tells_what_a_target_there_would_smear(page: BudgetPage, qtbot, 
     page.work.sky.disc.pointed.emit(*place_deg)
     told = float(page.work.sky.readout().split(": ")[1].split()[0])
     hour_angle, dec = np.rad2deg(erfa.ae2hd(*np.deg2rad([*place_deg, ROCK.latitude_deg])))
-    task = replace(page.budget.task(), target=Target(dec, hour_angle, hour_angle))
+    task = replace(page.budget.task(), target=ImagedTarget(dec, hour_angle, hour_angle))
     altitude_arcmin = page.work.axis.typed_arcmin()[1]
     exact = judge(task, Vantage.of(ROCK, AIR), Alignment(-20.0, altitude_arcmin))
     assert told == pytest.approx(exact.corner.total_px, abs=0.006)

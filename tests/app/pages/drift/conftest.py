@@ -5,11 +5,11 @@ from collections.abc import Iterator
 
 import pytest
 
-from app.driftparts import drift_parts
+from app.night.activenight import ActiveNight
+from app.night.session import Session
 from app.pages.drift.page import DriftPage
-from app.session.session import Session
-from app.session.shown import Shown
-from app.signals.sounds import Sounds
+from app.pagetable import drift_parts
+from app.workers.sound import Sounds
 from tests.app.pages.drift.surroundings import NOW_S, seen_by
 
 
@@ -21,12 +21,12 @@ def session() -> Iterator[Session]:
 
 
 @pytest.fixture
-def shown(session: Session) -> Shown:
-    return Shown(session)
+def shown(session: Session) -> ActiveNight:
+    return ActiveNight(session)
 
 
 @pytest.fixture
-def page(qtbot, theme, settings, session: Session, shown: Shown) -> Iterator[DriftPage]:
+def page(qtbot, theme, settings, session: Session, shown: ActiveNight) -> Iterator[DriftPage]:
     seconds = itertools.count()
     made = DriftPage(
         shown,

@@ -2,13 +2,13 @@
 
 import numpy as np
 
+from app.night.equipment import FieldInView
+from app.night.session import Session
 from app.pages.drift.page import DriftPage
-from app.session.fieldinview import FieldInView
-from app.session.session import Session
-from app.signals.awake import Awake
-from app.widgets.verdict import VerdictBand
+from app.ui.text import VerdictBand
+from app.workers.awake import Awake
 from core.sky.site import Air, Site
-from tests.app.session.memory import Memory
+from tests.app.night.memory import Memory
 
 NOW_S = 1_790_000_000.0
 HILL = Site(48.1, 11.6, 520.0, "Hill")

@@ -4,12 +4,11 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from app.pages.drift.bolts import Bolts
-from app.pages.drift.readingpad import ReadingPad
-from app.pages.drift.singledrift import SingleDriftForm
+from app.devices.source import Reading
+from app.devices.typed import ManualSource
+from app.pages.drift.practice import Bolts
 from app.pages.drift.starchoice import ChosenStar, StarChoice
-from app.sources.manual import ManualSource
-from app.sources.source import Reading
+from app.pages.drift.typed import ReadingPad, SingleDriftForm
 from core.sky.catalogues import Star, StarNow
 
 NOW_S = 1_790_000_000.0

@@ -4,8 +4,8 @@ import numpy as np
 import pytest
 from PySide6.QtWidgets import QLabel
 
-from app.pages.drift.choosing import Choosing
-from app.session.guide.stars import Proposals, Wish, propose
+from app.night.starchoice import Proposals, StarWish, propose
+from app.pages.drift.starchoice import Choosing
 from core.alignment.guide.nextstar import Watching
 from core.practice.simulation import MEADOW_AIR, NORTHERN_MEADOW
 from core.sky.horizon import Horizon
@@ -24,7 +24,7 @@ def choosing(qtbot, theme) -> Choosing:
 
 def _proposals(utc_s: float) -> Proposals:
     return propose(
-        Wish(
+        StarWish(
             NORTHERN_MEADOW,
             MEADOW_AIR,
             Horizon.flat(),

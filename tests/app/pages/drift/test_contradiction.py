@@ -8,8 +8,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from app.pages.drift.verdictwords import verdict
-from app.session.session import Session
+from app.night.session import Session
+from app.pages.drift.words import verdict
 from core.alignment.guide.judgement import Next
 from tests.app.pages.drift.surroundings import AIR, HILL, NOW_S
 

@@ -4,22 +4,21 @@ from types import SimpleNamespace
 
 import pytest
 
-from app.pages.drift import guidance as say
-from app.pages.drift.cueing import Cueing
-from app.pages.drift.guidance import Guidance
-from app.pages.drift.steerchart import steer_chart
-from app.pages.drift.turning import counted_arcmin
-from app.pages.drift.turnwords import (
+from app.night.snapshot import BoltView
+from app.pages.drift import words as say
+from app.pages.drift.guide import Cueing
+from app.pages.drift.turning import counted_arcmin, steer_chart
+from app.pages.drift.words import (
     ALTITUDE,
     AZIMUTH,
     MOVES,
+    Guidance,
     bolt_words,
     star_moves,
     turns_words,
 )
-from app.session.guide.view import BoltView
-from app.signals.cue import Cue
-from core.alignment.guide.bolts import BoltScale, Turn, of_sheet
+from app.workers.tones import Cue
+from core.alignment.guide.bolts import BoltScale, BoltTurn, of_sheet
 from core.alignment.guide.procedure import Stage
 
 NORTH, SOUTH = 48.0, -33.0
@@ -59,8 +58,8 @@ def test_a_star_that_leaves_comes_before_all_else() -> None:
 
 def test_turning_ticks_once_a_second_and_stops_when_both_are_there() -> None:
     cueing, said = Cueing(), Guidance("s", "x")
-    half = _view(Stage.TURN, Turn(10.0, -4.0), Turn(5.0, -4.0))
-    there = _view(Stage.TURN, Turn(10.0, -4.0), Turn(10.1, -3.9))
+    half = _view(Stage.TURN, BoltTurn(10.0, -4.0), BoltTurn(5.0, -4.0))
+    there = _view(Stage.TURN, BoltTurn(10.0, -4.0), BoltTurn(10.1, -3.9))
     told = [cueing.due(said, half, NORTH, at_s) for at_s in (10.0, 10.5, 11.1)]
     assert told == [Cue.KEEP_TURNING, None, Cue.KEEP_TURNING]
     assert cueing.due(said, there, NORTH, 11.2) is Cue.STOP
@@ -71,10 +70,10 @@ def test_turning_ticks_once_a_second_and_stops_when_both_are_there() -> None:
     ("latitude", "turn", "azimuth", "altitude"),
     [
         # Greater azimuth is east of the north pole and west of the south pole.
-        (NORTH, Turn(12.4, 3.0), "turn it east", "raise it"),
-        (NORTH, Turn(-12.4, -3.0), "turn it west", "lower it"),
-        (SOUTH, Turn(12.4, 3.0), "turn it west", "raise it"),
-        (SOUTH, Turn(-12.4, -3.0), "turn it east", "lower it"),
+        (NORTH, BoltTurn(12.4, 3.0), "turn it east", "raise it"),
+        (NORTH, BoltTurn(-12.4, -3.0), "turn it west", "lower it"),
+        (SOUTH, BoltTurn(12.4, 3.0), "turn it west", "raise it"),
+        (SOUTH, BoltTurn(-12.4, -3.0), "turn it east", "lower it"),
     ],
 )
 def test_ways_to_turn_in_either_hemisphere(latitude, turn, azimuth, altitude) -> None:
@@ -85,16 +84,16 @@ def test_ways_to_turn_in_either_hemisphere(latitude, turn, azimuth, altitude) ->
 
 
 def test_a_way_that_is_not_sure_is_only_supposed() -> None:
-    view = _view(Stage.TURN, Turn(5.0, -1.0), width=(1.0, 0.9))
+    view = _view(Stage.TURN, BoltTurn(5.0, -1.0), width=(1.0, 0.9))
     assert bolt_words(AZIMUTH, view, NORTH).way == "turn it east"
     assert bolt_words(ALTITUDE, view, NORTH).way == "probably lower it"
 
 
 def test_a_turn_too_far_is_led_back_and_the_wrong_way_is_said() -> None:
-    past = bolt_words(AZIMUTH, _view(Stage.TURN, Turn(10.0, 0.0), Turn(12.0, 0.0)), NORTH)
+    past = bolt_words(AZIMUTH, _view(Stage.TURN, BoltTurn(10.0, 0.0), BoltTurn(12.0, 0.0)), NORTH)
     assert (past.way, past.figure) == ("turn it west", "2.0′ to go")
     assert past.so_far == "too far: 12.0′ of 10.0′"
-    wrong = bolt_words(AZIMUTH, _view(Stage.TURN, Turn(10.0, 0.0), Turn(-3.0, 0.0)), NORTH)
+    wrong = bolt_words(AZIMUTH, _view(Stage.TURN, BoltTurn(10.0, 0.0), BoltTurn(-3.0, 0.0)), NORTH)
     assert (wrong.way, wrong.figure) == ("turn it east", "13.0′ to go")
     assert wrong.so_far == "3.0′ the other way so far"
 

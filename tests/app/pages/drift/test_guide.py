@@ -8,15 +8,15 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from app.driftparts import drift_parts
-from app.pages.drift.byhand import ByHand
+from app.devices.typed import SingleDrift
+from app.night.activenight import ActiveNight
+from app.night.session import Session
 from app.pages.drift.page import DriftPage
-from app.pages.drift.practice import Practice
-from app.session.session import Session
-from app.session.shown import Shown
-from app.signals.sounds import Sounds
-from app.sources.shortest import SingleDrift
-from app.widgets.key import Key
+from app.pages.drift.practice import PracticePanel
+from app.pages.drift.typed import ByHand
+from app.pagetable import drift_parts
+from app.ui.form import Key
+from app.workers.sound import Sounds
 from core.alignment.guide.procedure import Stage
 from core.sky.site import Air, Site
 from tests.app.pages.drift.surroundings import seen_by
@@ -34,7 +34,7 @@ class Person:
         self.page, self._qtbot = page, qtbot
         page.take_way("practice")
         controls = page.ways().panel.controls("practice")
-        assert isinstance(controls, Practice)
+        assert isinstance(controls, PracticePanel)
         controls.set_speed("0")
         self.source = controls.source()
         self.readings = 0
@@ -116,7 +116,7 @@ def seed() -> int:
 @pytest.fixture
 def page(qtbot, theme, settings, session: Session, monkeypatch, seed: int) -> Iterator[DriftPage]:
     """The hidden mount of the practice is the same in every run."""
-    monkeypatch.setattr("app.driftparts.secrets.randbits", lambda _bits: seed)
+    monkeypatch.setattr("app.pagetable.secrets.randbits", lambda _bits: seed)
     seconds = itertools.count()
     parts = drift_parts(
         session,
@@ -124,7 +124,7 @@ def page(qtbot, theme, settings, session: Session, monkeypatch, seed: int) -> It
         Sounds(settings),
         *seen_by(),
     )
-    made = DriftPage(Shown(session), theme, parts)
+    made = DriftPage(ActiveNight(session), theme, parts)
     made.resize(1150, 740)
     qtbot.addWidget(made)
     with qtbot.waitExposed(made):
@@ -249,7 +249,7 @@ def test_a_mirrored_view_is_read_the_other_way_round(page, session, qtbot, answe
 def test_by_day_no_star_is_proposed(qtbot, theme, settings, session: Session) -> None:
     noon = DARK_S - 9.5 * 3600.0
     page = DriftPage(
-        Shown(session),
+        ActiveNight(session),
         theme,
         drift_parts(session, lambda: noon, Sounds(settings), *seen_by()),
     )

@@ -8,8 +8,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from app.pages.drift.importing import Importing
-from app.session.session import Session
+from app.night.session import Session
+from app.pages.drift.sources import Importing
 from core.alignment.driftlog.records import Leg
 from tests.app.pages.drift.surroundings import AIR, HILL, NOW_S, drifting_log
 

@@ -2,15 +2,15 @@
 
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLineEdit
 
-from app.pages.drift.byhand import ByHand
-from app.pages.drift.importing import Importing
+from app.night.session import Session
+from app.night.snapshot import NorthSet
 from app.pages.drift.page import DriftPage
-from app.session.priors import NorthSet
-from app.session.session import Session
-from app.widgets.key import Key
-from app.widgets.verdict import VerdictBand
-from core.alignment.advice import Aim
+from app.pages.drift.sources import Importing
+from app.pages.drift.typed import ByHand
+from app.ui.form import Key
+from app.ui.text import VerdictBand
 from core.alignment.driftlog.reader import read
+from core.alignment.goal import Aim
 from core.alignment.priors import ANGLE_NUDGED_DEG
 from core.mount.equipment import Telescope
 from core.sky.site import Site

@@ -3,16 +3,16 @@
 import pytest
 
 from app.pages.drift.page import DriftPage
-from app.pages.drift.practice import Practice
+from app.pages.drift.practice import PracticePanel
 from core.alignment.driftlog.reader import read
 from core.alignment.guide.procedure import Stage
 from tests.app.pages.drift.surroundings import AIR, HILL, drifting_log, wait_for_answer
 
 
-def _practise(page: DriftPage, qtbot) -> Practice:
+def _practise(page: DriftPage, qtbot) -> PracticePanel:
     page.take_way("practice")
     controls = page.ways().panel.controls("practice")
-    assert isinstance(controls, Practice)
+    assert isinstance(controls, PracticePanel)
     controls.set_speed("60")
     qtbot.waitUntil(lambda: bool(controls.star_buttons()))
     controls.star_buttons()[0].click()

@@ -5,7 +5,7 @@ from types import SimpleNamespace
 import numpy as np
 import pytest
 
-from app.pages.drift.watchwords import gap, leaving, setting, warnings
+from app.pages.drift.words import gap, leaving, setting, warnings
 from core.alignment.drift.prepared import Note
 from core.alignment.driftlog.records import Leg
 from core.sky.clocks import local_sidereal_time_hours

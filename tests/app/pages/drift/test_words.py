@@ -5,13 +5,12 @@ from types import SimpleNamespace
 import numpy as np
 import pytest
 
-from app.pages.drift.legwords import drift_rate, hour_angle, leg_words
+from app.pages.drift.answer import Shapes
 from app.pages.drift.offset import UnusableNumber, parse_size
-from app.pages.drift.shapes import Shapes
-from app.pages.drift.suitability import ANY, EAST, MERIDIAN, WEST, compass, star_line, suits
-from app.pages.drift.verdictwords import verdict
-from core.alignment.advice import Aim
+from app.pages.drift.starchoice import ANY, EAST, MERIDIAN, WEST, compass, star_line, suits
+from app.pages.drift.words import drift_rate, hour_angle, leg_words, verdict
 from core.alignment.driftlog.records import Leg
+from core.alignment.goal import Aim
 from core.sky.catalogues import Star, StarNow
 
 ADVICE = SimpleNamespace(

@@ -7,11 +7,11 @@ from pathlib import Path
 
 import pytest
 
+from app.night.archive import NightFiles
+from app.night.notes import NightBook
 from app.pages.log.page import LogPage
 from app.pages.log.parts import LogParts
-from app.session.nightbook import NightBook
-from app.session.nightfiles import NightFiles
-from app.storage.nights import NightLog
+from app.store.nights import NightLog
 from core.alignment.priors import USUAL
 from core.night.words import when
 from core.sky.clocks import find

@@ -9,9 +9,9 @@ from contextlib import closing
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from app.pages.log.listing import SEEN_AT_ONCE
+from app.pages.log.nightlist import SEEN_AT_ONCE
 from app.pages.log.page import LogPage
-from app.storage.nights import NightLog
+from app.store.nights import NightLog
 from core.night.record import Entry, Kind, NightRecord
 from tests.app.pages.log.conftest import LATER_S
 

@@ -10,10 +10,10 @@ from PySide6.QtGui import QColor, QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.night.archive import ExportForm, NightFiles
 from app.pages.log.page import LogPage
-from app.session.nightfiles import Form, NightFiles
-from app.storage.nights import NightLog
-from app.widgets.photo import Photo
+from app.store.nights import NightLog
+from app.ui.photo import Photo
 from core.night import exports
 from core.night.record import Entry, Kind
 from core.night.report import html
@@ -172,7 +172,7 @@ def test_a_caption_goes_into_reports_and_into_another_log(
     assert picture.attachment
     assert "The field &lt;before&gt; the flip" in html(log.archive.record(NIGHT.key))
     path, backup = tmp_path / "night.json", tmp_path / "b.sqlite"
-    done(qtbot, opened, lambda: opened.carrying.export(Form.JSON, path))
+    done(qtbot, opened, lambda: opened.carrying.export(ExportForm.JSON, path))
     log.archive.back_up(backup)
     for number, source in enumerate((path, backup)):
         other = NightLog.open(

@@ -11,11 +11,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from app.pages.log.comparing import Comparing, _ticks
-from app.pages.log.page import COMPARE, KEEP, LogPage
-from app.session.nightfiles import Form, NightFiles
-from app.storage.nights import NightLog
-from app.theme.theme import SCALES
+from app.night.archive import ExportForm, NightFiles
+from app.pages.log.page import COMPARE, KEEP, Comparing, LogPage, _ticks
+from app.store.nights import NightLog
+from app.ui.style import SCALES
 from core.alignment.driftlog.reader import read as read_drift_log
 from core.night import exports
 from core.night.record import Kind
@@ -91,22 +90,22 @@ def test_a_leg_is_solved_again_without_touching_the_night(
     assert exports.write_json(log.archive.record(NIGHT.key)) == before
 
 
-@pytest.mark.parametrize("form", Form)
-def test_a_night_is_carried_out(opened: LogPage, tmp_path: Path, qtbot, form: Form) -> None:
+@pytest.mark.parametrize("form", ExportForm)
+def test_a_night_is_carried_out(opened: LogPage, tmp_path: Path, qtbot, form: ExportForm) -> None:
     path = tmp_path / f"night{form.value}"
     sentence = done(qtbot, opened, lambda: opened.carrying.export(form, path))
     assert sentence.startswith(f"Saved as night{form.value}")
     data = path.read_bytes()
-    if form is Form.PDF:
+    if form is ExportForm.PDF:
         assert data.startswith(b"%PDF-")
         assert len(data) > 20_000
-    elif form is Form.HTML:
+    elif form is ExportForm.HTML:
         text = data.decode()
         assert text.startswith("<!DOCTYPE html>")
         assert "Meadow &lt;north&gt; &amp; hill" in text
         assert "<svg" in text
         assert "http" not in text.replace("http://www.w3.org/2000/svg", "")
-    elif form is Form.CSV:
+    elif form is ExportForm.CSV:
         drift_log = read_drift_log(data.decode().splitlines())
         assert len(drift_log.legs) == len(list(NIGHT.legs))
     else:
@@ -119,13 +118,13 @@ def test_a_file_that_is_there_is_replaced_only_after_a_yes(
 ) -> None:
     path = tmp_path / "night.json"
     path.write_text("mine")
-    opened.carrying.export(Form.JSON, path)
+    opened.carrying.export(ExportForm.JSON, path)
     asking = opened.bar().asking()
     assert "there already" in asking.question()
     assert asking.no().hasFocus() or not opened.isActiveWindow()
     asking.no().click()
     assert path.read_text() == "mine"
-    opened.carrying.export(Form.JSON, path)
+    opened.carrying.export(ExportForm.JSON, path)
     done(qtbot, opened, asking.yes().click)
     assert json.loads(path.read_text())["night"]
 
@@ -135,7 +134,10 @@ def test_nothing_goes_over_the_log_itself_even_after_a_yes(
 ) -> None:
     path = tmp_path / "nights.sqlite"
     before = path.stat().st_ino
-    for do in (opened.carrying.back_up, lambda where: opened.carrying.export(Form.JSON, where)):
+    for do in (
+        opened.carrying.back_up,
+        lambda where: opened.carrying.export(ExportForm.JSON, where),
+    ):
         do(path)
         sentence = done(qtbot, opened, opened.bar().asking().yes().click)
         assert "belongs to the log of nights that is in use" in sentence
@@ -145,7 +147,7 @@ def test_nothing_goes_over_the_log_itself_even_after_a_yes(
 
 def test_a_folder_that_is_not_there_is_said(opened: LogPage, tmp_path: Path, qtbot) -> None:
     sentence = done(
-        qtbot, opened, lambda: opened.carrying.export(Form.HTML, tmp_path / "no" / "n.html")
+        qtbot, opened, lambda: opened.carrying.export(ExportForm.HTML, tmp_path / "no" / "n.html")
     )
     assert "could not be written" in sentence
 

@@ -6,13 +6,13 @@ from types import SimpleNamespace
 import pytest
 from PySide6.QtCore import QObject, Signal
 
+from app.night.budget import Budget
+from app.night.equipment import Equipment
+from app.night.session import Session
 from app.pages.mount.page import MountPage
-from app.session.budget import Budget
-from app.session.equipment import Equipment
-from app.session.session import Session
 from core.mount.examples import INVENTED_INVENTORY
 from core.sky.site import Air, Site
-from tests.app.session.memory import Memory
+from tests.app.night.memory import Memory
 
 ROCK, AIR = Site(47.0, -20.0, 300.0, "Heron Rock"), Air(980.0, 5.0)
 

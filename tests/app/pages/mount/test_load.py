@@ -7,8 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel
 
-from app.pages.mount.cautions import ShortCaution
-from app.pages.mount.load import LoadSection
+from app.pages.mount.load import LoadSection, ShortCaution
 from app.pages.mount.page import LOAD
 from core.mount import payload
 from core.mount.equipment import Purpose

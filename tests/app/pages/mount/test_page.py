@@ -8,7 +8,7 @@ from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication, QWidget
 
 from app.pages.mount.page import CHOOSING, EQUIPMENT, IMAGE, LOAD, MountPage
-from app.theme.theme import SCALES
+from app.ui.style import SCALES
 from core.mount.examples import INVENTED_SET
 from tests.app.pages import reach
 

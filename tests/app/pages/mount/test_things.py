@@ -9,14 +9,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QFileDialog
 
-from app.pages.mount.form import RecordForm
+from app.pages.mount.equipment import SET, Things
+from app.pages.mount.forms import RecordForm, SetForm
 from app.pages.mount.formwords import KINDS
 from app.pages.mount.page import EQUIPMENT
-from app.pages.mount.setform import SetForm
-from app.pages.mount.thinglist import SET
-from app.pages.mount.things import Things
 from core.alignment.priors import USUAL
-from core.mount.equipment import Camera, Mount, MountKind, Place, Purpose, quantities
+from core.mount.equipment import Camera, Mount, MountingPlace, MountKind, Purpose, quantities
 from core.mount.equipmentfile import KINDS as RECORDS
 from core.mount.examples import INVENTED_INVENTORY
 
@@ -116,12 +114,12 @@ def test_keeping_twice_changes_the_same_piece(things: Things, equipment) -> None
     form = things.form()
     QTest.keyClicks(form.name_field().line(), "Wheel")
     form.planned_tick().click()
-    form.answer("place").choice.button(Place.SADDLE.name).click()
+    form.answer("place").choice.button(MountingPlace.SADDLE.name).click()
     assert form.keep()
     _type(form, mass_kg="0,8")
     assert form.keep()
     (wheel,) = equipment.inventory.records
-    assert (wheel.mass_kg, wheel.is_planned, wheel.place) == (0.8, True, Place.SADDLE)
+    assert (wheel.mass_kg, wheel.is_planned, wheel.place) == (0.8, True, MountingPlace.SADDLE)
 
 
 def test_typed_changes_are_not_let_go_without_asking(things: Things, filled) -> None:

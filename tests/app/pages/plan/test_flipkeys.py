@@ -8,8 +8,8 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from app.night.notes import FlipBook
 from app.pages.plan.page import FLIP, PlanPage
-from app.session.flipbook import FlipBook
 from tests.app.pages import reach
 from tests.app.pages.eveningpages import ANDROMEDA, HILL, evening
 from tests.app.pages.tonight.conftest import BookMemory

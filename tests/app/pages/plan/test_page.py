@@ -8,8 +8,8 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from app.night.plan import Evening
 from app.pages.plan.page import BEST, EYE, FLIP, STARS, TONIGHT, PlanPage
-from app.session.evening import Evening
 from core.sky import catalogues
 from core.sky.horizon import Horizon
 from core.sky.site import Site

@@ -9,7 +9,7 @@ from PySide6.QtCore import QObject, Signal
 
 from app.pages.pole.page import PolePage
 from app.pages.pole.parts import PoleParts
-from core.alignment.aim import Aim
+from core.alignment.goal import Aim
 from core.practice.simulation import MEADOW_AIR, NORTHERN_MEADOW
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site

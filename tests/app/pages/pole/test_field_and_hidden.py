@@ -5,7 +5,7 @@ from PySide6.QtCore import QPoint
 from PySide6.QtTest import QTest
 
 from app.pages.pole.page import FIELD, HIDDEN, PolePage
-from app.widgets.chart import Shape
+from app.ui.fieldchart import Shape
 from core.sky.compass import SHADOW_CAUTION, SUN_CAUTION
 from core.sky.pole import elevated_pole
 from core.sky.site import Site
@@ -103,6 +103,6 @@ def _spots(page: PolePage):
 
 
 def _all_texts(page: PolePage) -> str:
-    from app.widgets.text import Text
+    from app.ui.text import Text
 
     return " ".join(text.text() for text in page.hidden_view().findChildren(Text))

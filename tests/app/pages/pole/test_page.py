@@ -5,8 +5,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from app.pages.pole.page import FIELD, HIDDEN, SIGHT, PolePage
-from app.widgets.chart import Shape
-from core.alignment.aim import Aim
+from app.ui.fieldchart import Shape
+from core.alignment.goal import Aim
 from core.alignment.polarscope.reading import expected_in_sight
 from core.alignment.polarscope.view import View
 from core.sky.horizon import parse

@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtWidgets import QApplication
 
 from app.pages.pole.page import FIELD, HIDDEN, SIGHT
-from app.theme.theme import SCALES
+from app.ui.style import SCALES
 from tests.app.pages import reach
 from tests.app.pages.pole.conftest import NORTH, SOUTH
 

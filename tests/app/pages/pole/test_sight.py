@@ -5,8 +5,8 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
 from app.pages.pole.page import PolePage
-from app.widgets.chart import Shape
-from core.alignment.polarscope.view import View, clock_text, in_sight
+from app.ui.fieldchart import Shape
+from core.alignment.polarscope.view import View, clock_text, scope_view
 from core.sky.pole import elevated_pole, pole_star
 from core.sky.site import Site
 from tests.app.pages.pole.conftest import AIR, NIGHT_S, NORTH, SOUTH
@@ -39,7 +39,7 @@ def test_a_displaced_axis_is_found_from_where_the_star_is_seen(
     page.sight_view().views().button(view.name).click()
     pole, star = elevated_pole(site, AIR), pole_star(site, AIR, NIGHT_S)
     axis = pole.azimuth_deg + 40.0 / 60.0, pole.true_altitude_deg - 25.0 / 60.0
-    seen = in_sight(star.azimuth_deg, star.altitude_deg, *axis, view)
+    seen = scope_view(star.azimuth_deg, star.altitude_deg, *axis, view)
     page.sight_view().placed.emit(float(seen.clock_angle_deg), float(seen.distance_arcmin))
     assert _told(page) == (azimuth_said, "25.0′ too low raise it")
 

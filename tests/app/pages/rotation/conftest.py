@@ -4,8 +4,8 @@ from collections.abc import Iterator
 
 import pytest
 
+from app.night.plan import Evening
 from app.pages.rotation.page import RotationPage
-from app.session.evening import Evening
 from tests.app.pages.rotation.waiting import WORKED_OUT_MS
 
 

@@ -9,8 +9,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.pages.rotation.page import DRIVE, EXPOSURES, SKY, TILTED, RotationPage
-from app.pages.rotation.question import Question
-from app.pages.rotation.study import Study, study
+from app.pages.rotation.study import RotationQuestion, RotationStudy, study
 from core.imaging.rotation import turning_of_star
 from core.sky.horizon import Horizon
 from core.sky.site import Site
@@ -230,7 +229,7 @@ def test_an_answer_to_an_older_question_does_not_end_the_waiting(shown, qtbot, m
     turns = iter([first, second])
     work = study
 
-    def slowly(asked: Question) -> Study:
+    def slowly(asked: RotationQuestion) -> RotationStudy:
         next(turns).wait(20.0)
         return work(asked)
 

@@ -7,7 +7,7 @@ from PySide6.QtCore import QPointF, Qt
 from PySide6.QtTest import QTest
 
 from app.pages.rotation.page import SKY
-from app.widgets.skyview import SkyView
+from app.ui.skyview import SkyView
 from core.imaging.rotation import turning_of_star
 from core.sky.targets import Target
 from tests.app.pages.eveningpages import AIR, HILL, evening

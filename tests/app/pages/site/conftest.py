@@ -5,10 +5,9 @@ from typing import Any
 
 import pytest
 
-from app.pages.site.page import SitePage
-from app.pages.site.parts import SiteParts
-from app.session.places import Places
-from app.session.session import Session
+from app.night.places import Places
+from app.night.session import Session
+from app.pages.site.page import SitePage, SiteParts
 
 NOW_S = 1_790_000_000.0  # 2026-09-21T14:13:20Z, by `date -u -d @1790000000`
 

@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from app.pages.site.clockpanel import ClockPanel
+from app.pages.site.clock import ClockPanel
 from core.sky.compass import SUN_CAUTION
 from core.sky.site import Air, Site
 

@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from app.pages.site.horizonpanel import HorizonPanel
+from app.pages.site.horizon import HorizonPanel
 
 
 @pytest.fixture

@@ -5,12 +5,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.devices.source import Reading
+from app.night.session import Session
+from app.night.snapshot import Snapshot
 from app.pages.site.page import SitePage
-from app.session.session import Session
-from app.session.snapshot import Snapshot
-from app.sources.source import Reading
-from app.theme.theme import SCALES
-from app.widgets.scrolled import Scrolled
+from app.ui.style import SCALES
+from app.ui.text import Scrolled
 from core.sky.site import Air, Site
 from tests.app.pages import reach
 from tests.app.pages.site.conftest import NOW_S

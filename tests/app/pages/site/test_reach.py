@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtWidgets import QApplication
 
 from app.pages.site.page import SitePage
-from app.theme.theme import SCALES
+from app.ui.style import SCALES
 from core.sky.site import Site
 from tests.app.pages import reach
 

@@ -9,17 +9,15 @@ from typing import Any
 import pytest
 from PySide6.QtCore import QObject, Signal
 
+from app.night.notes import FlipBook, NightBook
+from app.night.places import Places
+from app.night.plan import Evening, Plans
 from app.pages.tonight.page import Books, TonightPage
-from app.session.evening import Evening
-from app.session.flipbook import FlipBook
-from app.session.nightbook import NightBook
-from app.session.places import Places
-from app.session.plans import Plans
-from core.alignment.aim import Aim
-from core.night.checklist import Fact
+from core.alignment.goal import Aim
+from core.night.checklist import KnownFact
 from core.night.record import Entry
 from core.sky.site import Air, Site
-from tests.app.session.memory import Memory
+from tests.app.night.memory import Memory
 
 NOW_S = 1_790_000_000.0  # 2026-09-21T14:13:20Z, by `date -u -d @1790000000`
 NORTH, SOUTH = Site(47.0, -20.0, 300.0, "Heron Rock"), Site(-33.0, -20.0, 300.0, "Kelp Bank")
@@ -73,7 +71,7 @@ def memory() -> BookMemory:
 def make_page(qtbot, theme, memory: BookMemory) -> Iterator[Callable[..., TonightPage]]:
     made: list[TonightPage] = []
 
-    def make(site: Site | None = NORTH, facts: frozenset[Fact] = frozenset()) -> TonightPage:
+    def make(site: Site | None = NORTH, facts: frozenset[KnownFact] = frozenset()) -> TonightPage:
         session: Any = FakeSession(site)
         evening = Evening(session, Places(memory), Plans(memory), lambda: NOW_S, "UTC")
         book = NightBook(memory, memory.entries, lambda: NOW_S)

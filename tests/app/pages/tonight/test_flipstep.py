@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from core.night.checklist import Part
+from core.night.checklist import NightPart
 from core.night.record import NightRecord
 from core.night.report import html
 from core.sky.targets import Target
@@ -18,10 +18,10 @@ HERCULES = Target("M 13", "globular cluster", 250.42, 36.46)
 def shown(page, qtbot, target: Target):
     page.evening.plans.set_target(target)
     qtbot.waitUntil(page.is_up_to_date, timeout=20_000)
-    return row_of(page, qtbot, Part.THROUGH_THE_NIGHT, "flip")
+    return row_of(page, qtbot, NightPart.THROUGH_THE_NIGHT, "flip")
 
 
-def row_of(page, qtbot, part: Part, key: str):
+def row_of(page, qtbot, part: NightPart, key: str):
     page.steps().show_part(part)
     qtbot.waitUntil(page.steps().is_whole, timeout=5_000)
     return page.steps().row(key)
@@ -73,7 +73,7 @@ def test_a_flip_that_is_not_needed_says_why(make_page, qtbot, memory) -> None:
 def test_seeing_the_plan_ticks_its_step(make_page, qtbot) -> None:
     page = make_page()
     shown(page, qtbot, ANDROMEDA)
-    assert not row_of(page, qtbot, Part.DARK, "flip-plan").tick().isChecked()
+    assert not row_of(page, qtbot, NightPart.DARK, "flip-plan").tick().isChecked()
     after(page, qtbot, lambda: page.flips.see("M 31"))
     qtbot.waitUntil(lambda: is_ticked(page, "flip-plan"))
 
@@ -84,7 +84,7 @@ def test_the_plan_step_stands_only_where_a_flip_is_needed(make_page, qtbot, targ
     if target is not None:
         shown(page, qtbot, target)
     with pytest.raises(LookupError):
-        row_of(page, qtbot, Part.DARK, "flip-plan")
+        row_of(page, qtbot, NightPart.DARK, "flip-plan")
 
 
 def test_flips_stand_in_the_report(make_page, memory) -> None:

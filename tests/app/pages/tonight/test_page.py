@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QApplication, QLabel
 
 from app.pages.tonight import page as page_module
 from app.pages.tonight.page import TonightPage
-from app.theme.theme import SCALES
-from core.night.checklist import Fact, Mark, Part, State
+from app.ui.style import SCALES
+from core.night.checklist import KnownFact, NightPart, State, StepMark
 from core.night.progress import AxisNow
 from core.night.record import Kind
 from tests.app.pages import reach
@@ -60,11 +60,11 @@ def test_a_step_is_ticked_by_key_and_kept(make_page, memory: BookMemory, qtbot) 
 
 
 def test_what_the_program_saw_ticks_itself(make_page, memory: BookMemory) -> None:
-    page = make_page(facts=frozenset({Fact.EQUIPMENT_CHOSEN}))
+    page = make_page(facts=frozenset({KnownFact.EQUIPMENT_CHOSEN}))
     row = page.steps().row("set")
     assert row.tick().isChecked()
     assert "The program saw it done" in row.said()
-    page.steps().show_part(Part.DAYLIGHT)
+    page.steps().show_part(NightPart.DAYLIGHT)
     assert page.steps().row("site").tick().isChecked()
     assert not page.steps().row("clock").tick().isChecked()
     seen = [one.content["step"] for one in memory.entries if one.content.get("state") != "open"]
@@ -74,7 +74,7 @@ def test_what_the_program_saw_ticks_itself(make_page, memory: BookMemory) -> Non
 def test_a_clock_called_right_ticks_its_step(make_page, qtbot) -> None:
     page = make_page()
     answered(qtbot, page, page.book.confirm_clock)
-    page.steps().show_part(Part.DAYLIGHT)
+    page.steps().show_part(NightPart.DAYLIGHT)
     assert page.steps().row("clock").tick().isChecked()
 
 
@@ -93,7 +93,7 @@ def test_the_alignment_stands_against_the_target(
     monkeypatch.setattr(page_module, "axis_now", lambda *_: known)
     page = make_page()
     assert f"{error:.1f}′ ± {half_width:.1f}′ {said}" in page.facts().told()[1]
-    page.steps().show_part(Part.DARK)
+    page.steps().show_part(NightPart.DARK)
     assert page.steps().row("drift").tick().isChecked() is is_ticked
 
 
@@ -109,7 +109,7 @@ def test_nothing_is_claimed_while_a_new_solution_is_worked_out() -> None:
 
 def test_a_step_is_skipped_with_a_reason_and_its_caution_stays(make_page, qtbot) -> None:
     page = make_page()
-    page.steps().show_part(Part.DAYLIGHT)
+    page.steps().show_part(NightPart.DAYLIGHT)
     qtbot.waitUntil(page.steps().is_whole)
     row = page.steps().row("tube")
     before = [label.text() for label in row.findChildren(QLabel) if "⚠" in label.text()]
@@ -131,7 +131,7 @@ def test_a_step_is_skipped_with_a_reason_and_its_caution_stays(make_page, qtbot)
 def test_cautions_cannot_be_hidden(make_page, qtbot) -> None:
     page = make_page()
     assert "Never look at the Sun" in page.care().text()
-    for part in Part:
+    for part in NightPart:
         page.steps().show_part(part)
         qtbot.waitUntil(page.steps().is_whole)
         for row in page.steps().rows():
@@ -142,7 +142,7 @@ def test_cautions_cannot_be_hidden(make_page, qtbot) -> None:
 
 def test_own_steps_are_added_moved_kept_and_removed(make_page, memory: BookMemory, qtbot) -> None:
     page = make_page()
-    page.steps().show_part(Part.BEFORE_LEAVING)
+    page.steps().show_part(NightPart.BEFORE_LEAVING)
     line = page.steps().own_field().line()
     QTest.keyClicks(line, "Pack the stool")
     answered(qtbot, page, lambda: QTest.keyClick(line, Qt.Key.Key_Return))
@@ -163,10 +163,10 @@ def test_tab_goes_through_the_rows_as_they_stand(make_page, qtbot) -> None:
     page = make_page()
     with qtbot.waitActive(page):
         page.activateWindow()
-    page.steps().show_part(Part.DAYLIGHT)
-    page.steps().show_part(Part.BEFORE_LEAVING)
+    page.steps().show_part(NightPart.DAYLIGHT)
+    page.steps().show_part(NightPart.BEFORE_LEAVING)
     qtbot.waitUntil(page.steps().is_whole)
-    page.steps().parts().button(Part.BEFORE_LEAVING.name).setFocus()
+    page.steps().parts().button(NightPart.BEFORE_LEAVING.name).setFocus()
     passed = []
     for _ in range(60):
         QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
@@ -186,12 +186,12 @@ def test_an_empty_own_step_is_refused_in_words(make_page) -> None:
 
 def test_only_what_applies_stands(make_page, qtbot) -> None:
     page = make_page(SOUTH)
-    page.steps().show_part(Part.DARK)
+    page.steps().show_part(NightPart.DARK)
     keys = [row.step().key for row in page.steps().rows()]
     assert "pole-south" in keys
     assert "pole-north" not in keys
     answered(qtbot, page, page.form().choice("mount_kind").button("DOBSONIAN").click)
-    page.steps().show_part(Part.DARK)
+    page.steps().show_part(NightPart.DARK)
     keys = [row.step().key for row in page.steps().rows()]
     assert not {"drift", "pole-south", "guiding"} & set(keys)
     assert "no polar axis" in page.facts().told()[1]
@@ -199,7 +199,7 @@ def test_only_what_applies_stands(make_page, qtbot) -> None:
 
 def test_the_target_s_beginning_moves_the_times(make_page, qtbot) -> None:
     page = make_page()
-    page.steps().show_part(Part.DARK)
+    page.steps().show_part(NightPart.DARK)
     begin = page.form().begin_field()
     begin.line().setText("half past")
     begin.submitted.emit()
@@ -226,7 +226,7 @@ def test_weather_is_noted_and_wrong_figures_are_refused(make_page, memory: BookM
 
 def test_a_page_is_wanted_by_the_name_the_step_has_for_it(make_page, qtbot) -> None:
     page = make_page()
-    page.book.mark(Mark("forecast", State.DONE, NOW_S))
+    page.book.mark(StepMark("forecast", State.DONE, NOW_S))
     qtbot.waitUntil(lambda: page.next_band().open_button().isVisible())
     with qtbot.waitSignal(page.page_wanted) as got:
         QTest.keyClick(page.next_band().open_button(), Qt.Key.Key_Space)
@@ -239,7 +239,7 @@ def test_everything_is_named_large_enough_and_whole(make_page, theme, scale, pla
     theme.enlarge(scale)
     page = make_page({"none": None, "north": NORTH, "south": SOUTH}[place])
     if place != "none":
-        page.steps().show_part(Part.DAYLIGHT)
+        page.steps().show_part(NightPart.DAYLIGHT)
         page.steps().row("level").skip_button().click()
         qtbot.waitUntil(page.steps().is_whole)
     for _ in range(8):

@@ -6,9 +6,9 @@ from typing import Any
 import numpy as np
 import pytest
 
+from app.night.session import Session
 from app.pages.tracking.page import TrackingPage
 from app.pages.tracking.parts import TrackingParts
-from app.session.session import Session
 
 NOW_S = 1_790_000_000.0
 PERIOD_S, SWING = 480.0, 6.0  # of the invented worm in `invented_run`, one sine

@@ -5,12 +5,12 @@ from collections.abc import Callable
 import numpy as np
 import pytest
 
+from app.night.session import Session
+from app.pages.tracking.figures import Tap
 from app.pages.tracking.page import GUIDING, POINTING, VIBRATION, TrackingPage
-from app.pages.tracking.question import Tap
-from app.session.session import Session
-from app.storage.nights import NightLog
-from app.trackingparts import tracking_page
-from app.warmup import Warm
+from app.pagetable import tracking_page
+from app.startup import StartupLoad
+from app.store.nights import NightLog
 from core.night.record import Kind
 from core.night.report import html
 from core.sky.site import Air, Site
@@ -36,7 +36,7 @@ def reopened(tmp_path, qtbot, theme, session: Session):
         close()
         log = NightLog.open(tmp_path / "nights.sqlite", lambda: NOW_S, _no_trouble, _no_trouble)
         night = log.resume_or_begin_night(NOW_S)
-        page = tracking_page(session, theme, Warm(log, night), None, None, lambda: NOW_S)
+        page = tracking_page(session, theme, StartupLoad(log, night), None, None, lambda: NOW_S)
         qtbot.addWidget(page)
         open_now.append((page, log))
         return page, log

@@ -5,13 +5,13 @@ import math
 import numpy as np
 import pytest
 
+from app.night.budget import Budget, telescopes_and_cameras
+from app.night.equipment import Equipment
 from app.pages.tracking.page import (
     GUIDING,
     TrackingPage,
 )
 from app.pages.tracking.parts import TrackingParts
-from app.session.budget import Budget, telescopes_and_cameras
-from app.session.equipment import Equipment
 from core.mount.examples import INVENTED_INVENTORY
 
 from .conftest import NOW_S

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 
 import pytest
 
-from app.pages.tracking.job import Job
+from app.workers.latest import Job
 
 DONE_MS = 10_000
 

@@ -5,7 +5,7 @@ import pytest
 
 from app.pages.tracking.figures import Figures, from_kept, to_keep
 from app.pages.tracking.parts import TrackingParts
-from app.storage.nights import NightLog
+from app.store.nights import NightLog
 
 from .conftest import NOW_S, invented_run
 from .test_reading import _read

@@ -11,13 +11,11 @@ import numpy as np
 import pytest
 from PySide6.QtWidgets import QApplication
 
-from app.pages.tracking.liverun import LiveParts
+from app.devices.practice import PracticeSource
+from app.night.recorder import Recorder, RunRecorder
 from app.pages.tracking.page import PERIODIC, TrackingPage
-from app.pages.tracking.parts import TrackingParts
-from app.session.keeper import Keeper
-from app.session.runrecorder import RunRecorder
-from app.sources.practice import PracticeSource
-from app.storage.nights import NightLog
+from app.pages.tracking.parts import LiveParts, TrackingParts
+from app.store.nights import NightLog
 from tests.app.pages import reach
 
 from .conftest import DONE_MS, NOW_S, invented_run
@@ -36,7 +34,7 @@ class Nights:
         night = self._log.resume_or_begin_night(NOW_S)
         runs = [run for run in night.tracking_runs if not run.discarded]
         unfinished = runs.pop() if runs and not runs[-1].ended else None
-        live = LiveParts(RunRecorder(Keeper(self._log, self._fail)), unfinished)
+        live = LiveParts(RunRecorder(Recorder(self._log, self._fail)), unfinished)
         earlier = runs[-1] if runs else None
         parts = TrackingParts(lambda: NOW_S, self._log, earlier=earlier, live=live)
         page = TrackingPage(self._session, self._theme, parts, np.random.default_rng(3))

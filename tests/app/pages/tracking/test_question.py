@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from app.pages.tracking.question import Given, Place
+from app.pages.tracking.figures import Given, TrackingPlace
 from core.alignment.driftlog.records import Leg
 from core.imaging.tolerance import Alignment
 from core.sky.site import Air, Site
@@ -11,8 +11,8 @@ from core.sky.site import Air, Site
 LEG = Leg("run", 200.0, 0.0, np.arange(3.0), np.zeros(3), np.zeros(3))
 HILL, OTHER = Site(48.1, 11.6, 520.0), Site(-33.0, 20.0)
 OLD_AXIS, AXIS = Alignment(9.0, 9.0), Alignment(1.0, 2.0)
-HERE = Place(HILL, Air(950.0), AXIS)
-AT_HILL, AT_OTHER = Place(HILL, Air(940.0), OLD_AXIS), Place(OTHER, Air(1000.0))
+HERE = TrackingPlace(HILL, Air(950.0), AXIS)
+AT_HILL, AT_OTHER = TrackingPlace(HILL, Air(940.0), OLD_AXIS), TrackingPlace(OTHER, Air(1000.0))
 
 
 @pytest.mark.parametrize(

@@ -5,18 +5,19 @@ from pathlib import Path
 
 import pytest
 
-from app.pages.tracking.pairs import UnusablePairs, pairs
-from app.pages.tracking.question import Given, Place
-from app.pages.tracking.reading import MOST_BYTES, Refusal, read_one_tap, read_run, read_stars
+from app.pages.tracking.figures import Given, TrackingPlace, UnusablePairs, pairs
+from app.pages.tracking.runs import MOST_BYTES, Refusal, read_one_tap, read_run, read_stars
 from core.imaging.tolerance import Alignment
 from core.sky.site import Air, Site
 
 from .conftest import NOW_S, invented_run
 
-HERE = Place(Site(48.1, 11.6, 520.0, "Hill"), Air(952.0), Alignment(1.0, 2.0))
+HERE = TrackingPlace(Site(48.1, 11.6, 520.0, "Hill"), Air(952.0), Alignment(1.0, 2.0))
 
 
-def _read(tmp_path: Path, text: str, here: Place | None = None) -> tuple[Given, ...] | Refusal:
+def _read(
+    tmp_path: Path, text: str, here: TrackingPlace | None = None
+) -> tuple[Given, ...] | Refusal:
     path = tmp_path / "run.csv"
     path.write_text(text, encoding="utf-8")
     found = read_run(path, None, here, NOW_S, lambda _share: True)

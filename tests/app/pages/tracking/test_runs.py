@@ -6,15 +6,15 @@ import numpy as np
 import pytest
 from PySide6.QtTest import QTest
 
+from app.devices.source import Reading
+from app.pages.tracking.figures import Given
 from app.pages.tracking.page import (
     PERIODIC,
     TrackingPage,
 )
 from app.pages.tracking.parts import TrackingParts
 from app.pages.tracking.practice import practice_run
-from app.pages.tracking.question import Given
-from app.sources.source import Reading
-from app.storage.records import StoredLeg
+from app.store.records import StoredLeg
 from core.sky.site import Air, Site
 
 from .conftest import DONE_MS, NOW_S, PERIOD_S, SWING, invented_run, written

@@ -6,9 +6,9 @@ import numpy as np
 import pytest
 
 from core.alignment.advice import advise
-from core.alignment.aim import Aim
 from core.alignment.axis.legset import CHANCE
 from core.alignment.axis.solution import solve
+from core.alignment.goal import Aim
 from core.alignment.guide.judgement import minutes_left
 from tests.truth.watched import air_motion, hard_night
 

@@ -1,0 +1,1 @@
+"""What delivers readings, and later frames: one file and one row of a table each."""

@@ -1,1 +1,0 @@
-"""The owner of the state of tonight."""

@@ -1,1 +1,0 @@
-"""What reaches a person at the eyepiece: tones, spoken words, a screen that stays on."""

@@ -1,1 +1,0 @@
-"""The ways readings come in, one file each."""

@@ -1,1 +1,0 @@
-"""Colours and type of the three looks."""

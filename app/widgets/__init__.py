@@ -1,1 +1,0 @@
-"""Small widgets used by pages."""

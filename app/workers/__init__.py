@@ -1,0 +1,1 @@
+"""Work beside the window's thread, clocks, tones, a screen that stays on."""
