@@ -81,7 +81,7 @@ class Passed:
     def _note(self, frame: FrameType, event: str, _: Any) -> None:
         if event == "call":
             name = frame.f_code.co_filename
-            if name.startswith(str(ROOT)) and "/packaging/" not in name:
+            if name.startswith((f"{ROOT}/app/", f"{ROOT}/core/")):
                 self.files.add(name[len(str(ROOT)) + 1 :])
 
 
