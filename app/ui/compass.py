@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QWidget
 
 from app.ui.text import Panel, Text
-from core.language import say
+from core.language import say, sentence
 from core.sky.compass import IRON, NoDeclination, declination
 from core.sky.site import Site
 
@@ -43,5 +43,5 @@ def _words(site: Site | None, utc_s: float) -> tuple[str, str]:
     try:
         here = declination(site, utc_s)
     except NoDeclination as reason:
-        return "", str(reason)
+        return "", sentence(reason)
     return here.sentence.replace(" ± ", "\u00a0±\u00a0"), here.caution or ""

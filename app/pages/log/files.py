@@ -17,6 +17,7 @@ from app.ui.form import Asking, Key, KeyRow
 from app.ui.style import Theme
 from app.ui.text import Panel, Text
 from app.workers.latest import LatestOnly
+from core.language import sentence
 
 # Files written and read beside the window's thread: asked about first, and told what became.
 
@@ -110,7 +111,7 @@ def _told(work: Work) -> object:
     try:
         return work()
     except UnusableFile as reason:
-        return str(reason)
+        return sentence(reason)
 
 
 # Nights carried out of the log and into it, as files: chosen, asked about, told of.

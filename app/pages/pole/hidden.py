@@ -14,7 +14,7 @@ from app.ui.compass import CompassPanel
 from app.ui.text import Panel, Reflow, Text
 from app.workers.latest import LatestOnly
 from core.alignment.polarscope.roughmarks import RoughMark, rough_marks
-from core.language import say
+from core.language import say, sentence
 from core.sky.compass import SHADOW_CAUTION, SUN_CAUTION, NoonShadow, NoShadow, noon_shadow
 from core.sky.site import Air, Site
 
@@ -185,6 +185,6 @@ def _question(standing: AimedPole) -> Callable[[], HiddenPoleMarks]:
         try:
             return HiddenPoleMarks(marks, noon_shadow(site, air, utc_s), "")
         except NoShadow as reason:
-            return HiddenPoleMarks(marks, None, str(reason))
+            return HiddenPoleMarks(marks, None, sentence(reason))
 
     return find

@@ -1,0 +1,84 @@
+"""Codes and their sentences: each has one, and none is left over."""
+
+from __future__ import annotations
+
+import importlib
+import pkgutil
+from types import SimpleNamespace
+
+import pytest
+
+import core
+from core import language
+from core.finding import Code, Finding, Refused, found
+from core.language import marked, sentence
+
+for _one in pkgutil.walk_packages(core.__path__, "core."):
+    if not _one.name.endswith("__main__"):
+        importlib.import_module(_one.name)
+
+
+class Weather(Code):
+    """As if it stood in `core.trial`."""
+
+    WIND = "wind"
+    GUST = "gust"
+    STORMS = "storms"
+
+
+Weather.__module__ = "core.trial.weather"
+SENTENCES = {
+    Weather.WIND: marked("The wind blows at {speed:.1f} m/s."),
+    Weather.GUST: marked("Left out: {reason}"),
+    Weather.STORMS: lambda count: f"{count} storms" if count != 1 else "one storm",
+}
+
+
+@pytest.fixture(autouse=True)
+def trial(monkeypatch):
+    monkeypatch.setitem(
+        __import__("sys").modules, "core.trial.words", SimpleNamespace(SENTENCES=SENTENCES)
+    )
+    language._sentences.cache_clear()
+    yield
+    language._sentences.cache_clear()
+
+
+def test_a_finding_is_worded_with_its_numbers():
+    assert sentence(found(Weather.WIND, speed=4.26)) == "The wind blows at 4.3 m/s."
+
+
+def test_a_finding_within_a_finding_is_worded_too():
+    inner = Finding(Weather.WIND, {"speed": 2})
+    assert sentence(found(Weather.GUST, reason=inner)) == "Left out: The wind blows at 2.0 m/s."
+
+
+def test_what_one_template_cannot_say_a_function_says():
+    assert sentence(found(Weather.STORMS, count=1)) == "one storm"
+    assert sentence(found(Weather.STORMS, count=3)) == "3 storms"
+
+
+def test_a_refusal_is_a_value_error_with_a_finding_and_other_errors_keep_their_text():
+    with pytest.raises(ValueError, match="wind") as refusal:
+        raise Refused(Weather.WIND, speed=9.0)
+    assert sentence(refusal.value) == "The wind blows at 9.0 m/s."
+    assert sentence(OSError("disk full")) == "disk full"
+
+
+def _codes() -> list[type[Code]]:
+    left, found_ones = [Code], []
+    while left:
+        one = left.pop()
+        left += one.__subclasses__()
+        found_ones.append(one)
+    return [one for one in found_ones if one.__module__.startswith("core.") and one is not Code]
+
+
+def test_every_code_has_its_sentence_and_every_sentence_a_code():
+    worded: dict[str, set[Code]] = {}
+    for kind in _codes():
+        if kind is not Weather:
+            worded.setdefault(kind.__module__.split(".")[1], set()).update(kind)
+    for subject, codes in worded.items():
+        told = importlib.import_module(f"core.{subject}.words").SENTENCES
+        assert set(told) == codes, set(told) ^ codes
