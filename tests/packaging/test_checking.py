@@ -50,6 +50,13 @@ def test_arguments_reach_pytest_alone(run):
     assert all("-k" not in command for command in ran[:-1])
 
 
+def test_all_tests_are_shared_out_to_two_processes_and_named_ones_are_not(run):
+    _, ran = run()
+    assert ran[-1] == ["pytest", "-n", "2", "--dist", "loadfile"]
+    _, ran = run(["tests/core"])
+    assert ran[-1] == ["pytest", "tests/core"]
+
+
 def test_faults_of_style_are_said_before_the_tests_speak(run, capsys):
     run(ruff=1)
     lines = capsys.readouterr().out.splitlines()
