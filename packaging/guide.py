@@ -1,4 +1,4 @@
-"""Writes the parts of DEVELOPERS.md that the code itself knows: the tree and the procedure.
+"""Writes the parts of DEVELOPERS.md that the code itself knows: the folders and the procedure.
 
 python packaging/guide.py          writes them
 python packaging/guide.py --check  tells, by its exit code, whether they are as they should be
@@ -16,24 +16,20 @@ sys.path.insert(0, str(ROOT))
 from core.alignment.guide.procedure import diagram  # noqa: E402  the checkout is not installed
 
 
-def tree() -> str:
-    """One line a module: its path and the first sentence of its docstring."""
+def folders() -> str:
+    """One line a folder: its path and the first sentence of its package."""
     lines = []
-    for folder in FOLDERS:
-        for path in sorted((ROOT / folder).rglob("*.py"), key=lambda p: (p.parent, p.name)):
-            name = path.relative_to(ROOT).as_posix()
-            indent = "  " * (name.count("/") - 1)
+    for top in FOLDERS:
+        for path in sorted((ROOT / top).rglob("__init__.py")):
+            name = path.parent.relative_to(ROOT).as_posix()
             summary = (ast.get_docstring(ast.parse(path.read_text("utf-8"))) or "").split("\n")[0]
-            if path.name == "__init__.py":
-                lines.append(f"{'  ' * (name.count('/') - 1)}- **`{name[:-11]}`** {summary}")
-            else:
-                lines.append(f"{indent}  - `{path.name}` {summary}")
+            lines.append(f"- `{name}` {summary}")
     return "\n".join(lines) + "\n"
 
 
 def filled(text: str) -> str:
     """The guide with both parts as the code has them now."""
-    for mark, content in (("tree", tree()), ("procedure", f"```mermaid\n{diagram()}```\n")):
+    for mark, content in (("folders", folders()), ("procedure", f"```mermaid\n{diagram()}```\n")):
         begin, end = f"<!-- {mark}: written by packaging/guide.py -->\n", f"<!-- /{mark} -->"
         before, _, rest = text.partition(begin)
         _, _, after = rest.partition(end)

@@ -8,8 +8,8 @@ from collections.abc import Sequence
 from firstrun import environment, handover, needs, screen
 
 GATES = (("ruff", "check", "."), ("mypy", "-p", "core", "-p", "app"))
-# Of the whole run: two processes take three fifths of the time of one. A file stays in one of them,
-# for its tests share what is costly to make. Whoever names tests gets a single process, to debug in.
+# Of the whole run: two processes take three fifths of the time of one. A file stays in one of
+# them, for its tests share what is costly. Whoever names tests gets a single process, to debug in.
 SHARED_OUT = ("-n", "2", "--dist", "loadfile")
 
 
