@@ -81,7 +81,7 @@ def _import_the_rest() -> None:
     """What the pages and the solver need, so that neither waits for it later."""
     for name in SLOW:
         importlib.import_module(name)
-    from core.sky import catalogues, clocks, compass, pole
+    from core.sky import catalogues, clocks, pole, words
     from core.sky.compass import NoDeclination, declination
     from core.sky.site import Air, Site
 
@@ -92,6 +92,6 @@ def _import_the_rest() -> None:
     clocks.bundled()
     clocks.names()
     anywhere = Site(0.0, 0.0)
-    compass.sun_check(anywhere, Air(0.0), SOME_TIME_S)
+    words.sun_check(anywhere, Air(0.0), SOME_TIME_S)
     with contextlib.suppress(NoDeclination):
         declination(anywhere, SOME_TIME_S)

@@ -2,11 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from functools import cache
-from importlib import import_module
-
-from core.finding import Code, Finding, Refused
+from collections.abc import Callable
 
 Lookup = Callable[[str], str]  # from an English template to the person's; unknown ones come back
 
@@ -16,9 +12,6 @@ def _english(template: str) -> str:
 
 
 ENGLISH = "en"
-
-# A template, or what makes the sentence of the values where one template is not enough.
-Wording = str | Callable[..., str]
 
 _code = ENGLISH
 _lookup: Lookup = _english
@@ -55,29 +48,3 @@ def say(template: str, /, **values: object) -> str:
 def marked(template: str, /) -> str:
     """The template as it is, marked for the translators."""
     return template
-
-
-def sentence(told: Finding | Code | Exception) -> str:
-    """What was found, in the person's language. Of any other error its own text.
-
-    The words of a code defined anywhere in `core.sky` stand in `core.sky.words.SENTENCES`; so for
-    every subject.
-    """
-    if isinstance(told, Refused):
-        told = told.finding
-    if isinstance(told, Exception):
-        return str(told)
-    code, given = (told, {}) if isinstance(told, Code) else (told.code, told.values)
-    wording = _sentences(type(code).__module__.split(".")[1])[code]
-    values = {name: _worded(value) for name, value in given.items()}
-    return say(wording, **values) if isinstance(wording, str) else wording(**values)
-
-
-def _worded(value: object) -> object:
-    return sentence(value) if isinstance(value, Finding | Code) else value
-
-
-@cache
-def _sentences(subject: str) -> Mapping[Code, Wording]:
-    found: Mapping[Code, Wording] = import_module(f"core.{subject}.words").SENTENCES
-    return found

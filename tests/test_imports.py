@@ -10,7 +10,7 @@ ROOT = Path(__file__).parents[1]
 
 # From the ground up: a part may import those that stand before it in the same list, and itself.
 CORE = [
-    "core.units", "core.finding", "core.language",
+    "core.units", "core.language", "core.finding",
     "core.sky",
     "core.alignment.priors", "core.alignment.goal",
     "core.alignment.driftlog", "core.alignment.drift", "core.alignment.words",

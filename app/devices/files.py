@@ -21,7 +21,7 @@ from core.alignment.driftlog.records import (
     Rejected,
     UnusableLog,
 )
-from core.language import say, sentence
+from core.language import say
 from core.tracking.runlog import LineCutter, LiveLog, ScaleNeeded
 
 # A drift log on disk, read while the window stays free.
@@ -46,7 +46,7 @@ class _Reader(QThread):
         try:
             self.read.emit(read_file(self._path, self._keep_going))
         except UnusableLog as reason:
-            self.failed.emit(sentence(reason))
+            self.failed.emit(str(reason))
         except ReadingCancelled:
             return
         except Exception as error:
@@ -191,7 +191,7 @@ class GrowingFileSource(Source):
         except UnusableLog as reason:
             if isinstance(reason, ScaleNeeded):
                 self.scale_needed.emit()
-            self._end(sentence(reason))
+            self._end(str(reason))
             return
         is_whole = len(chunk) < CHUNK_BYTES
         self._has_caught_up = self._has_caught_up or is_whole
@@ -240,7 +240,7 @@ class GrowingFileSource(Source):
         try:
             row = self._log.take(line.decode("utf-8", "replace"))
         except BadRow as reason:
-            self._left_out.append(Rejected(self._log.line_number, sentence(reason)))
+            self._left_out.append(Rejected(self._log.line_number, str(reason)))
             return
         if row is None or row.utc_s <= self._after_utc_s:
             return

@@ -13,7 +13,7 @@ from app.store.records import FoundNight, NightSummary, UnusableFile
 from core.alignment.driftlog.records import Leg
 from core.alignment.goal import Aim
 from core.alignment.priors import Priors
-from core.language import say, sentence
+from core.language import say
 from core.night import exports
 from core.night.exports import drift_csv
 from core.night.record import NightRecord
@@ -62,7 +62,7 @@ def solve_again(question: Again) -> SolvedAgain:
     try:
         solution = solve(question.legs, question.site, question.air, priors=question.priors)
     except UnusableLegs as reason:
-        return SolvedAgain(None, None, (), sentence(reason))
+        return SolvedAgain(None, None, (), str(reason))
     notes = tuple(note.text for note in solution.notes)
     return SolvedAgain(advise(solution, question.aim), solution.combination, notes)
 
@@ -168,7 +168,7 @@ class NightFiles:
         try:
             night = exports.read_json(_read(path, exports.MAX_BYTES))
         except exports.UnusableNight as reason:
-            raise UnusableFile(sentence(reason)) from reason
+            raise UnusableFile(str(reason)) from reason
         self.archive.take_in_record(night, path)
         return say("The night of {when} is in the log.", when=self._say_time(night.started_utc_s))
 

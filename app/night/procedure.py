@@ -28,7 +28,6 @@ from core.alignment.axis.solution import Solution
 from core.alignment.guide.bolts import Base, BoltTurn, TurnUnseen
 from core.alignment.guide.judgement import Judgement, chance_within, judge
 from core.alignment.guide.procedure import ProcedureEvent, Stage
-from core.language import sentence
 from core.mount.equipment import Mount
 
 
@@ -253,7 +252,7 @@ class Procedure:
         try:
             return self._steering.turned(), ""
         except TurnUnseen as reason:
-            return None, sentence(reason)
+            return None, str(reason)
 
     def _note_result(self, solution: Solution | None) -> None:
         """Keep what was found, and learn the bolts from it."""

@@ -22,7 +22,6 @@ from core.alignment.guide.fieldnorth import find_north
 from core.alignment.guide.judgement import Judgement, Next, judge
 from core.alignment.guide.nextstar import direction_shown, flexure_arcmin
 from core.alignment.priors import USUAL, Priors
-from core.language import sentence
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # these bring scipy along, which the first window must not wait for
@@ -156,7 +155,7 @@ def work_out(question: AxisQuestion) -> AxisAnswer:
             rivals=question.rivals(),
         )
     except UnusableLegs as reason:
-        return AxisAnswer(question.revision, problem=sentence(reason))
+        return AxisAnswer(question.revision, problem=str(reason))
     advice = advise(solution, question.aim, question.target_arcmin)
     watching = question.watching
     forecast = minutes_left(solution, watching, question.target_arcmin) if watching else None

@@ -21,7 +21,7 @@ from app.workers.yielding import window_works
 from core.alignment.driftlog.records import DriftLog, Leg
 from core.alignment.goal import Aim, Allowed
 from core.alignment.guide.bolts import Base, BoltTurn
-from core.language import marked, say, sentence
+from core.language import marked, say
 from core.mount.equipment import Mount, Telescope
 from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air, Site
@@ -214,7 +214,7 @@ class Session(QObject):
         try:
             notice = self._tonight.add_reading(reading)
         except Refused as reason:
-            self._say(Trouble.READING, sentence(reason))
+            self._say(Trouble.READING, str(reason))
             return
         self._say(Trouble.READING, None)
         if notice:
@@ -241,7 +241,7 @@ class Session(QObject):
         try:
             self._procedure.discard_leg(label)
         except Refused as reason:
-            self._say(Trouble.READING, sentence(reason))
+            self._say(Trouble.READING, str(reason))
             return
         self._step_taken()
 

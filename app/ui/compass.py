@@ -5,9 +5,10 @@ from __future__ import annotations
 from PySide6.QtWidgets import QWidget
 
 from app.ui.text import Panel, Text
-from core.language import say, sentence
-from core.sky.compass import IRON, NoDeclination, declination
+from core.language import say
+from core.sky.compass import NoDeclination, declination
 from core.sky.site import Site
+from core.sky.words import IRON, compass_words
 
 
 class CompassPanel(Panel):
@@ -43,5 +44,6 @@ def _words(site: Site | None, utc_s: float) -> tuple[str, str]:
     try:
         here = declination(site, utc_s)
     except NoDeclination as reason:
-        return "", sentence(reason)
-    return here.sentence.replace(" ± ", "\u00a0±\u00a0"), here.caution or ""
+        return "", str(reason)
+    said = compass_words(here).replace(" ± ", "\u00a0±\u00a0")
+    return said, str(here.caution or "")

@@ -33,7 +33,7 @@ from app.ui.redraw import lay_out, polish
 from app.ui.style import GROWS, TOUCH_PX, tell_grown
 from app.ui.text import Text
 from core.alignment.goal import Aim
-from core.language import marked, say, sentence
+from core.language import marked, say
 from core.mount.equipment import Quantity, said_unit
 
 # Widgets in a row that goes on in the next line where the width ends.
@@ -718,7 +718,7 @@ class Figure(Field):
         try:
             value = figure_of(self.text(), self._quantity, self._is_whole)
         except UnusableFigure as reason:
-            self.complain(sentence(reason))
+            self.complain(str(reason))
             return None
         self.note(self._hint)
         return value

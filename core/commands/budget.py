@@ -173,8 +173,8 @@ def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: Text
     """Prints the result to `out`, or a sentence on what is wrong to `err`. Exit code."""
     try:
         result = _result(arguments)
-    except (Unplaceable, UnusableTask, UnusableAxisError) as sentence:
-        print(sentence, file=err)
+    except (Unplaceable, UnusableTask, UnusableAxisError) as reason:
+        print(reason, file=err)
         return UNUSABLE_INPUT
     print(result.as_json() if arguments.json else result.as_text(), file=out)
     return 0

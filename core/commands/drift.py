@@ -342,8 +342,8 @@ def run(arguments: argparse.Namespace, now_utc_s: float, out: TextIO, err: TextI
     """Prints the result to `out`, or a sentence on what is wrong to `err`. Exit code."""
     try:
         result = _result(arguments, now_utc_s)
-    except (UnusableLog, Unplaceable, UnusablePrior, Implausible, UnusableLegs) as sentence:
-        print(sentence, file=err)
+    except (UnusableLog, Unplaceable, UnusablePrior, Implausible, UnusableLegs) as reason:
+        print(reason, file=err)
         return UNUSABLE_INPUT
     print(result.as_json() if arguments.json else as_text(result), file=out)
     return 0
@@ -357,6 +357,6 @@ def _result(arguments: argparse.Namespace, now_utc_s: float) -> DriftResult:
     refuse_impossible(found)
     solution = solve(log.legs, site, air, priors=priors)
     advice = advise(solution, AIMS[arguments.aim])
-    loss = bundled().loss_sentence(max(float(leg.utc_s[-1]) for leg in log.legs))
-    said = [*(doubt.text for doubt in found), *advice.limits, *([loss] if loss else [])]
+    loss = bundled().loss(max(float(leg.utc_s[-1]) for leg in log.legs))
+    said = [*(doubt.text for doubt in found), *advice.limits, *([str(loss)] if loss else [])]
     return DriftResult(log, site, air, priors, AIMS[arguments.aim], solution, advice, tuple(said))

@@ -79,8 +79,8 @@ def moment(text: str | None, now_utc_s: float) -> float:
         return now_utc_s
     try:
         utc_s = parse_utc(text)
-    except ValueError as sentence:
-        raise UnusableTime(str(sentence)) from None
+    except ValueError as reason:
+        raise UnusableTime(str(reason)) from None
     if not EARLIEST_UTC_S <= utc_s < LATEST_UTC_S:
         raise UnusableTime(
             f"--utc “{text.strip()[:40]}” is not within the years 1000 to 2999, for which places "

@@ -16,9 +16,10 @@ from core.commands.options import Unplaceable, UnusableTime, add_options, moment
 from core.sky import clocks
 from core.sky.almanac import losses
 from core.sky.clocks import format_utc
-from core.sky.compass import Declination, NoDeclination, declination, sun_check
+from core.sky.compass import Declination, NoDeclination, declination
 from core.sky.pole import Pole, PoleStar, PoleStarTurns, elevated_pole, pole_star, pole_star_turns
 from core.sky.site import Air, Site
+from core.sky.words import compass_words, sun_check
 
 
 @dataclass(frozen=True)
@@ -98,7 +99,7 @@ def as_text(result: PoleResult) -> str:
         [*_pole(result)],
         [*_star(result)],
         [*_times(result)],
-        [result.declination.sentence] if result.declination else [],
+        [compass_words(result.declination)] if result.declination else [],
         [result.sun_sentence],
         [*result.notes],
     ]
@@ -170,8 +171,8 @@ def run(arguments: argparse.Namespace, now_utc_s: float, out: TextIO, err: TextI
     """Prints the result to `out`, or a sentence on what is wrong to `err`. Exit code."""
     try:
         result = _result(arguments, now_utc_s)
-    except (Unplaceable, UnusableTime) as sentence:
-        print(sentence, file=err)
+    except (Unplaceable, UnusableTime) as reason:
+        print(reason, file=err)
         return UNUSABLE_INPUT
     print(result.as_json() if arguments.json else as_text(result), file=out)
     return 0
@@ -186,11 +187,11 @@ def _result(arguments: argparse.Namespace, now_utc_s: float) -> PoleResult:
     site, air = site_and_air(arguments, Header())
     utc_s = moment(arguments.utc, now_utc_s)
     doubt = pressure_doubt(site, air)  # a pressure that is assumed the text says beside the pole
-    notes = [*([doubt.text] if doubt else []), *limits(site), *losses(utc_s)]
+    notes = [*([doubt.text] if doubt else []), *limits(site), *map(str, losses(utc_s))]
     compass = None
     try:
         compass = declination(site, utc_s)
-        notes += [compass.caution] if compass.caution else []
+        notes += [str(compass.caution)] if compass.caution else []
     except NoDeclination as reason:
         notes.append(str(reason))
     return PoleResult(

@@ -84,8 +84,8 @@ def run(arguments: argparse.Namespace, now_utc_s: float, out: TextIO, err: TextI
     """Prints the result to `out`, or a sentence on what is wrong to `err`. Exit code."""
     try:
         result = _result(arguments, now_utc_s)
-    except (Unplaceable, UnusablePlace, UnusableCoordinates, UnusableTime) as sentence:
-        print(sentence, file=err)
+    except (Unplaceable, UnusablePlace, UnusableCoordinates, UnusableTime) as reason:
+        print(reason, file=err)
         return UNUSABLE_INPUT
     print(result.as_json() if arguments.json else result.as_text(), file=out)
     return 0
@@ -145,8 +145,8 @@ def _of_star(arguments: argparse.Namespace, now_utc_s: float) -> RotationResult:
     if float(altitude) < 0.0:
         notes.append("The star is below the horizon at that time.")
     notes += air_notes(site, air)
-    loss = bundled().loss_sentence(utc_s)
-    said = (*notes, *([loss] if loss else []))
+    loss = bundled().loss(utc_s)
+    said = (*notes, *([str(loss)] if loss else []))
     return _with_rates(rates, float(azimuth), float(altitude), said)
 
 

@@ -248,9 +248,9 @@ def run(arguments: argparse.Namespace, _now_utc_s: float, out: TextIO, err: Text
         NoSuchLeg,
         Implausible,
         UnwritableCurve,
-    ) as sentence:
+    ) as reason:
         # Lines that were not used may be why nothing can be said of the others.
-        print(sentence, *rejected_words(rejected), sep="\n", file=err)
+        print(reason, *rejected_words(rejected), sep="\n", file=err)
         return UNUSABLE_INPUT
     print(result.as_json() if arguments.json else result.as_text(), file=out)
     return 0

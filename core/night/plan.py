@@ -266,7 +266,9 @@ def showpieces(deep_sky: DeepSky, faintest: float = 9.0) -> list[Target]:
         of_deep_sky(one)
         for one in deep_sky.objects
         if one.messier is not None
-        or (one.magnitude is not None and one.magnitude <= faintest and "star" not in one.kind)
+        or (
+            one.magnitude is not None and one.magnitude <= faintest and "star" not in one.kind.value
+        )
     ]
 
 

@@ -145,7 +145,7 @@ def _light_sentence(night: Night, light: Light, darkest: Light, darker_in_s: flo
 
 
 def _in_words(light: Light) -> str:
-    return say("dark") if light is Light.NIGHT else say(light.value)
+    return say("dark") if light is Light.NIGHT else str(light)
 
 
 def _span(seconds: float) -> str:

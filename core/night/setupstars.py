@@ -16,9 +16,9 @@ from core.night.flip import PierSide
 from core.sky.almanac import Light, light_at
 from core.sky.bodies import Body, BodyNow
 from core.sky.catalogues import Catalogue, StarNow
-from core.sky.compass import direction_words
 from core.sky.places import separation_deg
 from core.sky.site import Air, Site
+from core.sky.words import direction_words
 
 # How to find a star by eye: direction, height in fists, and its brighter neighbours.
 
@@ -115,7 +115,7 @@ def _planets(now: StarNow, bodies: Sequence[BodyNow]) -> Iterator[str]:
             yield (
                 say(
                     "Do not take the planet {body} for it, {apart:.0f}° away ({way}).",
-                    body=say(body.body.value),
+                    body=str(body.body),
                     apart=apart_deg(now, body),
                     way=_way(now, body),
                 )

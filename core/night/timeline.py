@@ -124,7 +124,7 @@ def _light_marks(night: Night) -> list[TimeMark]:
 
 
 def _at_beginning(light: Light) -> str:
-    words = say(light.value)
+    words = str(light)
     return words[:1].upper() + words[1:]
 
 
@@ -138,7 +138,7 @@ def _moon_marks(night: Night) -> list[TimeMark]:
 
 def _dark_bars(night: Night) -> list[Bar]:
     light = night.usable_light
-    name = "" if light is None else say(light.value)
+    name = "" if light is None else str(light)
     return [Bar(begin, end, About.SUN, name) for begin, end in night.usable_spans]
 
 

@@ -9,12 +9,11 @@ a plain result.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import Enum
 
 import numpy as np
 from numpy.typing import NDArray
 
-from core.language import marked
+from core.finding import Code, Finding
 from core.sky import bodies, clocks
 from core.sky.bodies import Body, Course, course
 from core.sky.site import Site
@@ -27,14 +26,14 @@ MOON_RADIUS_KM = 1737.4
 _STEP_S = 600.0  # a spline through these errs by less than 0.01″, a tenth of a second at most
 
 
-class Light(Enum):
+class Light(Code):
     """How light it is, from the Sun's height."""
 
-    DAY = marked("day")
-    CIVIL = marked("civil twilight")
-    NAUTICAL = marked("nautical twilight")
-    ASTRONOMICAL = marked("astronomical twilight")
-    NIGHT = marked("night")
+    DAY = "day"
+    CIVIL = "civil twilight"
+    NAUTICAL = "nautical twilight"
+    ASTRONOMICAL = "astronomical twilight"
+    NIGHT = "night"
 
 
 # The Sun's true altitude at which each begins, falling; night has no lower end.
@@ -144,11 +143,11 @@ def light_at(sun_true_altitude_deg: float) -> Light:
     return Light.NIGHT
 
 
-def losses(utc_s: float) -> tuple[str, ...]:
-    """What these figures lose at a time outside the bundled tables, in sentences."""
-    said = bodies.loss_sentence(clocks.julian_dates_tt(utc_s))
-    turned = clocks.bundled().loss_sentence(utc_s)
-    return tuple(sentence for sentence in (said, turned) if sentence is not None)
+def losses(utc_s: float) -> tuple[Finding, ...]:
+    """What these figures lose at a time outside the bundled tables."""
+    placed = bodies.loss(clocks.julian_dates_tt(utc_s))
+    turned = clocks.bundled().loss(utc_s)
+    return tuple(lost for lost in (placed, turned) if lost is not None)
 
 
 def _sampled(body: Body, site: Site, start_utc_s: float, hours: float) -> Course:

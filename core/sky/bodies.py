@@ -5,7 +5,6 @@ from __future__ import annotations
 import atexit
 from collections.abc import Callable
 from dataclasses import dataclass
-from enum import Enum
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -14,11 +13,19 @@ import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.language import marked, say
+from core.finding import BrokenInstallation, Code, Finding, found
 from core.sky import clocks
 from core.sky.places import Observer, azimuth_altitude_rad, hour_angle_declination_rad
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
+
+
+class Ephemeris(Code):
+    """What is wrong with the table of Sun, Moon and planets."""
+
+    OUTSIDE_ITS_YEARS = "outside its years"
+    UNREADABLE = "unreadable"
+
 
 # Where the Sun, the Moon and the bright planets are: JPL's DE421, and shorter series beyond it.
 #
@@ -34,16 +41,16 @@ _LIGHT_ROUNDS = 2  # a third would move the Moon by a centimetre and Saturn by m
 _FIRST_JD, _LAST_JD = 2414866.0, 2471183.0  # a day inside DE421, for the time light takes
 
 
-class Body(Enum):
+class Body(Code):
     """A body one can align by; the value is its name."""
 
-    SUN = marked("Sun")
-    MOON = marked("Moon")
-    MERCURY = marked("Mercury")
-    VENUS = marked("Venus")
-    MARS = marked("Mars")
-    JUPITER = marked("Jupiter")
-    SATURN = marked("Saturn")
+    SUN = "Sun"
+    MOON = "Moon"
+    MERCURY = "Mercury"
+    VENUS = "Venus"
+    MARS = "Mars"
+    JUPITER = "Jupiter"
+    SATURN = "Saturn"
 
 
 # NAIF numbers of the segments that lead from the barycentre of the solar system to a body.
@@ -80,18 +87,14 @@ def is_covered(tt: Dates) -> bool:
     return bool(np.min(days) > _FIRST_JD and np.max(days) < _LAST_JD)
 
 
-def loss_sentence(tt: Dates) -> str | None:
-    """What is lost outside DE421's years, in a sentence; None inside them.
+def loss(tt: Dates) -> Finding | None:
+    """What is lost outside DE421's years; None inside them.
 
     The figures are the largest differences from DE421 itself from 1990 to 2053, rounded up.
     """
     if is_covered(tt):
         return None
-    return say(
-        "The precise table of the Sun, Moon and planets runs from 1900 to 2053; for "
-        "this date shorter series stand in: the Sun stays good to 0.1″, the Moon to "
-        "20″, planets to 1.5′."
-    )
+    return found(Ephemeris.OUTSIDE_ITS_YEARS)
 
 
 def _seen(place_au: Callable[[Dates], Floats], here_au: Floats, tt: Dates) -> Floats:
@@ -140,14 +143,7 @@ def _kernel() -> Any:
     try:
         spk = SPK.open(str(path))
     except (OSError, ValueError) as error:
-        raise RuntimeError(
-            say(
-                "The table of the Sun, Moon and planets {path} cannot be read ({problem}). "
-                "Install Poleward again, or the package skyfield-data by itself.",
-                path=path,
-                problem=error,
-            )
-        ) from error
+        raise BrokenInstallation(Ephemeris.UNREADABLE, path=path, problem=error) from error
     atexit.register(spk.close)
     return spk
 

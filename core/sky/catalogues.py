@@ -13,10 +13,43 @@ import erfa
 import numpy as np
 from numpy.typing import NDArray
 
-from core.language import marked, say
+from core.finding import BrokenInstallation, Code, Refused
 from core.sky import clocks, places
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
+
+
+class ObjectKind(Code):
+    """What an object of the deep sky may be; the value is how the table has it."""
+
+    GALAXY = "galaxy"
+    OPEN_CLUSTER = "open cluster"
+    STAR = "star"
+    OBJECT_OF_UNKNOWN_KIND = "object of unknown kind"
+    DOUBLE_STAR = "double star"
+    PAIR_OF_GALAXIES = "pair of galaxies"
+    GLOBULAR_CLUSTER = "globular cluster"
+    PLANETARY_NEBULA = "planetary nebula"
+    NEBULA = "nebula"
+    EMISSION_NEBULA = "emission nebula"
+    CLUSTER_WITH_NEBULA = "cluster with nebula"
+    STAR_GROUP = "star group"
+    REFLECTION_NEBULA = "reflection nebula"
+    TRIPLET_OF_GALAXIES = "triplet of galaxies"
+    GROUP_OF_GALAXIES = "group of galaxies"
+    SUPERNOVA_REMNANT = "supernova remnant"
+    NOVA = "nova"
+    DARK_NEBULA = "dark nebula"
+
+
+class Table(Code):
+    """What is wrong with a bundled table."""
+
+    OTHER_COLUMNS = "other columns"
+    STARS_UNREADABLE = "stars unreadable"
+    DEEP_SKY_UNREADABLE = "deep sky unreadable"
+    NO_KIND = "no kind"
+
 
 # Bright stars: finding one by its name, its place tonight, and which of them are up now.
 
@@ -117,27 +150,20 @@ class Catalogue:
 
 @cache
 def load_stars() -> Catalogue:
-    """The bundled table, read once. Raises RuntimeError, a sentence, if it cannot be read."""
+    """The bundled table, read once. Raises BrokenInstallation if it cannot be read."""
     return read_stars(STARS)
 
 
 def read_stars(path: Path) -> Catalogue:
-    """The table that resources/build_stars.py writes. Raises RuntimeError, a sentence."""
+    """The table that resources/build_stars.py writes. Raises BrokenInstallation."""
     try:
         with path.open(encoding="utf-8", newline="") as file:
             header, *rows = csv.reader(file)
         if header != _STAR_HEADER:
-            raise ValueError(say("its columns are not the ones expected"))
+            raise Refused(Table.OTHER_COLUMNS)
         return _catalogue(rows)
     except (OSError, ValueError, csv.Error) as error:
-        raise RuntimeError(
-            say(
-                "The table of stars {path} cannot be read ({problem}). Install Poleward "
-                "again; until then stars can be entered by their coordinates.",
-                path=path,
-                problem=error,
-            )
-        ) from error
+        raise BrokenInstallation(Table.STARS_UNREADABLE, path=path, problem=error) from error
 
 
 def _catalogue(rows: list[list[str]]) -> Catalogue:
@@ -184,29 +210,6 @@ _DEEP_SKY_HEADER = [
     *("name", "other_names", "kind", "constellation", "ra_deg", "dec_deg"),
     *("magnitude", "magnitude_band", "size_arcmin"),
 ]
-# What an object may be, as the table has it; said where it is shown.
-KINDS = frozenset(
-    {
-        marked("galaxy"),
-        marked("open cluster"),
-        marked("star"),
-        marked("object of unknown kind"),
-        marked("double star"),
-        marked("pair of galaxies"),
-        marked("globular cluster"),
-        marked("planetary nebula"),
-        marked("nebula"),
-        marked("emission nebula"),
-        marked("cluster with nebula"),
-        marked("star group"),
-        marked("reflection nebula"),
-        marked("triplet of galaxies"),
-        marked("group of galaxies"),
-        marked("supernova remnant"),
-        marked("nova"),
-        marked("dark nebula"),
-    }
-)
 _MESSIER = re.compile(r"M \d+$")
 _MARKS = re.compile(r"[\W_]+")
 _LONG_FORM = re.compile(r"^(?:messier|caldwell)(?=\d)")
@@ -224,7 +227,7 @@ class DeepSkyObject:
 
     name: str
     other_names: tuple[str, ...]
-    kind: str
+    kind: ObjectKind
     constellation: str
     ra_deg: float
     dec_deg: float
@@ -291,28 +294,20 @@ class DeepSky:
 
 @cache
 def load_deep_sky() -> DeepSky:
-    """The bundled table, read once. Raises RuntimeError, a sentence, if it cannot be read."""
+    """The bundled table, read once. Raises BrokenInstallation if it cannot be read."""
     return read_deep_sky(TABLE)
 
 
 def read_deep_sky(path: Path) -> DeepSky:
-    """The table that resources/build_deep_sky.py writes. Raises RuntimeError, a sentence."""
+    """The table that resources/build_deep_sky.py writes. Raises BrokenInstallation."""
     try:
         with path.open(encoding="utf-8", newline="") as file:
             header, *rows = csv.reader(file)
         if header != _DEEP_SKY_HEADER:
-            raise ValueError(say("its columns are not the ones expected"))
+            raise Refused(Table.OTHER_COLUMNS)
         return _gathered([_object(row) for row in rows])
     except (OSError, ValueError, csv.Error) as error:
-        raise RuntimeError(
-            say(
-                "The table of clusters, nebulae and galaxies {path} cannot be read "
-                "({problem}). Install Poleward again; until then targets can be entered by "
-                "their coordinates.",
-                path=path,
-                problem=error,
-            )
-        ) from error
+        raise BrokenInstallation(Table.DEEP_SKY_UNREADABLE, path=path, problem=error) from error
 
 
 def search_key(name: str) -> str:
@@ -322,14 +317,19 @@ def search_key(name: str) -> str:
     return _LEADING_ZEROS.sub("", _LONG_FORM.sub(lambda found: found[0][0], joined))
 
 
+def _kind(text: str) -> ObjectKind:
+    try:
+        return ObjectKind(text)
+    except ValueError:
+        raise Refused(Table.NO_KIND, kind=text) from None
+
+
 def _object(row: list[str]) -> DeepSkyObject:
     name, others, kind, constellation, ra_deg, dec_deg, magnitude, band, size = row
-    if kind not in KINDS:
-        raise ValueError(say("“{kind}” is no kind of object", kind=kind))
     return DeepSkyObject(
         name,
         tuple(filter(None, others.split("|"))),
-        kind,
+        _kind(kind),
         constellation,
         float(ra_deg),
         float(dec_deg),

@@ -7,16 +7,52 @@ import re
 import zoneinfo
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta, timezone, tzinfo
-from functools import cache, reduce
+from functools import cache
 from pathlib import Path
 
 import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.language import marked, say
+from core.finding import BrokenInstallation, Code, Finding, Refused, found
 from core.sky.site import Site
 from core.units import SECONDS_PER_DAY, SIDEREAL_ARCSEC_PER_S
+
+
+class RotationTable(Code):
+    """How far the table of the Earth's rotation reaches."""
+
+    ENDS = "ends"
+    BEGINS = "begins"
+    OUT_OF_ORDER = "out of order"
+    UP_TO = "up to"
+    MEASURED = "measured"
+    MEASURED_LONG_AGO = "measured long ago"
+    UNUSABLE = "unusable"
+
+
+class Moment(Code):
+    """What is wrong with a time."""
+
+    OUTSIDE_ALL_YEARS = "outside all years"
+    NO_TIME = "no time"
+
+
+class UnusableMoment(Refused):
+    """What was given is no time."""
+
+
+class ZoneDoubt(Code):
+    """What is wrong with a time zone."""
+
+    FAR_FROM_THE_SUN = "far from the sun"
+    UNREADABLE = "unreadable"
+    NO_OFFSET = "no offset"
+    EMPTY = "empty"
+    SEVERAL = "several"
+    UNKNOWN = "unknown"
+    UNKNOWN_BUT_NEAR = "unknown but near"
+
 
 # How far the Earth's rotation (UT1) is from UTC, read offline from the bundled IERS table.
 
@@ -43,18 +79,6 @@ def tai_minus_utc_s(utc_s: ArrayLike) -> Floats:
     return np.asarray(table["tai_utc"][np.maximum(row, 0)], dtype=np.float64)
 
 
-_ENDS = marked(
-    "The table of the Earth's rotation ends on {day}: UT1 may be off by up to about "
-    "{seconds:.1f} s and hour angles by {arcsec:.0f}″, which changes the axis error by less than "
-    "{percent} % of its size."
-)
-_BEGINS = marked(
-    "The table of the Earth's rotation begins on {day}: UT1 may be off by up to about "
-    "{seconds:.1f} s and hour angles by {arcsec:.0f}″, which changes the axis error by less than "
-    "{percent} % of its size."
-)
-
-
 @dataclass(frozen=True, eq=False)
 class EarthOrientation:
     """UT1 by days: `utc_s` (n,) Unix time, increasing; `ut1_minus_tai_s` (n,), seconds.
@@ -69,7 +93,7 @@ class EarthOrientation:
 
     @staticmethod
     def read(path: Path) -> EarthOrientation:
-        """The table in IERS finals2000A form. Raises RuntimeError, a sentence, if it is unusable.
+        """The table in IERS finals2000A form. Raises BrokenInstallation if it is unusable.
 
         Read by its fixed columns: ten milliseconds, where a general reader takes half a second.
         """
@@ -80,9 +104,9 @@ class EarthOrientation:
             ut1_minus_utc_s = np.array([float(line[_UT1_MINUS_UTC]) for line in rows])
             measured = sum(line[_KIND] == "I" for line in rows)
         except (OSError, ValueError) as error:
-            raise RuntimeError(_unusable(path, str(error))) from error
+            raise _unusable(path, error) from error
         if mjd.size < 2 or np.any(np.diff(mjd) <= 0):
-            raise RuntimeError(_unusable(path, say("its days are missing or out of order")))
+            raise _unusable(path, RotationTable.OUT_OF_ORDER)
         utc_s = (mjd - UNIX_EPOCH_MJD) * SECONDS_PER_DAY
         measured_to_s = float(utc_s[measured - 1]) if measured else None
         return EarthOrientation(utc_s, ut1_minus_utc_s - tai_minus_utc_s(utc_s), measured_to_s)
@@ -106,38 +130,35 @@ class EarthOrientation:
         change = self.ut1_minus_tai_s[seen:] - self.ut1_minus_tai_s[:-seen]
         return float(np.max(np.abs(change))) * days / seen
 
-    def loss_sentence(self, utc_s: float) -> str | None:
-        """What is lost at a time outside the table, in a sentence; None inside it."""
+    def loss(self, utc_s: float) -> Finding | None:
+        """What is lost at a time outside the table; None inside it."""
         error_s = self.possible_error_s(utc_s)
         if error_s == 0.0:
             return None
-        sentence, day = _ENDS, self.utc_s[-1]
+        code, day = RotationTable.ENDS, self.utc_s[-1]
         if utc_s < self.utc_s[0]:
-            sentence, day = _BEGINS, self.utc_s[0]
-        return say(
-            sentence,
+            code, day = RotationTable.BEGINS, self.utc_s[0]
+        return found(
+            code,
             day=_day(day),
             seconds=error_s,
             arcsec=error_s * SIDEREAL_ARCSEC_PER_S,
             percent=_share_percent(error_s),
         )
 
-    def age_sentence(self, utc_s: float) -> str:
-        """How old the table is at a time, in a sentence; outside it, what is lost."""
-        lost = self.loss_sentence(utc_s)
+    def age(self, utc_s: float) -> Finding:
+        """How old the table is at a time; outside it, what is lost."""
+        lost = self.loss(utc_s)
         if lost is not None:
             return lost
         end = _day(self.utc_s[-1])
         if self.measured_to_s is None:
-            return say("The Earth's rotation is known or predicted up to {end}.", end=end)
+            return found(RotationTable.UP_TO, end=end)
         days = round((utc_s - self.measured_to_s) / SECONDS_PER_DAY)
-        sentence = marked("The Earth's rotation is measured up to {day} and predicted up to {end}.")
+        code = RotationTable.MEASURED
         if days > 1:
-            sentence = marked(
-                "The Earth's rotation is measured up to {day}, {days} days ago, "
-                "and predicted up to {end}."
-            )
-        return say(sentence, day=_day(self.measured_to_s), days=days, end=end)
+            code = RotationTable.MEASURED_LONG_AGO
+        return found(code, day=_day(self.measured_to_s), days=days, end=end)
 
 
 @cache
@@ -158,13 +179,8 @@ def _day(utc_s: float) -> str:
     return str(np.datetime64(int(utc_s), "s").astype("datetime64[D]"))
 
 
-def _unusable(path: Path, reason: str) -> str:
-    return say(
-        "The table of the Earth's rotation {path} cannot be used ({reason}). Install "
-        "Poleward again, or the package astropy-iers-data by itself.",
-        path=path,
-        reason=reason,
-    )
+def _unusable(path: Path, reason: Exception | Code) -> BrokenInstallation:
+    return BrokenInstallation(RotationTable.UNUSABLE, path=path, reason=reason)
 
 
 # Time scales and sidereal time from Unix time, without a network.
@@ -199,15 +215,15 @@ def local_sidereal_time_hours(utc_s: ArrayLike, site: Site) -> Floats:
 def parse_utc(text: str) -> float:
     """Unix time of an ISO 8601 date and time; an offset is honoured, without one it is UTC.
 
-    Raises ValueError whose text is a sentence.
+    Raises UnusableMoment.
     """
     written = text.strip().upper()
     try:
         moment = datetime.fromisoformat(written)
     except ValueError as error:
-        raise ValueError(_not_a_time(text)) from error
+        raise _not_a_time(text) from error
     if ":" not in written and "T" not in written:
-        raise ValueError(_not_a_time(text))  # a date alone would quietly mean midnight
+        raise _not_a_time(text)  # a date alone would quietly mean midnight
     if moment.tzinfo is None:
         moment = moment.replace(tzinfo=UTC)
     return moment.timestamp()
@@ -216,14 +232,12 @@ def parse_utc(text: str) -> float:
 def format_utc(utc_s: float) -> str:
     """ISO 8601 in UTC to the microsecond, no more digits than needed: `2026-11-24T20:15:30.25Z`.
 
-    Raises ValueError, a sentence, for times outside the years 1 to 9999.
+    Raises UnusableMoment for times outside the years 1 to 9999.
     """
     try:
         moment = datetime.fromtimestamp(utc_s, UTC)
     except (ValueError, OverflowError, OSError) as error:
-        raise ValueError(
-            say("{seconds} seconds is no time in the years 1 to 9999.", seconds=utc_s)
-        ) from error
+        raise UnusableMoment(Moment.OUTSIDE_ALL_YEARS, seconds=utc_s) from error
     text = moment.replace(tzinfo=None).isoformat()
     return (text.rstrip("0").rstrip(".") if "." in text else text) + "Z"
 
@@ -234,11 +248,8 @@ def _julian_dates(utc_s: ArrayLike, ahead_s: Floats) -> tuple[Floats, Floats]:
     return UNIX_EPOCH_JD + whole, (days - whole) + ahead_s / SECONDS_PER_DAY
 
 
-def _not_a_time(text: str) -> str:
-    return say(
-        "“{text}” is not a date and time; write it like 2026-11-24T20:15:30Z.",
-        text=text.strip()[:40],
-    )
+def _not_a_time(text: str) -> UnusableMoment:
+    return UnusableMoment(Moment.NO_TIME, text=text.strip()[:40])
 
 
 # Time zones as people name them, and the civil time they give.
@@ -251,8 +262,8 @@ _WEST_MIN, _EAST_MIN = -12 * 60, 14 * 60  # no civil time is farther from UTC
 FAR_H = 3.5  # civil time so far from the Sun's is rare: western China comes near it
 
 
-class UnusableZone(ValueError):
-    """The message is a sentence for the person who typed."""
+class UnusableZone(Refused):
+    """What was typed is no time zone known here."""
 
 
 @dataclass(frozen=True)
@@ -275,19 +286,13 @@ class Zone:
         """Like "UTC+01:00"."""
         return _offset_name(round(self.offset_h(utc_s) * 60.0))
 
-    def doubt(self, longitude_deg: float, utc_s: float) -> str | None:
-        """A sentence when this zone cannot well be at that longitude (east positive)."""
+    def doubt(self, longitude_deg: float, utc_s: float) -> Finding | None:
+        """Something to ask when this zone cannot well be at that longitude (east positive)."""
         by_sun_h = longitude_deg / 15.0
         apart_h = (self.offset_h(utc_s) - by_sun_h + 12.0) % 24.0 - 12.0
         if abs(apart_h) <= FAR_H:
             return None
-        return say(
-            "{zone} is {hours:.0f} hours away from the Sun's time at this longitude: "
-            "the time zone is that of another place, or the longitude has the wrong "
-            "side (E or W).",
-            zone=self.name,
-            hours=abs(apart_h),
-        )
+        return found(ZoneDoubt.FAR_FROM_THE_SUN, zone=self.name, hours=abs(apart_h))
 
 
 UTC_ZONE = Zone("UTC", UTC)
@@ -312,27 +317,18 @@ def find(text: str) -> Zone:
         return _by_offset(plain, *offset.groups())
     found = _matching(plain)
     if len(found) != 1:
-        raise UnusableZone(_which(plain, found))
+        raise _which(plain, found)
     try:
         return Zone(found[0], zoneinfo.ZoneInfo(found[0]))
     except (OSError, ValueError) as error:
-        raise UnusableZone(
-            say(
-                "The rules of {zone} cannot be read on this computer ({problem}); give the "
-                "offset instead, like UTC+2.",
-                zone=found[0],
-                problem=error,
-            )
-        ) from error
+        raise UnusableZone(ZoneDoubt.UNREADABLE, zone=found[0], problem=error) from error
 
 
 def _by_offset(text: str, sign: str, hours: str, minutes: str | None) -> Zone:
     ahead_min = 60 * int(hours) + int(minutes or 0)
     ahead_min = ahead_min if sign == "+" else -ahead_min
     if not _WEST_MIN <= ahead_min <= _EAST_MIN:
-        raise UnusableZone(
-            say("“{text}” is no offset from UTC: they go from −12 to +14 hours.", text=text[:20])
-        )
+        raise UnusableZone(ZoneDoubt.NO_OFFSET, text=text[:20])
     return Zone(_offset_name(ahead_min), timezone(timedelta(minutes=ahead_min)))
 
 
@@ -352,27 +348,13 @@ def _key(name: str) -> str:
     return name.casefold().replace("_", " ").strip()
 
 
-def _which(text: str, found: list[str]) -> str:
+def _which(text: str, names_found: list[str]) -> UnusableZone:
     if not text:
-        return say(
-            "The time zone is empty; write a name like Europe/Lisbon or an offset like UTC+2."
-        )
-    if found:
-        return say(
-            "“{text}” may be {names}: write which.",
-            text=text[:40],
-            names=reduce(_either, found[:3]),
-        )
+        return UnusableZone(ZoneDoubt.EMPTY)
+    if names_found:
+        return UnusableZone(ZoneDoubt.SEVERAL, text=text[:40], names=tuple(names_found[:3]))
     places = {_key(name.rpartition("/")[2]): name for name in names()}
     near = difflib.get_close_matches(_key(text.rpartition("/")[2]), places, n=1, cutoff=0.6)
-    sentence = marked("“{text}” is no time zone known here. An offset like UTC+2 will do as well.")
     if near:
-        sentence = marked(
-            "“{text}” is no time zone known here. Is {place} meant? "
-            "An offset like UTC+2 will do as well."
-        )
-    return say(sentence, text=text[:40], place=places[near[0]] if near else "")
-
-
-def _either(first: str, second: str) -> str:
-    return say("{first} or {second}", first=first, second=second)
+        return UnusableZone(ZoneDoubt.UNKNOWN_BUT_NEAR, text=text[:40], place=places[near[0]])
+    return UnusableZone(ZoneDoubt.UNKNOWN, text=text[:40])

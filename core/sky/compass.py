@@ -1,4 +1,4 @@
-"""Where north is: directions in words, the compass, and the Sun's shadow."""
+"""Where north is: by the compass, by the Sun's shadow at noon, by the Moon and planets."""
 
 from __future__ import annotations
 
@@ -9,25 +9,28 @@ from typing import Any
 
 import numpy as np
 
-from core.language import marked, say
+from core.finding import Code, Finding, Refused, found
 from core.sky.almanac import Light, light_at, visits
-from core.sky.bodies import Body, BodyNow, bodies_now, body_now, course
+from core.sky.bodies import Body, BodyNow, bodies_now, course
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
 
-# Directions in words.
 
-_WINDS = (
-    *(marked("north"), marked("north-north-east"), marked("north-east"), marked("east-north-east")),
-    *(marked("east"), marked("east-south-east"), marked("south-east"), marked("south-south-east")),
-    *(marked("south"), marked("south-south-west"), marked("south-west"), marked("west-south-west")),
-    *(marked("west"), marked("west-north-west"), marked("north-west"), marked("north-north-west")),
-)
+class Compass(Code):
+    """What a compass tells here, and why it tells nothing."""
+
+    OUTSIDE_THE_MODEL = "outside the model"
+    NO_FIELD = "no field"
+    WEAK_FIELD = "weak field"
 
 
-def direction_words(azimuth_deg: float) -> str:
-    """The nearest of sixteen winds: 250° is "west-south-west"."""
-    return say(_WINDS[round(azimuth_deg / 22.5) % len(_WINDS)])
+class Shadow(Code):
+    """What the Sun's shadow tells at noon, and why it tells nothing."""
+
+    NONE = "none"
+    TOO_SHORT = "too short"
+    NO_SUN = "no sun"
+    ENDLESS = "endless"
 
 
 # Where a compass points: magnetic declination by the World Magnetic Model 2025.
@@ -42,28 +45,23 @@ BLACKOUT_NT, CAUTION_NT = 2000.0, 6000.0
 _ERROR_DEG, _ERROR_DEG_NT = 0.26, 5417.0
 _HEIGHT_KM = (-1.0, 850.0)
 
-IRON = marked(
-    "Keep the compass two metres from the mount, a car or anything of iron; rock and "
-    "cables nearby can add degrees that no model knows."
-)
 
-
-class NoDeclination(ValueError):
-    """The model cannot say here or then; the message is a sentence with the reason."""
+class NoDeclination(Refused):
+    """The model cannot say here or then."""
 
 
 @dataclass(frozen=True)
 class Declination:
     """Declination of the compass, east positive; one standard deviation; horizontal field.
 
-    `caution` is a sentence where compasses are poor, else None.
+    `caution` where compasses are poor, else None.
     """
 
     declination_deg: float
     sigma_deg: float
     horizontal_nt: float
     latitude_deg: float
-    caution: str | None
+    caution: Finding | None
 
     @property
     def pole_bearing_deg(self) -> float:
@@ -71,42 +69,18 @@ class Declination:
         towards = 0.0 if self.latitude_deg >= 0.0 else 180.0
         return (towards - self.declination_deg) % 360.0
 
-    @property
-    def sentence(self) -> str:
-        """How to set the polar axis by compass."""
-        bearing = round(self.pole_bearing_deg, 1) % 360.0
-        sentence = marked("True south is at compass bearing {bearing:.1f}° here ± {sigma}°.")
-        if self.latitude_deg >= 0.0:
-            sentence = marked("True north is at compass bearing {bearing:.1f}° here ± {sigma}°.")
-        return say(sentence, bearing=bearing, sigma=_up(self.sigma_deg))
-
 
 def declination(site: Site, utc_s: float) -> Declination:
     """Declination at that place and time. Raises NoDeclination outside the model."""
     year = decimal_year(utc_s)
     if not FIRST_YEAR <= year <= END_YEAR:
         raise NoDeclination(
-            say(
-                "The magnetic model holds from {first:.0f} to the end of {last:.0f}, not in "
-                "{year}: set the axis by a star, by the Sun's shadow at noon, or with the "
-                "declination printed on a current map.",
-                first=FIRST_YEAR,
-                last=END_YEAR - 1,
-                year=int(year),
-            )
+            Compass.OUTSIDE_THE_MODEL, first=FIRST_YEAR, last=END_YEAR - 1, year=int(year)
         )
     field = _field(site, year)
     horizontal_nt = float(field.h)
     if horizontal_nt < BLACKOUT_NT:
-        raise NoDeclination(
-            say(
-                "A compass is no use here: so near the magnetic pole the field is almost "
-                "upright (horizontal part {field:.0f} nT, under {least:.0f}). Set the axis "
-                "by a star or by the Sun's shadow at noon.",
-                field=horizontal_nt,
-                least=BLACKOUT_NT,
-            )
-        )
+        raise NoDeclination(Compass.NO_FIELD, field=horizontal_nt, least=BLACKOUT_NT)
     return Declination(
         declination_deg=float(field.d),
         sigma_deg=float(np.hypot(_ERROR_DEG, _ERROR_DEG_NT / horizontal_nt)),
@@ -135,49 +109,24 @@ def _field(site: Site, year: float) -> Any:
     )
 
 
-def _caution(horizontal_nt: float) -> str | None:
+def _caution(horizontal_nt: float) -> Finding | None:
     if horizontal_nt >= CAUTION_NT:
         return None
-    return say(
-        "Doubt the compass here: near the magnetic pole its needle is weak and sluggish "
-        "(horizontal field {field:.0f} nT, under {least:.0f}) and magnetic storms turn "
-        "it by degrees.",
-        field=horizontal_nt,
-        least=CAUTION_NT,
-    )
-
-
-def _up(sigma_deg: float) -> str:
-    """Rounded up to a tenth, so that the ± never promises too much."""
-    return f"{np.ceil(sigma_deg * 10.0 - 1e-9) / 10.0:.1f}"
+    return found(Compass.WEAK_FIELD, field=horizontal_nt, least=CAUTION_NT)
 
 
 # The Sun as a check of the clock and, by its shadow, as a way to true north by day.
 #
 # No function here leads anyone to look at the Sun or to point anything at it.
 
-SUN_CAUTION = marked(
-    "Never look at the Sun, and never point a telescope, finder, camera or polar-axis "
-    "sight at it or near it: eyes are destroyed at once and without pain, and "
-    "instruments can catch fire. Keep every cap on and every finder covered until the "
-    "Sun has set."
-)
-SHADOW_CAUTION = marked(
-    "Use the shadow only, with your back to the Sun and all optics capped or still "
-    "packed. Never aim along the shadow towards the Sun."
-)
-IF_NOT = marked("If it is not, the clock, the time zone or the longitude is wrong.")
-BY_SHADOWS = marked("Judge by the shadows; never look at the Sun.")
-
-_WITH_ARTICLE = {Body.SUN: marked("The Sun"), Body.MOON: marked("The Moon")}
 
 SAFE_FROM_SUN_DEG = 30.0  # by day nothing nearer the Sun is offered; common practice, no source
 _LOWEST_DEG, _HIGHEST_DEG = 3.0, 85.0  # lower the shadow has no end, higher it has no length
 _OVERHEAD_DEG = 80.0
 
 
-class NoShadow(ValueError):
-    """There is no useful noon shadow; the message is a sentence with the reason."""
+class NoShadow(Refused):
+    """There is no useful noon shadow."""
 
 
 @dataclass(frozen=True)
@@ -194,53 +143,6 @@ class NoonShadow:
     length_per_height: float
     turns_deg_per_min: float
 
-    @property
-    def sentence(self) -> str:
-        """What to do, without the time, which the screen writes in its own way."""
-        return say(
-            "At local noon the shadow of a plumb line points true {towards}. It is "
-            "{length:.1f} times as long as the line is high and turns {turn:.1f}° a "
-            "minute, so mark it within half a minute.",
-            towards=say(self.towards),
-            length=self.length_per_height,
-            turn=self.turns_deg_per_min,
-        )
-
-
-def where_sentence(now: BodyNow) -> str:
-    """Where a body should be, as a check by eye; for the Sun below the horizon, how light it is."""
-    name = say(_WITH_ARTICLE.get(now.body, now.body.value))
-    where = direction_words(now.azimuth_deg)
-    height = round(now.altitude_deg if now.altitude_deg > 0.0 else now.true_altitude_deg)
-    if height > _OVERHEAD_DEG:
-        return say(
-            "{name} should now be almost overhead, {height}° high in the {where}.",
-            name=name,
-            height=height,
-            where=where,
-        )
-    if height > 0:
-        return say(
-            "{name} should now be {height}° above the {where} horizon.",
-            name=name,
-            height=height,
-            where=where,
-        )
-    if height == 0:
-        return say("{name} should now be on the {where} horizon.", name=name, where=where)
-    sentence = marked("{name} should now be {height}° below the {where} horizon.")
-    if now.body is Body.SUN:
-        sentence = marked("{name} should now be {height}° below the {where} horizon: {dark}.")
-    dark = _dark_words(now.true_altitude_deg)
-    return say(sentence, name=name, height=-height, where=where, dark=dark)
-
-
-def sun_check(site: Site, air: Air, utc_s: float) -> str:
-    """The check of clock, zone and longitude that a person can make without an instrument."""
-    sun = body_now(Body.SUN, site, air, utc_s)
-    up = light_at(sun.true_altitude_deg) is Light.DAY
-    return " ".join([where_sentence(sun), say(IF_NOT), *([say(BY_SHADOWS)] if up else [])])
-
 
 def noon_shadow(site: Site, air: Air, utc_s: float) -> NoonShadow:
     """The next local noon. Raises NoShadow when the Sun is then too low or too high."""
@@ -249,9 +151,7 @@ def noon_shadow(site: Site, air: Air, utc_s: float) -> NoonShadow:
     seen = Refraction.of(air).observed_altitude_rad(np.radians(sun.true_altitude_deg[0]))
     altitude_deg = float(np.degrees(seen))
     if not _LOWEST_DEG <= altitude_deg <= _HIGHEST_DEG:
-        raise NoShadow(
-            say("{reason} Set the axis by compass or by a star.", reason=_no_shadow(altitude_deg))
-        )
+        raise NoShadow(Shadow.NONE, reason=_no_shadow(altitude_deg))
     rate = 0.25 * np.cos(np.radians(sun.declination_deg[0])) / np.cos(seen)  # dA/dH = cos δ / cos h
     return NoonShadow(
         utc_s=noon_s,
@@ -286,23 +186,9 @@ def apart_deg(first: BodyNow, second: BodyNow) -> float:
     return float(np.degrees(np.arccos(np.clip(cosine, -1.0, 1.0))))
 
 
-def _no_shadow(altitude_deg: float) -> str:
+def _no_shadow(altitude_deg: float) -> Finding:
     if altitude_deg > _HIGHEST_DEG:
-        return say(
-            "At the next noon the Sun is almost overhead ({altitude:.0f}°): the shadow "
-            "is too short and turns too fast.",
-            altitude=altitude_deg,
-        )
+        return found(Shadow.TOO_SHORT, altitude=altitude_deg)
     if altitude_deg < 0.0:
-        return say("The Sun stays below the horizon at the next noon: there is no shadow.")
-    return say(
-        "At the next noon the Sun is only {altitude:.0f}° high: the shadow has no end.",
-        altitude=altitude_deg,
-    )
-
-
-def _dark_words(sun_altitude_deg: float) -> str:
-    light = light_at(sun_altitude_deg)
-    if light is Light.NIGHT:
-        return say("it should be night")
-    return say("it should be {light}", light=say(light.value))
+        return found(Shadow.NO_SUN)
+    return found(Shadow.ENDLESS, altitude=altitude_deg)

@@ -9,7 +9,17 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.language import say
+from core.finding import Code, Refused
+
+
+class Skyline(Code):
+    """Why a point of the horizon cannot be taken."""
+
+    NO_PAIR = "no pair"
+    LINE = "line"
+    AZIMUTH = "azimuth"
+    ALTITUDE = "altitude"
+
 
 Floats = NDArray[np.float64]
 Booleans = NDArray[np.bool_]
@@ -20,8 +30,8 @@ _PAIR = re.compile(rf"\s*({_NUMBER})\s*°?(?:\s*[,:/;\t]\s+|\s*[:/;\t]\s*|\s+)({
 _TIGHT_PAIR = re.compile(r"\s*([+\-−]?\d+(?:\.\d+)?)\s*,\s*([+\-−]?\d+(?:\.\d+)?)\s*$")
 
 
-class UnusableHorizon(ValueError):
-    """The message is a sentence for the person who typed or drew."""
+class UnusableHorizon(Refused):
+    """What was typed or drawn cannot be taken."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -89,43 +99,23 @@ def parse(text: str) -> Horizon:
 def _point(line: str, number: int) -> tuple[float, float]:
     found = _TIGHT_PAIR.match(line) or _PAIR.match(line)
     if found is None:
-        raise UnusableHorizon(
-            say(
-                "Line {number} of the horizon, “{line}”, is not an azimuth and an altitude; "
-                "write two numbers in degrees, like 135 12.5.",
-                number=number,
-                line=line[:40],
-            )
-        )
+        raise UnusableHorizon(Skyline.NO_PAIR, number=number, line=line[:40])
     azimuth_deg, altitude_deg = (
         float(part.replace(",", ".").replace("−", "-")) for part in found.groups()
     )
     try:
         _check(azimuth_deg, altitude_deg)
     except UnusableHorizon as problem:
-        raise UnusableHorizon(
-            say("Line {number} of the horizon: {problem}", number=number, problem=problem)
-        ) from None
+        raise UnusableHorizon(Skyline.LINE, number=number, problem=problem.finding) from None
     return azimuth_deg, altitude_deg
 
 
 def _check(azimuth_deg: float, altitude_deg: float) -> None:
     if not 0.0 <= azimuth_deg <= 360.0:
-        raise UnusableHorizon(
-            say(
-                "azimuth {azimuth:g}° is not between 0 and 360; count from north through east.",
-                azimuth=azimuth_deg,
-            )
-        )
+        raise UnusableHorizon(Skyline.AZIMUTH, azimuth=azimuth_deg)
     if not LOWEST_DEG <= altitude_deg <= HIGHEST_DEG:
         raise UnusableHorizon(
-            say(
-                "altitude {altitude:g}° is not between {low:g} and {high:g}; the azimuth "
-                "goes first, the altitude second.",
-                altitude=altitude_deg,
-                low=LOWEST_DEG,
-                high=HIGHEST_DEG,
-            )
+            Skyline.ALTITUDE, altitude=altitude_deg, low=LOWEST_DEG, high=HIGHEST_DEG
         )
 
 

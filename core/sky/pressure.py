@@ -7,8 +7,27 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from core.language import marked, say
+from core.finding import Code, Finding, found
 from core.sky.refraction import standard_pressure_hpa
+
+
+class Unit(Code):
+    """What a pressure may have been typed in."""
+
+    INCHES_OF_MERCURY = "inches of mercury"
+    MILLIMETRES_OF_MERCURY = "millimetres of mercury"
+    KILOPASCALS = "kilopascals"
+    AT_SEA_LEVEL = "at sea level"
+
+
+class Doubt(Code):
+    """What to ask of a pressure or an elevation."""
+
+    SEA_LEVEL_PRESSURE = "sea level pressure"
+    ABOVE_ALL_GROUND = "above all ground"
+    FEET = "feet"
+    OTHER_UNIT = "other unit"
+
 
 # ISO 2533:1975: temperature lapse, temperature at sea level, gravity, gas constant of dry air.
 _LAPSE_K_PER_M, _SEA_LEVEL_K, _SEA_LEVEL_HPA = 0.0065, 288.15, 1013.25
@@ -19,20 +38,20 @@ METRES_PER_FOOT = 0.3048
 WEATHER_HPA = 60.0
 HIGHEST_GROUND_M = 8849.0
 # How many hPa one of these is (ISO 80000-4 for the conventional columns of mercury).
-_HPA_PER = {
-    marked("inches of mercury"): 33.86389,
-    marked("millimetres of mercury"): 1.333224,
-    marked("kilopascals"): 10.0,
+_HPA_PER: dict[Code, float] = {
+    Unit.INCHES_OF_MERCURY: 33.86389,
+    Unit.MILLIMETRES_OF_MERCURY: 1.333224,
+    Unit.KILOPASCALS: 10.0,
 }
 
 
 @dataclass(frozen=True)
 class Offer:
-    """What was typed, what may have been meant, and the question to ask."""
+    """What was typed, what may have been meant, and what to ask."""
 
     typed: float
     guess: float
-    question: str
+    question: Finding | str  # a text where whoever asks has worded it
 
 
 def station_pressure_hpa(sea_level_hpa: float, elevation_m: float) -> float:
@@ -53,21 +72,17 @@ def pressure_offer(typed_hpa: float, elevation_m: float) -> Offer | None:
         return None  # zero is how one asks for no refraction
     for unit, hpa in _HPA_PER.items():
         if abs(typed_hpa * hpa - expected_hpa) <= WEATHER_HPA:
-            return _in_unit(typed_hpa, say(unit), round(typed_hpa * hpa, 1))
+            return _in_unit(typed_hpa, found(unit), round(typed_hpa * hpa, 1))
         station_hpa = station_pressure_hpa(typed_hpa * hpa, elevation_m)
         if abs(station_hpa - expected_hpa) <= WEATHER_HPA:
-            return _in_unit(
-                typed_hpa, say("{unit} reduced to sea level", unit=say(unit)), round(station_hpa, 1)
-            )
+            return _in_unit(typed_hpa, found(Unit.AT_SEA_LEVEL, unit=unit), round(station_hpa, 1))
     station_hpa = round(station_pressure_hpa(typed_hpa, elevation_m), 1)
     if abs(station_hpa - expected_hpa) <= WEATHER_HPA:
         return Offer(
             typed_hpa,
             station_hpa,
-            say(
-                "{typed:g} hPa is too much for {elevation:.0f} m; it looks like the weather "
-                "report's pressure, reduced to sea level. Use {station:.1f} hPa, the "
-                "pressure at the station?",
+            found(
+                Doubt.SEA_LEVEL_PRESSURE,
                 typed=typed_hpa,
                 elevation=elevation_m,
                 station=station_hpa,
@@ -84,18 +99,12 @@ def elevation_offer(typed_m: float, station_hpa: float | None) -> Offer | None:
     """
     metres = round(typed_m * METRES_PER_FOOT, 1)
     if typed_m > HIGHEST_GROUND_M:
-        sentence = marked(
-            "An elevation of {typed:g} m is higher than any mountain. Were these feet? "
-            "That is {metres:.0f} m."
-        )
+        doubt = Doubt.ABOVE_ALL_GROUND
     elif station_hpa is None or not _fits(station_hpa, metres) or _fits(station_hpa, typed_m):
         return None
     else:
-        sentence = marked(
-            "An elevation of {typed:g} m does not fit a pressure of {station:.0f} hPa, but feet "
-            "would. Were these feet? That is {metres:.0f} m."
-        )
-    question = say(sentence, typed=typed_m, station=station_hpa, metres=metres)
+        doubt = Doubt.FEET
+    question = found(doubt, typed=typed_m, station=station_hpa, metres=metres)
     return Offer(typed_m, metres, question)
 
 
@@ -103,15 +112,9 @@ def _fits(station_hpa: float, elevation_m: float) -> bool:
     return abs(station_hpa - standard_pressure_hpa(elevation_m)) <= WEATHER_HPA
 
 
-def _in_unit(typed_hpa: float, unit: str, guess_hpa: float) -> Offer:
+def _in_unit(typed_hpa: float, unit: Finding, guess_hpa: float) -> Offer:
     return Offer(
         typed_hpa,
         guess_hpa,
-        say(
-            "{typed:g} cannot be hPa here. Was it in {unit}? That makes {guess:.1f} hPa at "
-            "the station.",
-            typed=typed_hpa,
-            unit=unit,
-            guess=guess_hpa,
-        ),
+        found(Doubt.OTHER_UNIT, typed=typed_hpa, unit=unit, guess=guess_hpa),
     )

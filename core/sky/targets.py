@@ -71,11 +71,11 @@ def of_star(star: Star, catalogue: Catalogue, utc_s: float) -> Target:
 
 def of_deep_sky(found: DeepSkyObject) -> Target:
     place_deg = found.ra_deg, found.dec_deg
-    return Target(found.title, say(found.kind), *place_deg, found.magnitude, found.size_arcmin)
+    return Target(found.title, str(found.kind), *place_deg, found.magnitude, found.size_arcmin)
 
 
 def of_body(body: Body) -> Target:
-    name = say(body.value)
+    name = str(body)
     kind = name if body in (Body.SUN, Body.MOON) else say("planet")
     return Target(name, kind, np.nan, np.nan, body=body)
 
@@ -111,4 +111,4 @@ def search(
 
 def _begins(body: Body, typed: str) -> bool:
     """Under its name in the person's language, or its English one."""
-    return any(name.casefold().startswith(typed) for name in (say(body.value), body.value))
+    return any(name.casefold().startswith(typed) for name in (str(body), body.value))

@@ -54,7 +54,7 @@ def unix_s(times) -> np.ndarray:
 
 
 def allowed_s(utc: str) -> float:
-    return EVENT_S if bundled().loss_sentence(clocks.parse_utc(utc)) is None else EVENT_BEYOND_S
+    return EVENT_S if bundled().loss(clocks.parse_utc(utc)) is None else EVENT_BEYOND_S
 
 
 def target(kernel, body: Body):

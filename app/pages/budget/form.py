@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from app.night.budget import Wanted
 from app.ui.form import Choice, Field, Figure, Named
 from app.ui.text import Panel, Text
-from core.language import marked, sentence
+from core.language import marked
 from core.mount.equipment import Camera, Quantity, Telescope, quantities
 from core.sky import catalogues
 from core.sky.coordinates import UnusableCoordinates, parse_declination
@@ -239,7 +239,7 @@ class BudgetForm(QWidget):
         try:
             return parse_declination(self.declination.text())
         except UnusableCoordinates as reason:
-            self.declination.complain(sentence(reason))
+            self.declination.complain(str(reason))
             return None
 
 

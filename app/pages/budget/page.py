@@ -19,7 +19,6 @@ from app.ui.style import Theme
 from app.ui.text import Panel, Reflow, Scrolled, Text
 from app.workers.latest import LatestOnly
 from core.alignment.goal import Aim
-from core.language import sentence
 
 if TYPE_CHECKING:
     from app.night.budget import Budget
@@ -184,7 +183,7 @@ class BudgetPage(QWidget):
         try:
             optics = self._budget.optics_of_set()
         except ValueError as reason:
-            of_set = sentence(reason)
+            of_set = str(reason)
         else:
             form = self.tr(
                 "{focal:g} mm, {width} × {height} pixels of {pixel:g} µm, {scale:.2f}″ each"
@@ -218,7 +217,7 @@ class BudgetPage(QWidget):
             task = self._budget.task()
         except ValueError as reason:
             self.example_key.setVisible(self._budget.wanted.declination_deg is None)
-            return sentence(reason)
+            return str(reason)
         axis = self.work.axis
         return BudgetQuestion(
             task,

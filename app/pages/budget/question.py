@@ -27,7 +27,7 @@ from core.imaging.tolerance import (
 )
 from core.imaging.verdict import Smear, judge
 from core.imaging.words import arc
-from core.language import say, sentence
+from core.language import say
 from core.sky.site import Air, Site
 from core.units import ARCMIN_PER_RAD
 
@@ -83,7 +83,7 @@ def work_out(question: BudgetQuestion) -> BudgetAnswer | str:
     try:
         return _answered(question)
     except UnusableTask as reason:
-        return sentence(reason)
+        return str(reason)
 
 
 def _answered(question: BudgetQuestion) -> BudgetAnswer:

@@ -18,7 +18,7 @@ from core.imaging.verdict import Grade, Smear, SmearShare
 from core.imaging.words import arc
 from core.language import marked, say
 from core.mount.equipment import Quantity
-from core.sky.compass import direction_words
+from core.sky.words import direction_words
 
 # Which pole serves this target best, and which one is aimed at.
 

@@ -20,10 +20,10 @@ from core.alignment.guide.nextstar import flexure_arcmin, half_width_arcmin
 from core.alignment.guide.procedure import Stage
 from core.alignment.words import altitude_side, azimuth_side
 from core.language import marked, say
-from core.sky.compass import direction_words
 from core.sky.horizon import Horizon
 from core.sky.places import horizontal_deg
 from core.sky.site import Air, Site
+from core.sky.words import direction_words
 
 if TYPE_CHECKING:
     from app.night.snapshot import Snapshot

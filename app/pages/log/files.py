@@ -17,7 +17,6 @@ from app.ui.form import Asking, Key, KeyRow
 from app.ui.style import Theme
 from app.ui.text import Panel, Text
 from app.workers.latest import LatestOnly
-from core.language import sentence
 
 # Files written and read beside the window's thread: asked about first, and told what became.
 
@@ -111,7 +110,7 @@ def _told(work: Work) -> object:
     try:
         return work()
     except UnusableFile as reason:
-        return sentence(reason)
+        return str(reason)
 
 
 # Nights carried out of the log and into it, as files: chosen, asked about, told of.

@@ -13,7 +13,7 @@ from app.ui.form import Choice, Figure, Flow, Key, Named, Stepper, Tick
 from app.ui.redraw import Redraw
 from app.ui.style import Theme
 from app.ui.text import Columns, Panel, Reflow, Scrolled, Text
-from core.language import marked, say, sentence
+from core.language import marked, say
 from core.mount.balance import carried
 from core.mount.choice import Candidate, ChoiceMark, Criterion, Finding, Must, Outcome, choose
 from core.mount.equipment import ImpossibleValue, Inventory, Mount, Purpose, Quantity
@@ -260,7 +260,7 @@ class ChoosingSection(QWidget):
         try:
             found = choose(mounts, own.wishes(self._purpose, set_kg)) if mounts else ()
         except ImpossibleValue as reason:
-            self.form.problem.say(sentence(reason))
+            self.form.problem.say(str(reason))
             return
         self.form.problem.say("")
         self.cards.show_parts([CandidateCard(self._theme, one) for one in found])
@@ -282,7 +282,7 @@ class ChoosingSection(QWidget):
         try:
             own.wishes(self._purpose, self._set_kg())
         except ImpossibleValue as reason:
-            self.form.problem.say(sentence(reason))
+            self.form.problem.say(str(reason))
             return
         self._equipment.adjust(self._purpose, own)
 

@@ -25,7 +25,7 @@ from app.ui.style import Theme
 from app.ui.text import Panel, Reflow, Scrolled, Text
 from app.workers.latest import LatestOnly
 from core.alignment.driftlog.files import size_if_ordinary
-from core.language import say, sentence
+from core.language import say
 from core.mount.equipment import Counterweight, EquipmentSet, Inventory, Mount, Part, Record
 from core.mount.equipmentfile import MAX_BYTES, EquipmentRead, UnusableEquipment, read, write
 
@@ -144,7 +144,7 @@ def _read_file(path: Path) -> EquipmentRead | str:
         with path.open("rb") as file:
             return read(file.read(MAX_BYTES + 1))
     except UnusableEquipment as reason:
-        return sentence(reason)
+        return str(reason)
     except OSError as error:
         return say(
             "“{file}” cannot be read ({why}): choose another file.",

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QGridLayout, QSizePolicy, QVBoxLayout, QWidget
 from app.pages.mount.formwords import HINTS, KINDS, NAMES, WHOLE, YES_NO, Group, said
 from app.ui.form import Asking, Choice, Field, Figure, Flow, Key, Named, Tick
 from app.ui.text import Columns, Panel, Text
-from core.language import say, sentence
+from core.language import say
 from core.mount.equipment import (
     EquipmentSet,
     ImpossibleValue,
@@ -262,7 +262,7 @@ class RecordForm(QWidget):
             else:
                 made = replace(self._record, name=name, is_planned=planned, **values)
         except ImpossibleValue as reason:
-            self.head.say(sentence(reason), is_alarm=True)
+            self.head.say(str(reason), is_alarm=True)
             return False
         self._record = made
         self._first = self._typed()

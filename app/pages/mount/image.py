@@ -21,7 +21,7 @@ from app.ui.text import Panel, Reflow, Scrolled, Text
 from app.workers.latest import LatestOnly
 from core.imaging.task import ImagedTarget, Optics, Task, UnusableTask, Vantage
 from core.imaging.tolerance import longest_exposure
-from core.language import marked, say, sentence
+from core.language import marked, say
 from core.mount.equipment import Camera, Guider, ImpossibleValue, Quantity, Record, Telescope
 from core.sky.site import Air, Site
 from core.units import ARCMIN_PER_RAD
@@ -44,7 +44,7 @@ def longest_unguided(
         axes = np.eye(2) * error_arcmin / ARCMIN_PER_RAD
         found = [longest_exposure(task, vantage, axis) for axis in axes]
     except UnusableTask as reason:
-        return f"{say('The longest exposure cannot be told.')} {sentence(reason)}"
+        return f"{say('The longest exposure cannot be told.')} {reason!s}"
     shortest = min(found, key=lambda one: one.seconds)
     told = say("Unguided, {where}, the axis {error:g}′ off.", where=where, error=error_arcmin)
     return f"{told} {shortest.sentence}"
@@ -244,7 +244,7 @@ class ImageSection(QWidget):
                 wanted.seeing_arcsec,
             )
         except ImpossibleValue as reason:
-            self.problem.say(sentence(reason))
+            self.problem.say(str(reason))
             self._figures.hide()
             return
         self.problem.say("")

@@ -13,7 +13,7 @@ from core.imaging.sampling import (
     optics_of,
     sampling,
 )
-from core.language import say, sentence
+from core.language import say
 from core.mount.balance import Lever, PolarBalance, TubeBalance
 from core.mount.equipment import Camera, Guider, ImpossibleValue, Mount, Part, Telescope
 from core.mount.payload import LoadVerdict
@@ -210,7 +210,7 @@ def _guiding(guiders: list[Guider], focal_mm: float, scale: float, missing: list
     try:
         judged = guide_scale(ARCSEC_MM_PER_UM * guider.pixel_um / (own or focal_mm), scale)
     except ImpossibleValue as reason:
-        missing.append(sentence(reason))
+        missing.append(str(reason))
         return ""
     if own:
         return judged.sentence

@@ -56,7 +56,7 @@ def _darkness(study: PlanStudy, zone: Zone) -> Fact:
         span=span_words(_length(longest)),
     )
     if light is not None and light is not Light.NIGHT:
-        until = say("{until} of {light}", until=until, light=say(light.value))
+        until = say("{until} of {light}", until=until, light=str(light))
     return Fact(clock_words(zone, longest[0]), until)
 
 

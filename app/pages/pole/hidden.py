@@ -14,9 +14,10 @@ from app.ui.compass import CompassPanel
 from app.ui.text import Panel, Reflow, Text
 from app.workers.latest import LatestOnly
 from core.alignment.polarscope.roughmarks import RoughMark, rough_marks
-from core.language import say, sentence
-from core.sky.compass import SHADOW_CAUTION, SUN_CAUTION, NoonShadow, NoShadow, noon_shadow
+from core.language import say
+from core.sky.compass import NoonShadow, NoShadow, noon_shadow
 from core.sky.site import Air, Site
+from core.sky.words import SHADOW_CAUTION, SUN_CAUTION, shadow_words
 
 EVERY_S = 20.0  # in which the sky turns by 5′
 NO_AXIS_DEG = 89.5
@@ -125,7 +126,9 @@ class HiddenView(QWidget):
         now_s = 0.0 if self._standing is None else self._standing.utc_s
         wait = words.span(found.shadow.utc_s - now_s)
         when = self.tr("In {span}, at {time}. ")
-        return when.format(span=wait, time=words.utc(found.shadow.utc_s)) + found.shadow.sentence
+        return when.format(span=wait, time=words.utc(found.shadow.utc_s)) + shadow_words(
+            found.shadow
+        )
 
     def _show_marks(self, marks: list[RoughMark]) -> None:
         """The one chosen stays chosen while it is up."""
@@ -185,6 +188,6 @@ def _question(standing: AimedPole) -> Callable[[], HiddenPoleMarks]:
         try:
             return HiddenPoleMarks(marks, noon_shadow(site, air, utc_s), "")
         except NoShadow as reason:
-            return HiddenPoleMarks(marks, None, sentence(reason))
+            return HiddenPoleMarks(marks, None, str(reason))
 
     return find

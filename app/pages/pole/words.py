@@ -6,7 +6,7 @@ from datetime import UTC, datetime
 
 from core.alignment.polarscope.view import clock_text
 from core.language import say
-from core.sky.compass import direction_words
+from core.sky.words import direction_words
 
 
 def span(seconds: float) -> str:

@@ -7,7 +7,7 @@ from app.ui.text import Fact, limit_words
 from app.ui.timeline import clock_words
 from core.language import say
 from core.sky.clocks import Zone
-from core.sky.compass import direction_words
+from core.sky.words import direction_words
 
 
 def facts(study: RotationStudy | None, zone: Zone) -> tuple[Fact, Fact, Fact]:

@@ -14,8 +14,8 @@ from core.language import say
 from core.sky import clocks
 from core.sky.almanac import losses
 from core.sky.clocks import UnusableZone, Zone
-from core.sky.compass import SUN_CAUTION, sun_check
 from core.sky.site import Air, Site
+from core.sky.words import SUN_CAUTION, sun_check
 
 TIMES_PX = 420
 
@@ -135,7 +135,7 @@ class ClockPanel(Panel):
         self._utc.show_time(f"{utc:%H:%M:%S}", f"{utc:%Y-%m-%d}")
         below = f"{civil:%Y-%m-%d}, {self._zone.offset_words(utc_s)}"
         self._civil.show_time(f"{civil:%H:%M:%S}", below)
-        self._earth.say(" ".join(losses(utc_s)) or clocks.bundled().age_sentence(utc_s))
+        self._earth.say(" ".join(map(str, losses(utc_s) or (clocks.bundled().age(utc_s),))))
         if self._site is None or self._air is None:
             self._sidereal.show_time("–", self.tr("needs the site"))
             self._check.say(self.tr("With the site known, the Sun's place will check the clock."))
@@ -144,7 +144,7 @@ class ClockPanel(Panel):
         hours = float(clocks.local_sidereal_time_hours(utc_s, self._site))
         self._sidereal.show_time(_clock_words(hours), self.tr("at this longitude"))
         self._check.say(sun_check(self._site, self._air, utc_s))
-        self._doubt.say(self._zone.doubt(self._site.longitude_deg, utc_s) or "")
+        self._doubt.say(str(self._zone.doubt(self._site.longitude_deg, utc_s) or ""))
 
 
 def _own(name: str) -> Zone:

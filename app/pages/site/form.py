@@ -209,7 +209,7 @@ class SiteForm(QWidget):
                 continue
             no = self.tr("No, it is {typed:g}").format(typed=offer.typed)
             yes = self.tr("Yes, use {guess:g}").format(guess=offer.guess)
-            asking.ask(offer.question, yes, no)
+            asking.ask(str(offer.question), yes, no)
 
     def _answered(self, name: str, is_yes: bool) -> None:
         offer = self._read().offers.get(name)

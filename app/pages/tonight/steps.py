@@ -13,7 +13,6 @@ from app.night.status import NightStatus
 from app.pages.tonight.words import part_words, state_words, time_words, tr
 from app.ui.form import Choice, Field, Key, KeyRow, Tick
 from app.ui.text import Panel, Reflow, Text
-from core.language import sentence
 from core.night.checklist import (
     ChecklistStep,
     NightPart,
@@ -419,7 +418,7 @@ class StepList(Panel):
         try:
             self._book.add_step(self._text.text(), self._part(), behind, self._kept.isChecked())
         except UnusableStep as reason:
-            self._text.complain(sentence(reason))
+            self._text.complain(str(reason))
             return
         self._text.show_text("")
         self._text.note("")

@@ -6,7 +6,7 @@ from PySide6.QtCore import QCoreApplication
 
 from app.ui.text import span_words
 from app.ui.timeline import clock_words
-from core.language import marked
+from core.language import say
 from core.night.checklist import NightPart, Planned, State, StepMark
 from core.night.progress import AlignmentState, AxisNow, NightNow
 from core.sky.almanac import Light
@@ -60,7 +60,7 @@ def due_words(now: NightNow) -> str:
 
 def darkness(now: NightNow) -> tuple[str, str]:
     """A figure and its words."""
-    light, darkest = tr(_plain(now.light)), tr(_plain(now.darkest))
+    light, darkest = _plain(now.light), _plain(now.darkest)
     if now.darker_in_s is not None:
         words = tr("until {darkest}; now: {light}")
         return span_words(now.darker_in_s), words.format(darkest=darkest, light=light)
@@ -68,7 +68,7 @@ def darkness(now: NightNow) -> tuple[str, str]:
 
 
 def _plain(light: Light) -> str:
-    return marked("dark") if light is Light.NIGHT else light.value
+    return say("dark") if light is Light.NIGHT else str(light)
 
 
 def alignment(now: NightNow, axis: AxisNow) -> tuple[str, str]:

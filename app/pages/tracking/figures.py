@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 
 from core.alignment.driftlog.records import Leg
 from core.alignment.driftlog.table import number
-from core.language import marked, say, sentence
+from core.language import marked, say
 from core.mount.equipment import Quantity
 from core.sky.site import Air, Site
 
@@ -47,7 +47,7 @@ def part_of(
     try:
         return StudyPart(make(), "", key)
     except ValueError as reason:
-        return StudyPart(None, sentence(reason), key)
+        return StudyPart(None, str(reason), key)
 
 
 # The figures the Tracking page asks for, kept at every change.

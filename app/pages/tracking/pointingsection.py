@@ -20,7 +20,7 @@ from app.ui.form import Choice, Field, Key, Named
 from app.ui.style import Theme
 from app.ui.text import Fact, Facts, Panel, Text
 from app.workers.latest import Job, KeepGoing
-from core.language import say, sentence
+from core.language import say
 from core.mount import payload
 from core.sky.clocks import format_utc, parse_utc
 from core.sky.coordinates import UnusableCoordinates, parse_declination, parse_right_ascension
@@ -108,7 +108,7 @@ class StarForm(Panel):
         try:
             value = parse(field.text())
         except UnusableCoordinates as reason:
-            field.complain(sentence(reason))
+            field.complain(str(reason))
             return None
         field.note("")
         return value
@@ -120,7 +120,7 @@ class StarForm(Panel):
         try:
             value = parse_utc(field.text())
         except ValueError as reason:
-            field.complain(sentence(reason))
+            field.complain(str(reason))
             return None
         field.note(format_utc(value))
         return value

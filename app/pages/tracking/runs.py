@@ -20,7 +20,7 @@ from app.ui.text import Panel, Text
 from app.workers.latest import Job, KeepGoing
 from core.alignment.driftlog.files import size_if_ordinary
 from core.alignment.driftlog.records import DriftLog, Leg, ReadingCancelled, UnusableLog
-from core.language import say, sentence
+from core.language import say
 from core.sky.site import Site
 from core.tracking.pointinglog import PointingLog, read_sightings
 from core.tracking.runlog import ScaleNeeded, read_run_file
@@ -57,9 +57,9 @@ def read_run(
     try:
         log = read_run_file(path, scale_arcsec_per_px=scale_arcsec_per_px, keep_going=keep_going)
     except ScaleNeeded as reason:
-        return Refusal(sentence(reason), needs_scale=True)
+        return Refusal(str(reason), needs_scale=True)
     except UnusableLog as reason:
-        return Refusal(sentence(reason))
+        return Refusal(str(reason))
     except ReadingCancelled:
         return None
     legs = sorted((leg for leg in log.legs), key=_length_s, reverse=True)
@@ -116,7 +116,7 @@ def _small(path: Path, read: Callable[[list[str]], T]) -> T | Refusal:
             )
         return read(data.decode("utf-8-sig", errors="replace").splitlines())
     except ScaleNeeded as reason:
-        return Refusal(sentence(reason), needs_scale=True)
+        return Refusal(str(reason), needs_scale=True)
     except OSError as error:
         return Refusal(
             say(
@@ -126,7 +126,7 @@ def _small(path: Path, read: Callable[[list[str]], T]) -> T | Refusal:
             )
         )
     except ValueError as reason:
-        return Refusal(sentence(reason))
+        return Refusal(str(reason))
 
 
 def _length_s(leg: Leg) -> float:

@@ -46,7 +46,7 @@ from app.ui.redraw import Redraw
 from app.ui.style import Theme
 from app.ui.text import Fact, Facts, Panel, Rows, Text, limit_words
 from app.workers.latest import Job, KeepGoing
-from core.language import say, sentence
+from core.language import say
 from core.mount import payload
 
 if TYPE_CHECKING:
@@ -536,7 +536,7 @@ class GuidingSection(TrackingSection):
         try:
             asked, moved = pairs(self.reversal.text())
         except UnusablePairs as reason:
-            self.wrong.say(sentence(reason))
+            self.wrong.say(str(reason))
             return
         self.wrong.say("")
         given = Reversal(np.array(asked), np.array(moved)) if asked else None

@@ -123,7 +123,7 @@ def pressure_doubt(site: Site, air: Air) -> Note | None:
         return None
     offer = pressure_offer(air.pressure_hpa, site.elevation_m)
     if offer is not None:
-        return Note(SEA_LEVEL_PRESSURE, offer.question)
+        return Note(SEA_LEVEL_PRESSURE, str(offer.question))
     return Note(
         SEA_LEVEL_PRESSURE,
         say(

@@ -10,7 +10,6 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from core.language import say
 from core.sky import catalogues
 from core.sky.almanac import Light, light_at
 from core.sky.bodies import Body, body_now
@@ -42,7 +41,7 @@ def rough_marks(site: Site, air: Air, utc_s: float) -> list[RoughMark]:
     """The Moon and planets, then the brightest stars; none by day but what `marks` allows."""
     found = [
         RoughMark(
-            say(now.body.value),
+            str(now.body),
             now.azimuth_deg,
             now.altitude_deg,
             now.hour_angle_deg,

@@ -11,13 +11,11 @@ from core.sky.bodies import Body, BodyNow, bodies_now, body_now
 from core.sky.clocks import parse_utc
 from core.sky.compass import (
     NoShadow,
-    direction_words,
     marks,
     noon_shadow,
-    sun_check,
-    where_sentence,
 )
 from core.sky.site import Air, Site
+from core.sky.words import direction_words, shadow_words, sun_check, where_words
 
 JUNE, DECEMBER = parse_utc("2026-06-21T00Z"), parse_utc("2026-12-21T00Z")
 AIR = Air(1000.0)
@@ -90,7 +88,7 @@ def test_where_a_body_should_be(
     body: Body, azimuth_deg: float, altitude_deg: float, sentence: str
 ) -> None:
     now = BodyNow(body, azimuth_deg, altitude_deg, altitude_deg, 0.0)
-    assert where_sentence(now) == sentence
+    assert where_words(now) == sentence
 
 
 def test_the_check_of_the_clock_warns_of_the_sun_while_it_is_up() -> None:
@@ -124,7 +122,7 @@ def test_noon_shadow_lies_along_the_meridian(
     assert abs(turned[1] - turned[0]) / 2.0 == pytest.approx(shadow.turns_deg_per_min, rel=0.01)
     height = np.tan(np.radians(shadow.sun_altitude_deg))
     assert shadow.length_per_height == pytest.approx(1.0 / height)
-    assert f"true {towards}" in shadow.sentence
+    assert f"true {towards}" in shadow_words(shadow)
 
 
 @pytest.mark.parametrize(
@@ -163,7 +161,7 @@ def test_marks_by_night_are_whatever_is_up() -> None:
 def test_losses_are_said(year: int, count: int) -> None:
     said = losses(parse_utc(f"{year}-01-01T00Z"))
     assert len(said) == count
-    assert all(sentence.endswith(".") for sentence in said)
+    assert all(str(one).endswith(".") for one in said)
 
 
 @pytest.mark.parametrize("year", [1880, 1990, 2030, 2045, 2060, 2150])

@@ -7,6 +7,7 @@ import erfa
 import numpy as np
 import pytest
 
+from core.sky import clocks
 from core.sky.clocks import EarthOrientation, bundled, parse_utc, tai_minus_utc_s
 from core.units import SECONDS_PER_DAY
 
@@ -37,8 +38,8 @@ def test_past_the_end_the_last_value_is_carried(slowing: EarthOrientation) -> No
 
 
 def test_inside_nothing_is_lost(slowing: EarthOrientation) -> None:
-    assert slowing.loss_sentence(float(slowing.utc_s[100])) is None
-    assert slowing.loss_sentence(float(slowing.utc_s[-1])) is None
+    assert slowing.loss(float(slowing.utc_s[100])) is None
+    assert slowing.loss(float(slowing.utc_s[-1])) is None
 
 
 @pytest.mark.parametrize("years", [1, 4, 20])
@@ -48,19 +49,22 @@ def test_loss_is_the_change_seen_over_as_long_a_span(slowing: EarthOrientation, 
 
 
 def test_loss_is_said_with_its_weight(slowing: EarthOrientation) -> None:
-    sentence = slowing.loss_sentence(float(slowing.utc_s[-1]) + 4 * YEAR)
-    assert sentence is not None
-    assert "ends on 2019-12-31" in sentence
-    assert "up to about 1.5 s and hour angles by 22″" in sentence
-    assert "less than 0.02 %" in sentence
-    before = slowing.loss_sentence(float(slowing.utc_s[0]) - YEAR)
+    after = slowing.loss(float(slowing.utc_s[-1]) + 4 * YEAR)
+    assert after is not None
+    assert after.code is clocks.RotationTable.ENDS
+    assert after.values["day"] == "2019-12-31"
+    assert after.values["seconds"] == pytest.approx(1.461, abs=0.002)
+    assert after.values["arcsec"] == pytest.approx(1.461 * 15.041, abs=0.05)
+    assert "up to about 1.5 s and hour angles by 22″" in str(after)
+    assert "less than 0.02 %" in str(after)
+    before = slowing.loss(float(slowing.utc_s[0]) - YEAR)
     assert before is not None
-    assert "begins on 2010-01-01" in before
+    assert "begins on 2010-01-01" in str(before)
 
 
 @pytest.mark.parametrize("year", [1995, 2026])
 def test_bundled_table_covers_now(year: int) -> None:
-    assert bundled().loss_sentence(parse_utc(f"{year}-11-24T00Z")) is None
+    assert bundled().loss(parse_utc(f"{year}-11-24T00Z")) is None
 
 
 def test_bundled_table_after_its_end() -> None:
@@ -69,9 +73,9 @@ def test_bundled_table_after_its_end() -> None:
     losses = [bundled().possible_error_s(end_s + years * YEAR) for years in (1, 5, 13)]
     assert losses == sorted(losses)
     assert all(0.5 * y < loss < 1.2 * y for y, loss in zip((1, 5, 13), losses, strict=True))
-    sentence = bundled().loss_sentence(end_s + 13 * YEAR)
-    assert sentence is not None
-    assert re.search(r"up to about \d+\.\d s and hour angles by \d+″", sentence)
+    assert re.search(
+        r"up to about \d+\.\d s and hour angles by \d+″", str(bundled().loss(end_s + 13 * YEAR))
+    )
 
 
 def test_past_honesty() -> None:
@@ -110,8 +114,9 @@ def test_missing_table_is_said_in_a_sentence(tmp_path: Path) -> None:
 def test_its_age_is_told_from_the_last_measured_day():
     table = bundled()
     assert table.measured_to_s is not None
-    sentence = table.age_sentence(table.measured_to_s + 20 * DAY)
-    assert "20 days ago" in sentence
-    assert "predicted up to" in sentence
+    aged = table.age(table.measured_to_s + 20 * DAY)
+    assert aged.values["days"] == 20
+    assert "20 days ago" in str(aged)
+    assert "predicted up to" in str(aged)
     past = table.utc_s[-1] + 400 * DAY
-    assert table.age_sentence(past) == table.loss_sentence(past)
+    assert table.age(past) == table.loss(past)

@@ -21,7 +21,7 @@ stars = catalogues.load_stars()
 seen = stars.up_now(Site(48.0, 11.0), Air(960.0), utc_s, 20.0, 5)
 assert len(seen) == 5
 places.hour_angle_and_declination(10.0, 20.0, Site(48.0, 11.0), [utc_s, utc_s + 1.0])
-sentence = clocks.bundled().loss_sentence(utc_s)
+sentence = clocks.bundled().loss(utc_s)
 assert (sentence is not None) == ({year} > 2027), sentence
 import sys
 heavy = {{"astropy", "scipy", "skyfield", "PySide6"}} & set(sys.modules)

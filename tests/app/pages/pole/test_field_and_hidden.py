@@ -6,9 +6,9 @@ from PySide6.QtTest import QTest
 
 from app.pages.pole.page import FIELD, HIDDEN, PolePage
 from app.ui.fieldchart import Shape
-from core.sky.compass import SHADOW_CAUTION, SUN_CAUTION
 from core.sky.pole import elevated_pole
 from core.sky.site import Site
+from core.sky.words import SHADOW_CAUTION, SUN_CAUTION
 from tests.app.pages.pole.conftest import AIR, NIGHT_S, NORTH, SOUTH
 
 

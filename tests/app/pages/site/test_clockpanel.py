@@ -5,8 +5,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from app.pages.site.clock import ClockPanel
-from core.sky.compass import SUN_CAUTION
 from core.sky.site import Air, Site
+from core.sky.words import SUN_CAUTION
 
 NOW_S = 1_790_000_000.0  # 2026-09-21T14:13:20Z, by `date -u -d @1790000000`
 GREENWICH = Site(51.4779, 0.0, 46.0)
