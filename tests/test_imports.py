@@ -13,9 +13,9 @@ CORE = [
     "core.units", "core.language", "core.finding",
     "core.sky",
     "core.alignment.priors", "core.alignment.goal",
-    "core.alignment.driftlog", "core.alignment.drift", "core.alignment.words",
-    "core.alignment.axis", "core.alignment.guide", "core.alignment.advice",
-    "core.alignment.polarscope",
+    "core.alignment.driftlog", "core.alignment.drift",
+    "core.alignment.axis", "core.alignment.guide", "core.alignment.polarscope",
+    "core.alignment.words",
     "core.mount", "core.imaging", "core.tracking", "core.night", "core.practice",
     "core.commands", "core.__main__",
 ]  # fmt: skip

@@ -23,8 +23,8 @@ from core.sky.site import Air, Site
 
 if TYPE_CHECKING:
     from app.store.archive import Archive
-    from core.alignment.advice import Advice
     from core.alignment.axis.singlestar import SingleStarConstraint
+    from core.alignment.words import Advice
 
 
 # The legs of a night that is over, solved again with other choices; the night stays as it is.
@@ -53,9 +53,9 @@ class SolvedAgain:
 
 def solve_again(question: Again) -> SolvedAgain:
     """For a worker thread."""
-    from core.alignment.advice import advise
     from core.alignment.axis.solution import solve
     from core.alignment.drift.prepared import UnusableLegs
+    from core.alignment.words import advise
 
     if not question.legs:
         return SolvedAgain(None, None, (), say("No leg is chosen: choose at least one."))
@@ -63,7 +63,7 @@ def solve_again(question: Again) -> SolvedAgain:
         solution = solve(question.legs, question.site, question.air, priors=question.priors)
     except UnusableLegs as reason:
         return SolvedAgain(None, None, (), str(reason))
-    notes = tuple(note.text for note in solution.notes)
+    notes = tuple(map(str, solution.notes))
     return SolvedAgain(advise(solution, question.aim), solution.combination, notes)
 
 

@@ -26,10 +26,10 @@ from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # these bring scipy along, which the first window must not wait for
     from app.night.snapshot import Surprise, TurnMade
-    from core.alignment.advice import Advice
     from core.alignment.axis.evidence import PriorAxis
     from core.alignment.goal import Aim
     from core.alignment.guide.judgement import Forecast
+    from core.alignment.words import Advice
 
 
 # What a solution means for the person's next step; part of the computation beside the window.
@@ -138,10 +138,10 @@ def work_out(question: AxisQuestion) -> AxisAnswer:
     """Solve, advise and forecast; slow, so it runs in the worker thread."""
     # Imported here so that scipy loads in the worker, after the window is up.
     from app.night.snapshot import surprise
-    from core.alignment.advice import advise
     from core.alignment.axis.solution import solve
     from core.alignment.drift.prepared import UnusableLegs
     from core.alignment.guide.judgement import minutes_left
+    from core.alignment.words import advise
 
     _spare_the_libraries()
     try:

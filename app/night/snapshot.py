@@ -11,7 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.axis.evidence import PriorAxis
-from core.alignment.axis.solution import Solution, pole_refraction_arcmin
+from core.alignment.axis.solution import AxisNote, Solution, pole_refraction_arcmin
 from core.alignment.driftlog.files import write
 from core.alignment.driftlog.records import Header, Leg
 from core.alignment.goal import Aim, Goal
@@ -39,8 +39,8 @@ from core.mount.equipment import Mount, Telescope
 from core.sky.site import Air, Site
 
 if TYPE_CHECKING:  # these bring scipy along, which the first window must not wait for
-    from core.alignment.advice import Advice
     from core.alignment.guide.judgement import Forecast
+    from core.alignment.words import Advice
 
 
 # What the computation is granted beforehand: by the equipment in use, and how north was set.
@@ -301,7 +301,6 @@ def _knowledge(sky: Any, covariance: Any, freedom: Any = 1e6) -> PriorAxis:
 
 # What to say when the axis is not where the last turn should have brought it.
 
-UNEXPECTED = "unexpected axis"  # the code of the note in a solution
 AT_MOST = 30.0  # χ² with two degrees of freedom; few readings make every one large
 
 
@@ -324,7 +323,7 @@ def surprise(solution: Solution, made: TurnMade | None, site: Site) -> Surprise 
     """None while the axis is where it should be."""
     if made is None or made.turn is None or made.was is None:
         return None
-    if not any(note.code == UNEXPECTED for note in solution.notes):
+    if not any(note.code is AxisNote.UNEXPECTED for note in solution.notes):
         return None
     now, told = solution.knowledge, made.expected(site)
     for bolt, other in made.other_ways(site):

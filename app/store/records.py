@@ -36,7 +36,7 @@ class StoredAxisState:
 class StoredNight:
     """One night; None for what was never set. Times are Unix seconds.
 
-    `aim_name`: name of the member of `core.alignment.advice.Aim`. `resumed`: whether it was begun
+    `aim_name`: name of the member of `core.alignment.words.Aim`. `resumed`: whether it was begun
     by an earlier run of the program. There is always at least one axis state. `tracking_runs`: the
     legs watched for the drive, practice among them. `entries`: everything else, in order of time,
     without attachments.

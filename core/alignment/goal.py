@@ -5,24 +5,22 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from core.language import marked, say
+from core.finding import Code, Finding, found
 
 # Where the axis is brought to: one of the poles, or a place between them.
 
 
-class Aim(Enum):
+class Aim(Code):
     """The true (geometric) pole, the one the air lifts it to, or quarters of the way between.
 
     The poles lie about an arcminute apart, so a quarter is finer than any alignment.
     """
 
-    TRUE_POLE = marked("true pole")
-    QUARTER_UP = marked("place a quarter of the way from the true to the refracted pole")
-    HALFWAY = marked("place halfway between the true and the refracted pole")
-    THREE_QUARTERS_UP = marked(
-        "place three quarters of the way from the true to the refracted pole"
-    )
-    REFRACTED_POLE = marked("refracted pole")
+    TRUE_POLE = "true pole"
+    QUARTER_UP = "place a quarter of the way from the true to the refracted pole"
+    HALFWAY = "place halfway between the true and the refracted pole"
+    THREE_QUARTERS_UP = "place three quarters of the way from the true to the refracted pole"
+    REFRACTED_POLE = "refracted pole"
 
     @property
     def share(self) -> float:
@@ -47,29 +45,36 @@ SURE = 0.97  # chance from which on the axis counts as within
 HARDLY = 0.025  # chance below which it counts as beyond
 
 
-class Origin(Enum):
+class Origin(Code):
     """Who has set the figure; the first that is there holds."""
 
-    TYPED = marked("set by you")
-    BUDGET = marked("from tonight's budget")
-    USUAL = marked("the usual figure")
+    TYPED = "set by you"
+    BUDGET = "from tonight's budget"
+    USUAL = "the usual figure"
 
 
-class Reached(Enum):
+class GoalReason(Code):
+    """Where a figure is from that no budget gave."""
+
+    TYPED = "typed"
+    USUAL = "usual"
+
+
+class Reached(Code):
     """The one verdict of the whole program on the axis against its goal."""
 
-    WITHIN = marked("within")
-    NOT_CLEAR = marked("not clear yet")
-    BEYOND = marked("beyond")
+    WITHIN = "within"
+    NOT_CLEAR = "not clear yet"
+    BEYOND = "beyond"
 
 
 @dataclass(frozen=True)
 class Goal:
-    """`arcmin` on the sky from the place aimed at; `sentence` tells where the figure is from."""
+    """`arcmin` on the sky from the place aimed at; `reason` tells where the figure is from."""
 
     arcmin: float
     origin: Origin
-    sentence: str
+    reason: Finding | str
 
 
 @dataclass(frozen=True)
@@ -83,16 +88,10 @@ class Allowed:
 def goal_of(typed_arcmin: float | None, allowed: Allowed | None) -> Goal:
     """The person's own figure until it is cleared, else the budget's, else the usual one."""
     if typed_arcmin is not None:
-        words = say("{goal:g}′, as you set it.", goal=typed_arcmin)
-        return Goal(typed_arcmin, Origin.TYPED, words)
+        return Goal(typed_arcmin, Origin.TYPED, found(GoalReason.TYPED, goal=typed_arcmin))
     if allowed is not None:
         return Goal(allowed.arcmin, Origin.BUDGET, allowed.sentence)
-    words = say(
-        "{goal:g}′, the usual figure (common practice, no source): the Budget page tells what "
-        "tonight’s exposures need.",
-        goal=USUAL_ARCMIN,
-    )
-    return Goal(USUAL_ARCMIN, Origin.USUAL, words)
+    return Goal(USUAL_ARCMIN, Origin.USUAL, found(GoalReason.USUAL, goal=USUAL_ARCMIN))
 
 
 def reached(chance_within: float) -> Reached:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, fields
 
-from core.language import marked
+from core.finding import Code
 
 ANGLE_MEASURED_DEG, ANGLE_NUDGED_DEG, ANGLE_BY_EYE_DEG = (
     0.3,
@@ -44,14 +44,24 @@ class Priors:
 USUAL = Priors()
 NONE = Priors(0.0, 0.0, 0.0, 0.0, slow_wander_s=USUAL.slow_wander_s, flexure_arcsec_per_g=0.0)
 
-# Name → lowest and highest value that can be meant, and its unit in words, to be said.
-RANGES: Mapping[str, tuple[float, float, str]] = {
-    "reading_step_arcsec": (0.0, 120.0, marked("seconds of arc")),
-    "angle_sigma_deg": (0.0, 45.0, marked("degrees")),
-    "periodic_error_arcsec": (0.0, 300.0, marked("seconds of arc")),
-    "slow_wander_arcsec": (0.0, 10.0, marked("seconds of arc")),
-    "slow_wander_s": (10.0, 3600.0, marked("seconds")),
-    "flexure_arcsec_per_g": (0.0, 300.0, marked("seconds of arc per g")),
+
+class PriorUnit(Code):
+    """What a prior is stated in."""
+
+    ARCSEC = "seconds of arc"
+    DEGREES = "degrees"
+    SECONDS = "seconds"
+    ARCSEC_PER_G = "seconds of arc per g"
+
+
+# Name → lowest and highest value that can be meant, and its unit.
+RANGES: Mapping[str, tuple[float, float, PriorUnit]] = {
+    "reading_step_arcsec": (0.0, 120.0, PriorUnit.ARCSEC),
+    "angle_sigma_deg": (0.0, 45.0, PriorUnit.DEGREES),
+    "periodic_error_arcsec": (0.0, 300.0, PriorUnit.ARCSEC),
+    "slow_wander_arcsec": (0.0, 10.0, PriorUnit.ARCSEC),
+    "slow_wander_s": (10.0, 3600.0, PriorUnit.SECONDS),
+    "flexure_arcsec_per_g": (0.0, 300.0, PriorUnit.ARCSEC_PER_G),
 }
 
 

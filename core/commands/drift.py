@@ -9,10 +9,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import asdict, dataclass
 from typing import Any, TextIO
 
-from core.alignment.advice import Advice, advise
-from core.alignment.axis.geometrywarnings import hour_angle_words
 from core.alignment.axis.legrate import LegTrend
 from core.alignment.axis.plausibility import implausible_legs
+from core.alignment.axis.singlestar import SingleStarConstraint
 from core.alignment.axis.solution import Solution, solve
 from core.alignment.drift.prepared import UnusableLegs
 from core.alignment.drift.readingstep import WORTH_ARCSEC
@@ -28,7 +27,14 @@ from core.alignment.priors import (
     Priors,
     stated,
 )
-from core.alignment.words import altitude_side, azimuth_side
+from core.alignment.words import (
+    Advice,
+    advise,
+    altitude_side,
+    azimuth_side,
+    constraint_words,
+    hour_angle_words,
+)
 from core.commands.options import (
     Implausible,
     Unplaceable,
@@ -168,7 +174,7 @@ class DriftResult:
         return {
             **{name: _or_null(getattr(solution, name)) for name in _QUANTITIES},
             "legs": [_leg(leg) for leg in solution.legs],
-            "combination": None if combination is None else asdict(combination),
+            "combination": None if combination is None else _constraint(combination),
             "contradicting_legs": list(solution.contradicting_labels),
             "advice": None
             if solution.is_contradictory
@@ -192,6 +198,15 @@ def _leg(leg: LegTrend) -> dict[str, Any]:
         "set_aside_count": int(leg.rejected.sum()),
         "steps": [asdict(step) for step in leg.steps],
     }
+
+
+def _constraint(known: SingleStarConstraint) -> dict[str, Any]:
+    names = (
+        *("azimuth_weight", "altitude_weight", "value_arcmin", "half_width_arcmin"),
+        "second_star_hour_angle_deg",
+    )
+    figures = {name: getattr(known, name) for name in names}
+    return {**figures, "sentence": constraint_words(known)}
 
 
 def _or_null(value: str | float) -> str | float | None:
@@ -358,5 +373,5 @@ def _result(arguments: argparse.Namespace, now_utc_s: float) -> DriftResult:
     solution = solve(log.legs, site, air, priors=priors)
     advice = advise(solution, AIMS[arguments.aim])
     loss = bundled().loss(max(float(leg.utc_s[-1]) for leg in log.legs))
-    said = [*(doubt.text for doubt in found), *advice.limits, *([str(loss)] if loss else [])]
+    said = [*map(str, found), *advice.limits, *([str(loss)] if loss else [])]
     return DriftResult(log, site, air, priors, AIMS[arguments.aim], solution, advice, tuple(said))

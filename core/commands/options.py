@@ -14,6 +14,7 @@ from core.alignment.drift.prepared import Note
 from core.alignment.driftlog.header import RANGES, looks_swapped
 from core.alignment.driftlog.records import Header, Rejected, Remark
 from core.alignment.driftlog.table import number, shown
+from core.finding import Code
 from core.sky.clocks import parse_utc
 from core.sky.site import Air, Site
 
@@ -31,7 +32,7 @@ def finite(text: str) -> float:
     return value
 
 
-def out_of_range(option: str, value: float, allowed: tuple[float, float, str]) -> str | None:
+def out_of_range(option: str, value: float, allowed: tuple[float, float, Code]) -> str | None:
     """What to say of a value that cannot be meant. `allowed`: lowest, highest, and the unit."""
     low, high, unit = allowed
     if low <= value <= high:
@@ -138,7 +139,7 @@ def air_notes(site: Site, air: Air) -> tuple[str, ...]:
     if air.pressure_is_assumed:
         return (f"The pressure is not known; {air.pressure_hpa:.0f} hPa was assumed.",)
     doubt = pressure_doubt(site, air)
-    return () if doubt is None else (doubt.text,)
+    return () if doubt is None else (str(doubt),)
 
 
 def about_place(rejected: Sequence[Rejected]) -> str:
@@ -209,7 +210,7 @@ class Implausible(ValueError):
 
 def refuse_impossible(doubts: Iterable[Note]) -> None:
     """Raises Implausible when any of the doubts leaves nothing to compute."""
-    reasons = [doubt.text for doubt in doubts if doubt.code in IMPOSSIBLE]
+    reasons = [str(doubt) for doubt in doubts if doubt.code in IMPOSSIBLE]
     if reasons:
         raise Implausible("\n".join([*reasons, "Nothing was computed: the log cannot be right."]))
 

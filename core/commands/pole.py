@@ -187,7 +187,7 @@ def _result(arguments: argparse.Namespace, now_utc_s: float) -> PoleResult:
     site, air = site_and_air(arguments, Header())
     utc_s = moment(arguments.utc, now_utc_s)
     doubt = pressure_doubt(site, air)  # a pressure that is assumed the text says beside the pole
-    notes = [*([doubt.text] if doubt else []), *limits(site), *map(str, losses(utc_s))]
+    notes = [*([str(doubt)] if doubt else []), *map(str, (*limits(site), *losses(utc_s)))]
     compass = None
     try:
         compass = declination(site, utc_s)

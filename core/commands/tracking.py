@@ -27,7 +27,7 @@ from core.commands.options import (
     site_and_air,
 )
 from core.tracking.periodic import PeriodicError, analyse
-from core.tracking.run import Run, UnusableRun, run_of, run_without_place
+from core.tracking.run import Run, RunNote, UnusableRun, run_of, run_without_place
 from core.tracking.training import Training, training
 
 
@@ -195,7 +195,8 @@ def _prepared(arguments: argparse.Namespace, leg: Leg, log: DriftLog) -> Run:
     found = implausible_legs([leg], site, air)
     refuse_impossible(found)
     run = run_of(leg, site, air, stated)
-    return replace(run, notes=(*found, *run.notes))
+    told = tuple(RunNote(one.code.value, str(one)) for one in found)
+    return replace(run, notes=(*told, *run.notes))
 
 
 # `python -m core tracking`: the periodic error of a mount from an unguided run.

@@ -9,8 +9,8 @@ import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.alignment.axis.geometrywarnings import hour_angle_words
 from core.alignment.guide.nextstar import PLACES
+from core.alignment.words import hour_angle_words
 from core.language import say
 from core.night.darkness import Night, Span
 from core.sky import places

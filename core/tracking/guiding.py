@@ -8,10 +8,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.drift.prepared import Note
 from core.language import marked, say
 from core.tracking.exposure import Limit
-from core.tracking.run import UnusableRun
+from core.tracking.run import RunNote, UnusableRun
 from core.tracking.wormfit import STANDS_OUT, estimate, harmonic_columns
 from core.tracking.wormperiod import FEWEST_TURNS
 from core.units import ARCSEC_PER_RAD
@@ -73,7 +72,7 @@ class GuidingCheck:
     growth: float | None
     worm_amplitude_arcsec: float | None
     interval_s: float
-    findings: tuple[Note, ...]
+    findings: tuple[RunNote, ...]
     sentence: str
 
 
@@ -168,7 +167,7 @@ def _findings(
     interval_s: float,
     worm: tuple[float, float] | None,
     total: float,
-) -> list[Note]:
+) -> list[RunNote]:
     found = [
         _swings(RIGHT_ASCENSION, east, interval_s),
         _swings(DECLINATION, north, interval_s),
@@ -180,11 +179,11 @@ def _findings(
     return [note for note in found if note is not None]
 
 
-def _swings(axis: str, part: AxisResidual, interval_s: float) -> Note | None:
+def _swings(axis: str, part: AxisResidual, interval_s: float) -> RunNote | None:
     if part.swing > _SWINGS_BACK:
         return None
     period_s = 2.0 * part.lag * interval_s
-    return Note(
+    return RunNote(
         f"{axis} swings",
         say(
             "In {axis} the star swings to and fro about every {period:.0f} s: the corrections "
@@ -196,10 +195,10 @@ def _swings(axis: str, part: AxisResidual, interval_s: float) -> Note | None:
     )
 
 
-def _lags_behind(axis: str, part: AxisResidual) -> Note | None:
+def _lags_behind(axis: str, part: AxisResidual) -> RunNote | None:
     if part.memory < _LAGS_BEHIND or part.swing <= _SWINGS_BACK:
         return None
-    return Note(
+    return RunNote(
         f"{axis} lags behind",
         say(
             "In {axis} the star stays off to one side for several readings: the corrections "
@@ -210,10 +209,10 @@ def _lags_behind(axis: str, part: AxisResidual) -> Note | None:
     )
 
 
-def _worm_note(worm: tuple[float, float] | None, total: float) -> Note | None:
+def _worm_note(worm: tuple[float, float] | None, total: float) -> RunNote | None:
     if worm is None or worm[0] < max(STANDS_OUT * worm[1], 0.3 * total):
         return None
-    return Note(
+    return RunNote(
         "worm left over",
         say(
             "The worm still shows with {size:.1f}″ under guiding: train the periodic error, or "
@@ -223,10 +222,10 @@ def _worm_note(worm: tuple[float, float] | None, total: float) -> Note | None:
     )
 
 
-def _uneven(east: AxisResidual, north: AxisResidual) -> Note | None:
+def _uneven(east: AxisResidual, north: AxisResidual) -> RunNote | None:
     ratio = east.rms_arcsec / max(north.rms_arcsec, 1e-9)
     if ratio > _UNEVEN:
-        return Note(
+        return RunNote(
             "right ascension worse",
             say(
                 "Right ascension is {ratio:.1f} times worse than declination: the drive, not "
@@ -236,7 +235,7 @@ def _uneven(east: AxisResidual, north: AxisResidual) -> Note | None:
             ),
         )
     if ratio < 1.0 / _UNEVEN:
-        return Note(
+        return RunNote(
             "declination worse",
             say(
                 "Declination is {ratio:.1f} times worse than right ascension: backlash, poor "

@@ -11,13 +11,13 @@ from numpy.typing import NDArray
 from scipy.stats import chi2
 
 from core.alignment.drift.noise import set_aside
-from core.alignment.drift.prepared import Note
 from core.language import say
 from core.tracking.run import (
     FEWEST_READINGS,
     Counts,
     Readings,
     Run,
+    RunNote,
     UnusableRun,
     bumps,
     long_gaps,
@@ -94,7 +94,7 @@ class Settled:
     readings: Readings
     fit: WormFit
     fast: tuple[Sine, ...]
-    notes: tuple[Note, ...]
+    notes: tuple[RunNote, ...]
 
 
 def settle(
@@ -165,7 +165,7 @@ def _check_part(utc_s: Floats, period_s: float) -> None:
 
 def _one_phase(
     run: Run, readings: Readings, period_s: float, gaps: tuple[int, ...]
-) -> tuple[tuple[int, int], list[Note]]:
+) -> tuple[tuple[int, int], list[RunNote]]:
     """The stretch (first reading, one past the last) over which the curve keeps its phase."""
     found = phase_break(readings, period_s, np.asarray(gaps, dtype=np.intp))
     size = run.utc_s.size
@@ -178,12 +178,12 @@ def _one_phase(
     return chosen, [_break_note(run, found.reading, found.is_reversed, is_first)]
 
 
-def _break_note(run: Run, reading: int, is_reversed: bool, is_first: bool) -> Note:
+def _break_note(run: Run, reading: int, is_reversed: bool, is_first: bool) -> RunNote:
     used = say("Only the part before it is used.")
     if not is_first:
         used = say("Only the part after it is used.")
     if is_reversed:
-        return Note(
+        return RunNote(
             "meridian flip",
             say(
                 "After the break in the run the curve is upside down: the mount flipped and "
@@ -192,7 +192,7 @@ def _break_note(run: Run, reading: int, is_reversed: bool, is_first: bool) -> No
             ),
         )
     if run.hour_angle_deg is not None and abs(run.hour_angle_deg[reading]) < _MERIDIAN_DEG:
-        return Note(
+        return RunNote(
             "meridian flip",
             say(
                 "The worm lost its phase at a break near the meridian: the mount flipped "
@@ -200,7 +200,7 @@ def _break_note(run: Run, reading: int, is_reversed: bool, is_first: bool) -> No
                 used=used,
             ),
         )
-    return Note(
+    return RunNote(
         "phase lost",
         say(
             "The worm does not keep its phase across a break in the run: the mount was moved, "
@@ -210,7 +210,7 @@ def _break_note(run: Run, reading: int, is_reversed: bool, is_first: bool) -> No
     )
 
 
-def _gap_notes(utc_s: Floats, gaps: tuple[int, ...]) -> list[Note]:
+def _gap_notes(utc_s: Floats, gaps: tuple[int, ...]) -> list[RunNote]:
     if not gaps:
         return []
     lost_min = sum(float(utc_s[gap] - utc_s[gap - 1]) for gap in gaps) / 60.0
@@ -227,12 +227,12 @@ def _gap_notes(utc_s: Floats, gaps: tuple[int, ...]) -> list[Note]:
             count=len(gaps),
             minutes=lost_min,
         )
-    return [Note("gaps", words)]
+    return [RunNote("gaps", words)]
 
 
 def _cleaned(
     readings: Readings, fit: WormFit, gaps: tuple[int, ...]
-) -> tuple[Readings, list[Note]]:
+) -> tuple[Readings, list[RunNote]]:
     """Gusts set aside and bumps given origins of their own; notes on both, none if none."""
     residual = readings.lead_arcsec - readings.smooth_part(fit.smooth)
     residual -= fit.curve_arcsec(readings.utc_s)
@@ -242,7 +242,7 @@ def _cleaned(
     if not kept.all():
         lost = int((~kept).sum())
         notes.append(
-            Note(
+            RunNote(
                 "gusts",
                 say("{count} readings far off their neighbours were set aside.", count=lost),
             )
@@ -258,7 +258,7 @@ def _cleaned(
                 "The star jumped once (a bump, a re-centring, a slipping clutch); both sides are "
                 "used with origins of their own."
             )
-        notes.append(Note("bumps", words))
+        notes.append(RunNote("bumps", words))
     pieces = _pieces(readings.utc_s, (*gaps, *jumps))[kept]
     utc_s, lead = readings.utc_s[kept], readings.lead_arcsec[kept]
     return Readings.of(utc_s, lead, pieces, readings.trend_order), notes

@@ -7,11 +7,10 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.drift.prepared import Note
 from core.language import say
 from core.tracking.iterativefit import Settled, settle
 from core.tracking.plausibility import guiding_left_on, implausibilities, period_note, size_note
-from core.tracking.run import SHORTEST_S, Readings, Run, UnusableRun
+from core.tracking.run import SHORTEST_S, Readings, Run, RunNote, UnusableRun
 from core.tracking.wormfit import Harmonic, WormFit, harmonic_columns, harmonics
 from core.tracking.wormfolding import (
     INTERVAL_FACTOR,
@@ -72,7 +71,7 @@ class PeriodicError:
     residual_arcsec: Floats
     piece: NDArray[np.intp]
     declination_deg: float
-    notes: tuple[Note, ...]
+    notes: tuple[RunNote, ...]
     sentence: str
 
     def curve_arcsec(self, utc_s: Floats) -> Floats:
@@ -184,7 +183,7 @@ def _spectrum(readings: Readings, fit: WormFit, residual: Floats) -> Spectrum:
     return Spectrum(left.period_s, np.hypot(left.amplitude_arcsec, worm))
 
 
-def _notes(run: Run, settled: Settled, residual: Floats, given_s: float | None) -> list[Note]:
+def _notes(run: Run, settled: Settled, residual: Floats, given_s: float | None) -> list[RunNote]:
     fit = settled.fit
     found = implausibilities(run, fit.slope_arcsec_per_min, fit.slope_sigma_arcsec_per_min)
     swing_arcsec = float(np.hypot(*fit.coefficients[:2]))
@@ -201,7 +200,7 @@ def _notes(run: Run, settled: Settled, residual: Floats, given_s: float | None) 
     return found
 
 
-def _given_period_notes(settled: Settled, given_s: float) -> list[Note]:
+def _given_period_notes(settled: Settled, given_s: float) -> list[RunNote]:
     """Whether the run itself holds the period that was entered."""
     try:
         found_s = find_period_s(settled.readings)
@@ -216,7 +215,7 @@ def _given_period_notes(settled: Settled, given_s: float) -> list[Note]:
     if abs(ratio / whole - 1.0) < tolerance:
         return []
     return [
-        Note(
+        RunNote(
             "another period",
             say(
                 "The strongest period in the run is {found:.0f} s, not the {given:g} s entered "

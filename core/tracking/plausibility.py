@@ -7,9 +7,8 @@ from enum import Enum
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.drift.prepared import Note
 from core.language import marked, say
-from core.tracking.run import Run
+from core.tracking.run import Run, RunNote
 from core.units import SIDEREAL_ARCSEC_PER_MIN
 
 # Whether something steered the star back while it was to be left alone: guiding left on.
@@ -166,7 +165,7 @@ _RATES = {  # lead of the drive when set to another rate, arcsec a minute, lowes
 
 def guiding_left_on(
     utc_s: Floats, residual_arcsec: Floats, period_s: float, orders: int, swing_arcsec: float
-) -> Note | None:
+) -> RunNote | None:
     """What is to be said of corrections while the run was recorded; None when there were none.
 
     `residual_arcsec` (n,): without trend and the periodic curve of `orders` harmonics,
@@ -176,7 +175,7 @@ def guiding_left_on(
     if found is GuidingDetected.NO:
         return None
     if found is GuidingDetected.UNCLEAR:
-        return Note(
+        return RunNote(
             GUIDING_UNCLEAR,
             say(
                 "Whether guiding corrections were left on, this run cannot tell: the star moved "
@@ -184,7 +183,7 @@ def guiding_left_on(
                 "were off."
             ),
         )
-    return Note(
+    return RunNote(
         GUIDING_LEFT_ON,
         say(
             "The star was held in place more steadily than air and drive alone could leave it: "
@@ -196,7 +195,7 @@ def guiding_left_on(
 
 def implausibilities(
     run: Run, slope_arcsec_per_min: float, sigma_arcsec_per_min: float
-) -> list[Note]:
+) -> list[RunNote]:
     """Doubts about signs, rates and sampling; the slope is the drive's lead without the model."""
     found = [
         _reversed_east(run, slope_arcsec_per_min, sigma_arcsec_per_min),
@@ -206,11 +205,11 @@ def implausibilities(
     return [note for note in found if note is not None]
 
 
-def size_note(peak_to_peak_arcsec: float) -> Note | None:
+def size_note(peak_to_peak_arcsec: float) -> RunNote | None:
     """A swing no worm has."""
     if peak_to_peak_arcsec < _LARGEST_ARCSEC:
         return None
-    return Note(
+    return RunNote(
         UNIT,
         say(
             "A swing of {size:.0f}″ is more than any worm does: are the offsets really in "
@@ -220,11 +219,11 @@ def size_note(peak_to_peak_arcsec: float) -> Note | None:
     )
 
 
-def period_note(given_s: float, found_s: float) -> Note | None:
+def period_note(given_s: float, found_s: float) -> RunNote | None:
     """The period entered against the one in the run."""
     for factor, words in ((60.0, _MINUTES_TAKEN), (1 / 60.0, _SECONDS_TAKEN)):
         if abs(found_s / given_s / factor - 1.0) < 0.05:
-            return Note(MINUTES_FOR_SECONDS, say(words, given=given_s, found=found_s))
+            return RunNote(MINUTES_FOR_SECONDS, say(words, given=given_s, found=found_s))
     return None
 
 
@@ -238,13 +237,13 @@ def _is_reversed(measured: float, expected: float, floor: float) -> bool:
     return abs(expected) > floor and abs(measured + expected) < 0.25 * abs(expected)
 
 
-def _reversed_east(run: Run, slope: float, sigma: float) -> Note | None:
+def _reversed_east(run: Run, slope: float, sigma: float) -> RunNote | None:
     if not run.axis_is_known:
         return None
     expected = _trend(run.utc_s, run.modelled_lead_arcsec)
     if not _is_reversed(slope + expected, expected, max(8.0 * sigma, 0.3)):
         return None
-    return Note(
+    return RunNote(
         EAST_SIGN,
         say(
             "The star drifted {seen} where the alignment says {expected}: the sign of the east "
@@ -255,14 +254,14 @@ def _reversed_east(run: Run, slope: float, sigma: float) -> Note | None:
     )
 
 
-def _reversed_north(run: Run) -> Note | None:
+def _reversed_north(run: Run) -> RunNote | None:
     if not run.axis_is_known or run.north_arcsec is None:
         return None
     expected = _trend(run.utc_s, run.modelled_north_arcsec)
     measured = _trend(run.utc_s, run.north_arcsec) + expected
     if not _is_reversed(measured, expected, 0.3):
         return None
-    return Note(
+    return RunNote(
         NORTH_SIGN,
         say(
             "The star drifted {seen} where the alignment says {expected}: the sign of the "
@@ -277,12 +276,12 @@ def _way(rate: float, positive: str, negative: str) -> str:
     return positive if rate > 0.0 else negative
 
 
-def _rate(run: Run, slope: float, sigma: float) -> Note | None:
+def _rate(run: Run, slope: float, sigma: float) -> RunNote | None:
     if not run.axis_is_known or abs(slope) < max(6.0 * sigma, 0.5):
         return None
     for words, (low, high) in _RATES.items():
         if low <= slope <= high:
-            return Note(DRIVE_RATE, say(words, rate=-slope))
+            return RunNote(DRIVE_RATE, say(words, rate=-slope))
     percent = abs(100.0 * slope / SIDEREAL_ARCSEC_PER_MIN)
     if slope > 0.0:
         words = marked(
@@ -294,4 +293,4 @@ def _rate(run: Run, slope: float, sigma: float) -> Note | None:
             "The drive runs behind the stars by {rate:.1f}″ a minute ({percent:.2f} %) beyond "
             "what the axis explains; check the tracking rate and the balance."
         )
-    return Note(DRIVE_RATE, say(words, rate=abs(slope), percent=percent))
+    return RunNote(DRIVE_RATE, say(words, rate=abs(slope), percent=percent))

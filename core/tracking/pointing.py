@@ -17,13 +17,13 @@ from core.alignment.drift.geometry import (
     direction,
     observed_direction,
 )
-from core.alignment.drift.prepared import Note
 from core.alignment.words import altitude_side, azimuth_side, figure
 from core.language import marked, say
 from core.sky.clocks import local_sidereal_time_hours
 from core.sky.places import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
+from core.tracking.run import RunNote
 from core.units import ARCMIN_PER_RAD
 
 EAST_OF_PIER, WEST_OF_PIER = 1, -1
@@ -341,7 +341,7 @@ class Pointing:
     residual_arcmin: Floats
     used: Flags
     latitude_deg: float
-    notes: tuple[Note, ...]
+    notes: tuple[RunNote, ...]
     sentence: str
 
 
@@ -511,18 +511,18 @@ def _rms(apart: Floats) -> float:
 
 def _notes(
     sky: StarDirections, used: Flags, stars: list[PointedStar], told: Flags
-) -> tuple[Note, ...]:
+) -> tuple[RunNote, ...]:
     notes = []
     for index in np.flatnonzero(~used).tolist():
         name = stars[index].label or say("number {number}", number=index + 1)
         words = say("Star {name} is far off the others: another star?; it was left out.", name=name)
         if _low(sky)[index]:
             words = say("Star {name} stands too low; it was left out.", name=name)
-        notes.append(Note("star left out", words))
+        notes.append(RunNote("star left out", words))
     number = int(used.sum())
     if number < COMFORTABLE_STARS:
         notes.append(
-            Note(
+            RunNote(
                 "few stars",
                 say(
                     "{number} stars tell little about the smaller parts; take {comfortable} or "
@@ -534,7 +534,7 @@ def _notes(
         )
     missing = undetermined_sentence(told, both_sides=bool(np.ptp(sky.side[used]) > 0.0))
     if missing is not None:
-        notes.append(Note("parts not told", missing))
+        notes.append(RunNote("parts not told", missing))
     return tuple(notes)
 
 

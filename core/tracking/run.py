@@ -10,7 +10,6 @@ from numpy.typing import NDArray
 
 from core.alignment.drift.geometry import offsets_arcsec
 from core.alignment.drift.path import ApparentTrack
-from core.alignment.drift.prepared import Note
 from core.alignment.drift.steps import find_breaks
 from core.alignment.driftlog.records import Leg
 from core.imaging.tolerance import Alignment
@@ -22,6 +21,14 @@ Counts = NDArray[np.intp]
 
 MOST_BINS = 2400  # 12 s over eight hours; models are averaged alike, so nothing is smoothed away
 SHORTEST_S = 8.0  # means over less would carry the memory of the air, beside that of the drive
+
+
+@dataclass(frozen=True)
+class RunNote:
+    """Something the person should know of a run. `code` names the kind, `text` is the sentence."""
+
+    code: str
+    text: str
 
 
 @dataclass(frozen=True, eq=False)
@@ -215,7 +222,7 @@ class Run:
     modelled_lead_arcsec: Floats
     modelled_north_arcsec: Floats
     axis_is_known: bool
-    notes: tuple[Note, ...] = ()
+    notes: tuple[RunNote, ...] = ()
 
     @property
     def duration_s(self) -> float:
@@ -327,12 +334,12 @@ def _with_east(leg: Leg) -> Leg:
     return Leg(leg.label, leg.ra_deg, leg.dec_deg, utc_s, north, east)
 
 
-def _not_used(whole: Leg, used: Leg) -> tuple[Note, ...]:
+def _not_used(whole: Leg, used: Leg) -> tuple[RunNote, ...]:
     count = whole.utc_s.size - used.utc_s.size
     if not count:
         return ()
     return (
-        Note(
+        RunNote(
             "without east",
             say(
                 "Readings of leg “{leg}” that were not used, since they have no east offset: "
@@ -364,11 +371,11 @@ def _check_sense(label: str, utc_s: Floats, east: Floats) -> None:
         )
 
 
-def _notes(leg: Leg, axis_is_known: bool) -> tuple[Note, ...]:
+def _notes(leg: Leg, axis_is_known: bool) -> tuple[RunNote, ...]:
     notes = []
     if not axis_is_known:
         notes.append(
-            Note(
+            RunNote(
                 "axis unknown",
                 say(
                     "The axis error is not known yet, so a smooth curve was taken for its "
@@ -378,7 +385,7 @@ def _notes(leg: Leg, axis_is_known: bool) -> tuple[Note, ...]:
         )
     if abs(leg.dec_deg) > 60.0:
         notes.append(
-            Note(
+            RunNote(
                 "far from the equator",
                 say(
                     "At declination {declination:.0f}° the air counts {times:.1f} times as "

@@ -12,7 +12,7 @@ from pytestqt.qtbot import QtBot
 from app.devices.source import Reading
 from app.night.question import AxisAnswer, AxisQuestion, work_out
 from app.night.session import Session
-from core.alignment.drift.prepared import UnusableLegs
+from core.alignment.drift.prepared import LegNote, UnusableLegs
 from core.sky.site import Site
 from tests.app.night.scripted import ScriptedLog, counting_answer
 
@@ -141,13 +141,13 @@ def test_unusable_legs_are_explained_in_their_own_sentence(
     qtbot: QtBot, watching: Sessions, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     def solve(*_: object, **__: object) -> None:
-        raise UnusableLegs("Leg “1 Vega” lies below the horizon: check the time.")
+        raise UnusableLegs(LegNote.NONE)
 
     monkeypatch.setattr("core.alignment.axis.solution.solve", solve)
     session = watching(work_out)
     with qtbot.waitSignal(session.changed, check_params_cb=lambda s: s.problem is not None) as got:
         read(session, 30)
-    assert got.args[0].problem == "Leg “1 Vega” lies below the horizon: check the time."
+    assert got.args[0].problem == str(LegNote.NONE)
     assert got.args[0].solution is None
 
 

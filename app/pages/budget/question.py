@@ -89,7 +89,7 @@ def work_out(question: BudgetQuestion) -> BudgetAnswer | str:
 def _answered(question: BudgetQuestion) -> BudgetAnswer:
     task, vantage = question.task, Vantage.of(question.site, question.air)
     lift = question.aim.share * vantage.pole_lift_rad
-    allowed = tolerance(task, vantage, lift, say(question.aim.value))
+    allowed = tolerance(task, vantage, lift, str(question.aim))
     alignment = None if question.solution is None else Alignment.of(question.solution)
     axis, words = _axis(question, allowed, alignment, lift)
     last = min(TIMES_LONGER * task.exposure_s, LONGEST_EXPOSURE_S)
@@ -124,7 +124,7 @@ def _axis(
     if allowed.possible:
         words = say("for an axis {size} off in azimuth, the most that is allowed", size=arc(size))
     else:
-        words = say("for an axis exactly on the {aim}", aim=say(question.aim.value))
+        words = say("for an axis exactly on the {aim}", aim=question.aim)
     return np.array([size / ARCMIN_PER_RAD, lift_rad]), words
 
 

@@ -16,9 +16,9 @@ from app.ui.form import AimChoice, Choice, Key
 from app.ui.redraw import WORDS_MS, Redraw
 from app.ui.style import Theme
 from app.ui.text import Pane, Panel, Reflow, Text, VerdictBand
-from core.alignment.advice import aim_sentence
 from core.alignment.goal import Origin
 from core.alignment.guide.procedure import Stage
+from core.alignment.words import aim_sentence
 
 if TYPE_CHECKING:
     from app.night.snapshot import Snapshot
@@ -63,7 +63,7 @@ class DriftNotes(Panel):
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         notes = () if snapshot.solution is None else snapshot.solution.notes
-        self._notes.say("\n".join(note.text for note in notes))
+        self._notes.say("\n".join(map(str, notes)))
         priors = snapshot.priors
         form = self.tr(
             "The ± contains the air, the step of the readings, a reticle turned by some "
@@ -123,7 +123,7 @@ class GoalPanel(Panel):
             self._why.say("")
         goal = snapshot.goal
         is_typed = goal.origin is Origin.TYPED
-        self._from.say(self.tr("Goal: {goal}").format(goal=goal.sentence))
+        self._from.say(self.tr("Goal: {goal}").format(goal=goal.reason))
         self._clear.setVisible(is_typed)
         step = f"{goal.arcmin:g}"
         if is_typed and step in TARGETS:

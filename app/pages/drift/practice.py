@@ -17,7 +17,6 @@ from app.ui.redraw import Redraw
 from app.ui.text import Text
 from core.alignment.drift.geometry import hemisphere_sign
 from core.alignment.words import altitude_side, azimuth_side
-from core.language import say
 
 if TYPE_CHECKING:
     from app.night.session import Session
@@ -212,7 +211,7 @@ class PracticePanel(QWidget):
             self._star_keys.removeWidget(button)
             button.setParent(None)
             button.deleteLater()
-        fitting = [star for star in self._suggestions if star.where == self._places.choice()]
+        fitting = [star for star in self._suggestions if star.where.value == self._places.choice()]
         for star in fitting:
             self._star_keys.addWidget(self._star_button(star))
 
@@ -221,7 +220,7 @@ class PracticePanel(QWidget):
         button = Key(words.format(star=star.name, altitude=star.altitude_deg))
         spoken = self.tr("Watch {star}, {altitude:.0f}° high, {where}")
         button.setAccessibleName(
-            spoken.format(star=star.name, altitude=star.altitude_deg, where=say(star.where))
+            spoken.format(star=star.name, altitude=star.altitude_deg, where=star.where)
         )
         button.clicked.connect(lambda: self.watch(star.name, star.ra_deg, star.dec_deg))
         return button

@@ -11,14 +11,15 @@ import numpy as np
 
 from app.night.snapshot import BoltView, GuideView, KnownNorth, Mishap
 from app.ui.text import AxisVerdict, Verdict
-from core.alignment.drift.prepared import CONTRADICTION
+from core.alignment.axis.geometrywarnings import Weakness
+from core.alignment.axis.solution import AxisNote
 from core.alignment.driftlog.records import Leg
 from core.alignment.goal import SideConfidence, side_confidence
 from core.alignment.guide.bolts import BoltScale
 from core.alignment.guide.judgement import Next
-from core.alignment.guide.nextstar import flexure_arcmin, half_width_arcmin
+from core.alignment.guide.nextstar import Shows, flexure_arcmin, half_width_arcmin
 from core.alignment.guide.procedure import Stage
-from core.alignment.words import altitude_side, azimuth_side
+from core.alignment.words import altitude_side, azimuth_side, constraint_words
 from core.language import marked, say
 from core.sky.horizon import Horizon
 from core.sky.places import horizontal_deg
@@ -28,9 +29,9 @@ from core.sky.words import direction_words
 if TYPE_CHECKING:
     from app.night.snapshot import Snapshot
     from app.night.starchoice import Proposal, Proposals
-    from core.alignment.advice import Advice
     from core.alignment.axis.legrate import LegTrend
     from core.alignment.axis.solution import Solution
+    from core.alignment.words import Advice
 
 
 # What the list of legs says of each.
@@ -179,7 +180,7 @@ def coordinates(star: Proposal) -> str:
 def shows(star: Proposal) -> str:
     """Which of the two errors it tells of."""
     told = star.choice.shows
-    return say("shows azimuth and altitude mixed") if told.endswith("both") else say(told)
+    return say("shows azimuth and altitude mixed") if told is Shows.BOTH else str(told)
 
 
 def line(star: Proposal, proposals: Proposals) -> str:
@@ -210,7 +211,10 @@ def _signed(degrees: float) -> str:
 
 # What to mind while a star is watched: bumps, gaps, the edge of the field, the horizon.
 
-TOLD = ("step", "bends", "stars alike", "low star", "below horizon")  # codes of notes
+TOLD = (
+    *(Weakness.STEP, Weakness.BENDS, Weakness.STARS_ALIKE),
+    *(Weakness.LOW_STAR, Weakness.BELOW_HORIZON),
+)
 GAP_TIMES = 10.0  # the usual interval
 LEAST_GAP_S = 30.0
 NEAR_EDGE = 0.8  # of the way from the middle to the edge
@@ -243,9 +247,9 @@ def warnings(
 def _of_notes(snapshot: Snapshot, label: str) -> Sequence[str]:
     notes = () if snapshot.solution is None else snapshot.solution.notes
     return [
-        note.text
+        str(note)
         for note in notes
-        if note.code in TOLD and (note.leg == label or note.code == "stars alike")
+        if note.code in TOLD and (note.leg == label or note.code is Weakness.STARS_ALIKE)
     ]
 
 
@@ -314,8 +318,8 @@ def verdict(snapshot: Snapshot, is_led: bool = False) -> Verdict:
 def _why_not(solution: Solution) -> str:
     """Why the legs do not tell both errors; empty where they do."""
     if solution.is_contradictory:
-        return " ".join(note.text for note in solution.notes if note.code == CONTRADICTION)
-    return "" if solution.combination is None else solution.combination.sentence
+        return " ".join(str(note) for note in solution.notes if note.code is AxisNote.CONTRADICTION)
+    return "" if solution.combination is None else constraint_words(solution.combination)
 
 
 def _waiting(snapshot: Snapshot) -> Verdict:
@@ -340,9 +344,9 @@ def _altitude(advice: Advice) -> AxisVerdict:
 
 
 def _quiet(snapshot: Snapshot, is_led: bool) -> list[str]:
-    said = [say("Aligning on the {aim}. The ± is the 95 % range.", aim=say(snapshot.aim.value))]
+    said = [say("Aligning on the {aim}. The ± is the 95 % range.", aim=str(snapshot.aim))]
     if snapshot.forecast is not None and not is_led:
-        said.append(snapshot.forecast.sentence)
+        said.append(str(snapshot.forecast.outlook))
     return said
 
 
@@ -620,7 +624,7 @@ def _choose(snapshot: Snapshot, proposals: Proposals | None, star: Proposal | No
     others = _changed(snapshot)
     if not snapshot.legs and snapshot.axis_state == 1:
         others = (WHICH_NORTH,)
-    stage = say(snapshot.guide.stage.value)
+    stage = str(snapshot.guide.stage)
     watch = None if star is None else WATCH
     if judged is not None and judged.next is Next.GOOD_ENOUGH:
         sentence = say("After this turn {chance}.", chance=chance_words(snapshot))
@@ -646,14 +650,14 @@ def _changed(snapshot: Snapshot) -> tuple[Action, ...]:
 
 
 def _watch(snapshot: Snapshot, _proposals: object, _star: object) -> Guidance:
-    stage = f"{say(snapshot.guide.stage.value)}: {snapshot.watching}"
+    stage = f"{snapshot.guide.stage!s}: {snapshot.watching}"
     judged = snapshot.guide.judgement
     others = (ENOUGH, *((TURN,) if snapshot.solution else ()), KICKED)
     if judged is None or not _is_judged(snapshot):
         sentence = say("Go on reading: the first answer takes about half a minute.")
         return Guidance(stage, sentence, "", (), None, others)
     detail = widths_words(snapshot)
-    forecast = "" if snapshot.forecast is None else snapshot.forecast.sentence
+    forecast = "" if snapshot.forecast is None else str(snapshot.forecast.outlook)
     primary, sentence = {
         Next.WATCH_ON: (None, forecast or say("Watch on.")),
         Next.OTHER_STAR: (
@@ -679,7 +683,7 @@ def _is_judged(snapshot: Snapshot) -> bool:
 
 def _turn(snapshot: Snapshot, _proposals: object, _star: object) -> Guidance:
     return Guidance(
-        say(snapshot.guide.stage.value),
+        str(snapshot.guide.stage),
         say("Turn both bolts; finish every turn in the same sense, so that the play is taken up."),
         "",
         (snapshot.guide.unseen,) if snapshot.guide.unseen else (),
@@ -689,7 +693,7 @@ def _turn(snapshot: Snapshot, _proposals: object, _star: object) -> Guidance:
 
 
 def _done(snapshot: Snapshot, _proposals: object, star: Proposal | None) -> Guidance:
-    stage = say(snapshot.guide.stage.value)
+    stage = str(snapshot.guide.stage)
     chance = f"{chance_words(snapshot)}."
     sentence = chance[:1].upper() + chance[1:]
     return Guidance(stage, sentence, more_buys(snapshot, star), (), None, (AGAIN, KICKED))
@@ -697,7 +701,7 @@ def _done(snapshot: Snapshot, _proposals: object, star: Proposal | None) -> Guid
 
 def _find_north(_snapshot: Snapshot, _proposals: object, _star: object) -> Guidance:
     return Guidance(
-        say(Stage.FIND_NORTH.value),
+        str(Stage.FIND_NORTH),
         say(
             "Move the telescope a little north with the mount's own key. Which way did the star go?"
         ),
@@ -723,7 +727,7 @@ _STAGES = {
 def chance_words(snapshot: Snapshot) -> str:
     """``the axis is within 1′ of the true pole with a chance of 97 %``."""
     judged = snapshot.guide.judgement
-    aim = say(snapshot.aim.value)
+    aim = str(snapshot.aim)
     if judged is None:
         return say("how near the axis is to the {aim} is not known", aim=aim)
     return say(

@@ -18,6 +18,7 @@ from app.ui.text import AxisVerdict, Columns, Fact, Facts, Panel, Rows, Text, Ve
 from app.workers.latest import LatestOnly
 from core.alignment.goal import Aim
 from core.alignment.priors import Priors
+from core.alignment.words import constraint_words
 from core.language import marked
 from core.mount.equipment import Quantity
 from core.night.record import LegPurpose, NightRecord, WatchedLeg
@@ -168,7 +169,7 @@ class SolveAgain(Panel):
                     AxisVerdict(*azimuth),
                     AxisVerdict(*altitude),
                     answer.notes,
-                    "" if found is None else found.sentence,
+                    "" if found is None else constraint_words(found),
                 )
             )
             self._said.say(self.tr("Solved again; the night itself stays as it is."))

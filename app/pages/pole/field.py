@@ -26,7 +26,7 @@ class ViewChoice(Named):
     view_chosen = Signal(object)
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
-        self._choice = Choice(name, [(view.name, _begun(say(view.value))) for view in View])
+        self._choice = Choice(name, [(view.name, _begun(str(view))) for view in View])
         super().__init__(name, self._choice, parent=parent)
         self._choice.chosen.connect(lambda chosen: self.view_chosen.emit(View[chosen]))
 

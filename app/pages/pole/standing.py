@@ -51,7 +51,7 @@ class AimedPole:
     def cautions(self, horizon: Horizon) -> tuple[str, ...]:
         """What this latitude and this horizon do to sighting the pole star, in sentences."""
         height_deg = float(horizon.limit_deg(self.pole.azimuth_deg))
-        found = list(limits(self.site))
+        found = list(map(str, limits(self.site)))
         name = self.star.star.name
         if self.star.altitude_deg <= 0.0:
             found.append(

@@ -8,27 +8,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.drift.geometry import hemisphere_sign
-from core.alignment.words import altitude_side, azimuth_side, figure
-from core.language import say
+from core.finding import Code, Finding, found
 
 Floats = NDArray[np.float64]
 
 _PLAIN_SHARE = 0.2  # of the best-known direction: less of an error, and nothing is said of it
-
-
-@dataclass(frozen=True)
-class SingleStarConstraint:
-    """`azimuth_weight` × azimuth error × cos latitude + `altitude_weight` × altitude error = value.
-
-    `sentence` says it in words with the star that would settle the rest.
-    """
-
-    azimuth_weight: float
-    altitude_weight: float
-    value_arcmin: float
-    half_width_arcmin: float
-    second_star_hour_angle_deg: float
-    sentence: str
 
 
 @dataclass(frozen=True)
@@ -37,6 +21,25 @@ class IfRight:
 
     error_arcmin: float
     half_width_arcmin: float
+
+
+@dataclass(frozen=True)
+class SingleStarConstraint:
+    """`azimuth_weight` × azimuth error × cos latitude + `altitude_weight` × altitude error = value.
+
+    `if_altitude_right`, `if_azimuth_right`: the one error if the other is zero, None where the legs
+    hardly show it. `latitude_rad` and `legs`: of the site, and how many there are.
+    """
+
+    azimuth_weight: float
+    altitude_weight: float
+    value_arcmin: float
+    half_width_arcmin: float
+    second_star_hour_angle_deg: float
+    if_altitude_right: IfRight | None
+    if_azimuth_right: IfRight | None
+    latitude_rad: float
+    legs: int
 
 
 def single_star_constraint(
@@ -57,51 +60,35 @@ def single_star_constraint(
     half_width = factor * float(np.sqrt(known @ covariance_arcmin2 @ known))
     turned = np.arctan2(hemisphere_sign(latitude_rad) * unknown[1], unknown[0])
     hour_angle_deg = float((np.rad2deg(turned) + 90.0) % 180.0 - 90.0)
-    parts = [
-        say("One star alone fixes only one combination of the two errors.")
-        if number_of_legs == 1
-        else say("These stars stand alike: together they fix one combination of the two errors."),
-        *_if_other_were_right(known, if_altitude_right, if_azimuth_right, latitude_rad),
-        say("To settle it, watch {star}.", star=second_star(hour_angle_deg)),
-    ]
     return SingleStarConstraint(
-        float(known[0]), float(known[1]), value, half_width, hour_angle_deg, " ".join(parts)
+        float(known[0]),
+        float(known[1]),
+        value,
+        half_width,
+        hour_angle_deg,
+        if_altitude_right if abs(known[0]) > _PLAIN_SHARE else None,
+        if_azimuth_right if abs(known[1]) > _PLAIN_SHARE else None,
+        latitude_rad,
+        number_of_legs,
     )
 
 
-def second_star(hour_angle_deg: float) -> str:
+class SecondStar(Code):
     """Where to look for the star that shows what is still unknown."""
+
+    NEAR_THE_MERIDIAN = "near the meridian"
+    SIX_HOURS_AWAY = "six hours away"
+    HOURS_WEST = "hours west"
+    HOURS_EAST = "hours east"
+
+
+def second_star(hour_angle_deg: float) -> Finding:
+    """The one for an hour angle at which the rest would show."""
     away = abs(hour_angle_deg)
     if away < 25.0:
-        return say("a second star near the meridian, not too close to the pole or the zenith")
+        return found(SecondStar.NEAR_THE_MERIDIAN)
     if away > 65.0:
-        return say("a second star in the east or the west, about six hours from the meridian")
-    hours = away / 15.0  # twelve hours on it would do as well, but few stars are up there
-    if hour_angle_deg > 0.0:
-        return say("a second star about {hours:.0f} hours west of the meridian", hours=hours)
-    return say("a second star about {hours:.0f} hours east of the meridian", hours=hours)
-
-
-def _if_other_were_right(
-    known: Floats, if_altitude_right: IfRight, if_azimuth_right: IfRight, latitude_rad: float
-) -> list[str]:
-    sentences = []
-    if abs(known[0]) > _PLAIN_SHARE:
-        error, half_width = if_altitude_right.error_arcmin, if_altitude_right.half_width_arcmin
-        sentences.append(
-            say(
-                "If the altitude were right, the axis would point {size} {side}.",
-                size=figure(error, half_width),
-                side=azimuth_side(error, latitude_rad).where,
-            )
-        )
-    if abs(known[1]) > _PLAIN_SHARE:
-        error, half_width = if_azimuth_right.error_arcmin, if_azimuth_right.half_width_arcmin
-        sentences.append(
-            say(
-                "If the azimuth were right, the axis would be {size} {side}.",
-                size=figure(error, half_width),
-                side=altitude_side(error).where,
-            )
-        )
-    return sentences
+        return found(SecondStar.SIX_HOURS_AWAY)
+    # Twelve hours on it would do as well, but few stars are up there.
+    code = SecondStar.HOURS_WEST if hour_angle_deg > 0.0 else SecondStar.HOURS_EAST
+    return found(code, hours=away / 15.0)

@@ -9,7 +9,6 @@ from typing import TypeVar
 import numpy as np
 from numpy.typing import NDArray
 
-from core.alignment.axis.contradictionwords import contradiction_note
 from core.alignment.axis.evidence import PriorAxis, azimuth_has_meaning, rough_axis, to_sky
 from core.alignment.axis.geometrywarnings import geometry_warnings
 from core.alignment.axis.legrate import LegTrend, leg_rate, trend
@@ -18,11 +17,17 @@ from core.alignment.axis.singlestar import SingleStarConstraint, single_star_con
 from core.alignment.drift.geometry import sky_error_rad
 from core.alignment.drift.noise import NoiseGrid
 from core.alignment.drift.path import one_direction
-from core.alignment.drift.prepared import Note, PreparedLeg, reading_steps_arcsec, screened_legs
+from core.alignment.drift.prepared import (
+    Note,
+    PreparedLeg,
+    note,
+    reading_steps_arcsec,
+    screened_legs,
+)
 from core.alignment.driftlog.records import Leg
 from core.alignment.goal import Aim
 from core.alignment.priors import USUAL, Priors
-from core.language import marked, say
+from core.finding import Code
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
 from core.units import ARCMIN_PER_RAD
@@ -35,13 +40,15 @@ _FARTHEST_AZIMUTH_ARCMIN = 180.0 * 60.0  # beyond, the ± goes round the whole h
 _START = PriorAxis.about_the_pole(3.0)  # where to begin, not what to believe
 _NOTHING_GRANTED = PriorAxis.about_the_pole(30.0)  # keeps one star's equations solvable, no more
 _SET_UP_WITH_CARE = PriorAxis.about_the_pole(2.0)  # by latitude scale and compass
-_UNEXPECTED = "unexpected axis"  # the code of a note
-_CONTRADICTED = marked(
-    "The axis is not where the last turn of the bolts should have brought it (turned the other "
-    "way, or the tripod was moved?); what was measured before the turn is no longer used."
-)
 _CONTRADICTION = 20.0  # χ² with two degrees of freedom; short legs have longer tails than normal
 _RATHER = 7.0  # of χ²: one turn in thirty goes the other way (common practice, no source)
+
+
+class AxisNote(Code):
+    """What is wrong with the legs of an axis state together."""
+
+    UNEXPECTED = "unexpected axis"
+    CONTRADICTION = "contradiction"
 
 
 @dataclass(frozen=True, eq=False)
@@ -143,15 +150,25 @@ def solve(
         dropped = _is_contradicted(before, _widened(fit), rivals)
         before = None if dropped else before
     if dropped:
-        notes = (Note(_UNEXPECTED, say(_CONTRADICTED)), *notes)
+        notes = (note(AxisNote.UNEXPECTED), *notes)
     if before is not None:
         fit = chosen.settled(fit.axis_rad, before)
     is_open = contradiction is not None and not contradiction.left_out
     about = np.zeros(2) if is_open else fit.axis_rad  # such legs tell no axis to bend about
     trends = tuple(trend(rate, about, whole.weight, grid, priors) for rate in _each(rates, breathe))
     if contradiction is not None:
-        notes = (contradiction_note(contradiction, trends), *notes)
+        notes = (_contradiction_note(contradiction, trends), *notes)
     return _Told(site, air, before, priors, trends, notes, contradiction).solution(chosen, fit)
+
+
+def _contradiction_note(between: Contradiction, legs: Sequence[LegTrend]) -> Note:
+    """What contradicts what; its `leg` is the odd one where only one is left out."""
+    left_out, named, exchanged = (
+        tuple(legs[number].label for number in numbers)
+        for numbers in (between.left_out, between.named, between.exchanged)
+    )
+    values = {"left_out": left_out, "named": named, "exchanged": exchanged}
+    return Note(AxisNote.CONTRADICTION, values, left_out[0] if len(left_out) == 1 else "")
 
 
 def _prepared(

@@ -15,11 +15,18 @@ from core.alignment.drift.geometry import (
     offsets_of_seen_rad,
 )
 from core.alignment.driftlog.records import Leg
-from core.language import say
+from core.finding import Code, Finding, found
 from core.sky.places import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
 from core.units import ARCSEC_PER_RAD, SIDEREAL_ARCSEC_PER_MIN
+
+
+class Motion(Code):
+    """What no axis can cause."""
+
+    TOO_FAST = "too fast"
+
 
 Floats = NDArray[np.float64]
 
@@ -150,15 +157,9 @@ def north_arcsec_per_min(leg: Leg) -> float:
     return float(np.median(moved / minutes[minutes > 0.0])) if moved.size else 0.0
 
 
-def too_fast(leg: Leg) -> str | None:
-    """Why no axis can cause the offsets, as the rest of a sentence; None where one can."""
+def too_fast(leg: Leg) -> Finding | None:
+    """Why no axis can cause the offsets; None where one can."""
     rate = abs(north_arcsec_per_min(leg))
     if rate <= SIDEREAL_ARCSEC_PER_MIN:
         return None
-    return say(
-        "its star drifts {rate:,.0f}″ a minute, though no polar axis can cause more than "
-        "{fastest:.0f}″. The offsets cannot be seconds of arc: are they milliarcseconds or "
-        "pixels? Convert them first.",
-        rate=rate,
-        fastest=SIDEREAL_ARCSEC_PER_MIN,
-    )
+    return found(Motion.TOO_FAST, rate=rate, fastest=SIDEREAL_ARCSEC_PER_MIN)

@@ -19,30 +19,46 @@ from core.alignment.drift.readingstep import (
 from core.alignment.drift.steps import DriftStep, find_breaks, measure
 from core.alignment.driftlog.records import Leg
 from core.alignment.priors import Priors
-from core.language import say
+from core.finding import Code, Finding, Refused, found
 from core.sky.site import Air, Site
+
+
+class LegNote(Code):
+    """Why a leg, or all, cannot be solved."""
+
+    LEFT_OUT = "leg left out"
+    ALL_LEFT_OUT = "all legs left out"
+    NONE = "no leg"
+    SINGLE_READING = "single reading"
+    NOT_A_NUMBER = "not a number"
+    BACKWARDS = "backwards"
+    SHORT = "short"
+    ERROR_UNSTATED = "error unstated"
+
 
 # Which legs can be solved, and in a sentence why the others cannot.
 
 _FEWEST_UNSTATED = 4  # readings needed before their own scatter can earn a ±
 _SHORTEST_S = 10.0
-CONTRADICTION = "contradiction"  # the code of the note on legs that cannot be right together
 
 
 @dataclass(frozen=True)
-class Note:
-    """Something the person should know. `code` names the kind, `text` is the sentence.
+class Note(Finding):
+    """Something the person should know of the legs.
 
     `leg`: the label of the leg it is about, empty where it is about all or none.
     """
 
-    code: str
-    text: str
     leg: str = ""
 
 
-class UnusableLegs(ValueError):
-    """No leg can be solved; the message is a sentence for the person."""
+def note(code: Code, leg: str = "", /, **values: object) -> Note:
+    """A note; about a leg its label is the field `label` of the sentence."""
+    return Note(code, {"label": leg, **values} if leg else values, leg)
+
+
+class UnusableLegs(Refused):
+    """No leg can be solved."""
 
 
 def screened_legs(legs: Sequence[Leg]) -> tuple[list[Leg], tuple[Note, ...]]:
@@ -53,40 +69,26 @@ def screened_legs(legs: Sequence[Leg]) -> tuple[list[Leg], tuple[Note, ...]]:
         if reason is None:
             good.append(leg)
         else:
-            notes.append(
-                Note(
-                    "leg left out",
-                    say("Leg “{label}” is left out: {reason}", label=leg.label, reason=reason),
-                    leg=leg.label,
-                )
-            )
+            notes.append(note(LegNote.LEFT_OUT, leg.label, reason=reason))
     if not good:
         if not notes:
-            raise UnusableLegs(say("There is no leg yet: watch a star, or import a drift log."))
-        raise UnusableLegs(" ".join(note.text for note in notes))
+            raise UnusableLegs(LegNote.NONE)
+        raise UnusableLegs(LegNote.ALL_LEFT_OUT, notes=tuple(notes))
     return good, tuple(notes)
 
 
-def _reason_against(leg: Leg) -> str | None:
+def _reason_against(leg: Leg) -> Finding | None:
     number = leg.utc_s.size
     if number < 2:
-        return say("it has a single reading; a drift needs at least two, some minutes apart.")
+        return found(LegNote.SINGLE_READING)
     if not (np.isfinite(leg.north_arcsec).all() and np.isfinite(leg.utc_s).all()):
-        return say("a reading or a time in it is not a number.")
+        return found(LegNote.NOT_A_NUMBER)
     if np.any(np.diff(leg.utc_s) < 0.0):
-        return say("its times run backwards; was the clock set while it was watched?")
+        return found(LegNote.BACKWARDS)
     if leg.utc_s[-1] - leg.utc_s[0] < _SHORTEST_S:
-        return say(
-            "it lasts under {seconds:.0f} seconds; watch the star for some minutes.",
-            seconds=_SHORTEST_S,
-        )
+        return found(LegNote.SHORT, seconds=_SHORTEST_S)
     if number < _FEWEST_UNSTATED and leg.sigma_arcsec is None:
-        return say(
-            "it has {number} readings and no reading error; take at least {fewest} "
-            "readings, or state how well you can read the offset.",
-            number=number,
-            fewest=_FEWEST_UNSTATED,
-        )
+        return found(LegNote.ERROR_UNSTATED, number=number, fewest=_FEWEST_UNSTATED)
     return too_fast(leg)
 
 

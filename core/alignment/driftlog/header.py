@@ -9,7 +9,8 @@ from difflib import get_close_matches
 from core.alignment import priors
 from core.alignment.driftlog.records import Header, Rejected
 from core.alignment.driftlog.table import number, sexagesimal, shown
-from core.language import marked, say
+from core.finding import Code
+from core.language import say
 
 # Which lines above the readings state a quantity, and which only seem to.
 
@@ -79,13 +80,24 @@ def _begins_like(words: Sequence[str], quantity: Sequence[str]) -> bool:
 
 # The `# key: value` lines above the readings of a log.
 
-# Key → lowest and highest value that can be meant, and its unit in words, to be said.
-RANGES: Mapping[str, tuple[float, float, str]] = {
-    "latitude_deg": (-90.0, 90.0, marked("degrees, north positive")),
-    "longitude_deg": (-180.0, 360.0, marked("degrees, east positive")),
-    "elevation_m": (-500.0, 9000.0, marked("metres")),
-    "pressure_hpa": (0.0, 1100.0, marked("hectopascals")),
-    "temperature_c": (-90.0, 60.0, marked("degrees Celsius")),
+
+class HeaderUnit(Code):
+    """What a place or the air is stated in."""
+
+    DEGREES_NORTH = "degrees, north positive"
+    DEGREES_EAST = "degrees, east positive"
+    METRES = "metres"
+    HECTOPASCALS = "hectopascals"
+    CELSIUS = "degrees Celsius"
+
+
+# Key → lowest and highest value that can be meant, and its unit.
+RANGES: Mapping[str, tuple[float, float, Code]] = {
+    "latitude_deg": (-90.0, 90.0, HeaderUnit.DEGREES_NORTH),
+    "longitude_deg": (-180.0, 360.0, HeaderUnit.DEGREES_EAST),
+    "elevation_m": (-500.0, 9000.0, HeaderUnit.METRES),
+    "pressure_hpa": (0.0, 1100.0, HeaderUnit.HECTOPASCALS),
+    "temperature_c": (-90.0, 60.0, HeaderUnit.CELSIUS),
     **priors.RANGES,
 }
 _QUANTITIES = {without_unit(key): key for key in reversed(list(RANGES))}  # of two units the first
@@ -171,7 +183,7 @@ class HeadLines:
             value=value,
             low=low,
             high=high,
-            unit=say(unit),
+            unit=unit,
         )
 
 

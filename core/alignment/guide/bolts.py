@@ -16,9 +16,16 @@ from core.alignment.drift.geometry import (
     hemisphere_sign,
 )
 from core.alignment.priors import Priors
-from core.language import say
+from core.finding import Code, Refused
 from core.sky.site import Site
 from core.units import ARCMIN_PER_RAD, ARCSEC_PER_RAD
+
+
+class Unseen(Code):
+    """Why a turn of the bolts cannot be seen."""
+
+    STAR_HARDLY_MOVES = "star hardly moves"
+
 
 # How far one turn of a bolt moves the axis, and its play, learned from the turns one has made.
 
@@ -349,8 +356,8 @@ _SPOT_ARCSEC = 1.0  # where the star stands before and after: the mean of a few 
 SEEN_TURN = TurnAccuracy(relative=0.03, play_arcmin=0.1)
 
 
-class TurnUnseen(ValueError):
-    """The star in view cannot show this turn; the message is a sentence."""
+class TurnUnseen(Refused):
+    """The star in view cannot show this turn."""
 
 
 def turn_seen(
@@ -366,13 +373,7 @@ def turn_seen(
     for _ in range(_ROUNDS):
         shift, slopes = _linearised(seen, axis, turn, site, base)
         if np.linalg.svd(slopes, compute_uv=False)[1] < _BLIND * 60.0:
-            raise TurnUnseen(
-                say(
-                    "This star hardly moves when one of the bolts is turned, so it cannot "
-                    "show how far they went; take a star lower in the sky, or say how far "
-                    "you turned."
-                )
-            )
+            raise TurnUnseen(Unseen.STAR_HARDLY_MOVES)
         turn = turn + np.linalg.solve(slopes, wanted - shift)
     return BoltTurn(float(turn[0]), float(turn[1]))
 

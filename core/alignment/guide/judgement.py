@@ -19,7 +19,20 @@ from core.alignment.goal import NORMAL_95, Reached, reached
 from core.alignment.guide.bolts import TurnAccuracy
 from core.alignment.guide.nextstar import flexure_arcmin
 from core.alignment.priors import Priors
-from core.language import marked, say
+from core.finding import Code, Finding, found
+
+
+class Outlook(Code):
+    """How long to watch on."""
+
+    CONTRADICTION = "contradiction"
+    ENOUGH = "enough"
+    FLEXURE = "flexure"
+    WATCH_ON = "watch on"
+    MINUTES = "minutes"
+    A_MINUTE = "a minute"
+    OTHER_STAR = "other star"
+
 
 Floats = NDArray[np.float64]
 
@@ -33,7 +46,7 @@ class Forecast:
     """Minutes more on the watched star; `None` where it alone will not do."""
 
     minutes: float | None
-    sentence: str
+    outlook: Finding
 
 
 def minutes_left(solution: Solution, watching_label: str | None, target_arcmin: float) -> Forecast:
@@ -45,41 +58,31 @@ def minutes_left(solution: Solution, watching_label: str | None, target_arcmin: 
     """
     labels = [leg.label for leg in solution.legs]
     if solution.is_contradictory:
-        return Forecast(
-            None, say("The legs contradict one another: first settle which of them is wrong.")
-        )
+        return Forecast(None, found(Outlook.CONTRADICTION))
     half_width = _half_width_arcmin(
         solution, sum(solution.information_arcmin2, solution.before_information_arcmin2)
     )
     if half_width <= target_arcmin:
-        return Forecast(
-            0.0, say("The ± is within {target:g}′: enough watched.", target=target_arcmin)
-        )
+        return Forecast(0.0, found(Outlook.ENOUGH, target=target_arcmin))
     least = _COVERAGE * flexure_arcmin(solution.priors, solution.latitude_deg)
     if least >= target_arcmin:
         return Forecast(
             None,
-            say(
-                "A tube that yields {flexure:g}″ per g leaves ±{least:.1f}′ however long you "
-                "watch, so the ± will not come within {target:g}′: state a stiffer tube if yours "
-                "is one.",
+            found(
+                Outlook.FLEXURE,
                 flexure=solution.priors.flexure_arcsec_per_g,
                 least=least,
                 target=target_arcmin,
             ),
         )
     if watching_label not in labels:
-        return Forecast(
-            None, say("Watch on: the ± is not yet within {target:g}′.", target=target_arcmin)
-        )
+        return Forecast(None, found(Outlook.WATCH_ON, target=target_arcmin))
     watched = labels.index(watching_label)
     minutes = _minutes(solution, watched, target_arcmin)
     if minutes is None:
         return Forecast(None, _other_star(solution, watched))
-    sentence = marked("About {minutes:.0f} more minutes on this star bring the ± to {target:g}′.")
-    if minutes < 1.5:
-        sentence = marked("About a minute more on this star brings the ± to {target:g}′.")
-    return Forecast(minutes, say(sentence, minutes=minutes, target=target_arcmin))
+    code = Outlook.A_MINUTE if minutes < 1.5 else Outlook.MINUTES
+    return Forecast(minutes, found(code, minutes=minutes, target=target_arcmin))
 
 
 def _half_width_arcmin(solution: Solution, information: Floats) -> float:
@@ -123,15 +126,12 @@ def _variance_left(leg: LegTrend, minutes: float, priors: Priors) -> float:
     return (1.0 - leg.slow_share) * quick + leg.slow_share * slow / slow_now
 
 
-def _other_star(solution: Solution, watched: int) -> str:
+def _other_star(solution: Solution, watched: int) -> Finding:
     """The star that adds what the watched one cannot see."""
     _, vectors = np.linalg.eigh(solution.information_arcmin2[watched])
     sign = hemisphere_sign(solution.latitude_deg)
     turned = np.rad2deg(np.arctan2(sign * vectors[1, 0], vectors[0, 0]))
-    return say(
-        "This star alone will not bring the ± down: end this leg and watch {star}.",
-        star=second_star(float((turned + 90.0) % 180.0 - 90.0)),
-    )
+    return found(Outlook.OTHER_STAR, star=second_star(float((turned + 90.0) % 180.0 - 90.0)))
 
 
 # Whether to watch on, change the star, turn the bolts, or stop: the rule of the procedure.

@@ -11,10 +11,27 @@ from numpy.typing import ArrayLike, NDArray
 from core.alignment.drift.geometry import hemisphere_sign
 from core.alignment.drift.nuisances import slow_rate_variance
 from core.alignment.priors import USUAL, Priors
-from core.language import marked
+from core.finding import Code
 from core.sky.catalogues import Catalogue, StarNow
 from core.sky.site import Air, Site
 from core.units import ARCMIN_PER_RAD, ARCSEC_PER_RAD, SIDEREAL_RATE_RAD_PER_S
+
+
+class Whereabouts(Code):
+    """Where a star stands that shows one error well."""
+
+    MERIDIAN = "near the meridian"
+    EAST = "low in the east"
+    WEST = "low in the west"
+
+
+class Shows(Code):
+    """Which error a star shows."""
+
+    AZIMUTH = "shows azimuth"
+    ALTITUDE = "shows altitude"
+    BOTH = "shows a mixture of both"
+
 
 # How much a leg that is yet to be watched will tell of the axis, for planning only.
 #
@@ -106,16 +123,16 @@ class Suggestion:
     azimuth_deg: float
     altitude_deg: float
     hour_angle_deg: float
-    where: str
+    where: Whereabouts
 
 
 # Near the meridian a star shows the azimuth error, six hours away from it the altitude error.
-PLACES: dict[str, Callable[[StarNow], bool]] = {
-    marked("near the meridian"): lambda now: (
+PLACES: dict[Whereabouts, Callable[[StarNow], bool]] = {
+    Whereabouts.MERIDIAN: lambda now: (
         abs(now.hour_angle_deg) < 12.0 and now.altitude_deg < 75.0 and abs(now.star.dec_deg) < 50.0
     ),
-    marked("low in the east"): lambda now: _is_low(now) and -120.0 < now.hour_angle_deg < -55.0,
-    marked("low in the west"): lambda now: _is_low(now) and 55.0 < now.hour_angle_deg < 120.0,
+    Whereabouts.EAST: lambda now: _is_low(now) and -120.0 < now.hour_angle_deg < -55.0,
+    Whereabouts.WEST: lambda now: _is_low(now) and 55.0 < now.hour_angle_deg < 120.0,
 }
 
 
@@ -133,7 +150,7 @@ def _is_low(now: StarNow) -> bool:
     return now.altitude_deg < 45.0 and abs(now.star.dec_deg) < 60.0
 
 
-def _suggestion(catalogue: Catalogue, now: StarNow, utc_s: float, where: str) -> Suggestion:
+def _suggestion(catalogue: Catalogue, now: StarNow, utc_s: float, where: Whereabouts) -> Suggestion:
     ra_deg, dec_deg = catalogue.at_epoch(now.star, utc_s)
     return Suggestion(
         now.star.name,
@@ -171,7 +188,7 @@ class RankedStar:
     now: StarNow
     half_width_arcmin: float
     minutes: float | None
-    shows: str
+    shows: Shows
 
 
 def rank(
@@ -211,14 +228,14 @@ def rank(
     ]
 
 
-def shows(hour_angle_deg: float) -> str:
+def shows(hour_angle_deg: float) -> Shows:
     """Which error a star at this hour angle shows."""
     share = abs(np.cos(np.deg2rad(hour_angle_deg)))
     if share > 0.9:
-        return marked("shows azimuth")
+        return Shows.AZIMUTH
     if share < 0.45:
-        return marked("shows altitude")
-    return marked("shows a mixture of both")
+        return Shows.ALTITUDE
+    return Shows.BOTH
 
 
 def _fit(stars: Sequence[StarNow], clear: Clear | None) -> list[StarNow]:

@@ -2,39 +2,43 @@
 
 from __future__ import annotations
 
-from enum import Enum
-
 from core.alignment.guide.judgement import Next
-from core.language import marked, say
+from core.finding import Code, Refused
 
 
-class Stage(Enum):
-    """Where the person stands; the value, once said, is what the screen calls it."""
+class Stage(Code):
+    """Where the person stands; the words are what the screen calls it."""
 
-    FIND_NORTH = marked("Find north in the field")
-    CHOOSE = marked("Choose a star")
-    WATCH = marked("Watch it drift")
-    TURN = marked("Turn the bolts")
-    DONE = marked("Good enough")
+    FIND_NORTH = "Find north in the field"
+    CHOOSE = "Choose a star"
+    WATCH = "Watch it drift"
+    TURN = "Turn the bolts"
+    DONE = "Good enough"
 
 
-class ProcedureEvent(Enum):
+class ProcedureEvent(Code):
     """What takes one from a stage to the next."""
 
-    NORTH_FOUND = marked("north is known")
-    NORTH_DOUBTED = marked("north is in doubt")
-    STAR_TAKEN = marked("a star is in view")
-    STAR_LOST = marked("the star is lost")
-    LEG_ENOUGH = marked("this star has told enough")
-    TURN_WORTHWHILE = marked("turning helps more than watching")
-    TARGET_MET = marked("within the target")
-    BOLTS_TURNED = marked("the bolts were turned")
-    TRIPOD_MOVED = marked("the tripod was moved")
-    LOOK_AGAIN = marked("look again")
+    NORTH_FOUND = "north is known"
+    NORTH_DOUBTED = "north is in doubt"
+    STAR_TAKEN = "a star is in view"
+    STAR_LOST = "the star is lost"
+    LEG_ENOUGH = "this star has told enough"
+    TURN_WORTHWHILE = "turning helps more than watching"
+    TARGET_MET = "within the target"
+    BOLTS_TURNED = "the bolts were turned"
+    TRIPOD_MOVED = "the tripod was moved"
+    LOOK_AGAIN = "look again"
 
 
-class NotNow(ValueError):
-    """The event has no place in this stage; the message is a sentence."""
+class Misplaced(Code):
+    """What has no place in a stage."""
+
+    EVENT = "event without a place"
+
+
+class NotNow(Refused):
+    """The event has no place in this stage."""
 
 
 TABLE: dict[tuple[Stage, ProcedureEvent], Stage] = {
@@ -72,14 +76,7 @@ def after(stage: Stage, event: ProcedureEvent) -> Stage:
     try:
         return TABLE[stage, event]
     except KeyError:
-        raise NotNow(
-            say(
-                "“{event}” has no place at “{stage}”; possible now: {events}.",
-                event=say(event.value),
-                stage=say(stage.value),
-                events=", ".join(say(choice.value) for choice in possible(stage)),
-            )
-        ) from None
+        raise NotNow(Misplaced.EVENT, event=event, stage=stage, possible=possible(stage)) from None
 
 
 def possible(stage: Stage) -> tuple[ProcedureEvent, ...]:

@@ -11,31 +11,38 @@ must have been set upright.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import Enum
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.alignment.drift.geometry import altitude_azimuth_rad, direction, hemisphere_sign
-from core.language import marked, say
+from core.finding import Code, Refused
 from core.units import ARCMIN_PER_RAD
+
+
+class Sighting(Code):
+    """Why what was read in a polar scope cannot be."""
+
+    NO_CLOCK_PLACE = "no place on a clock"
+    NO_AXIS = "no axis"
+
 
 Floats = NDArray[np.float64]
 
 _HALF_DAY_MIN = 720  # minutes round a clock face
 
 
-class View(Enum):
+class View(Code):
     """How the sight shows the sky."""
 
-    ERECT = marked("erect")
-    INVERTED = marked("inverted")  # turned by half a turn
+    ERECT = "erect"
+    INVERTED = "inverted"  # turned by half a turn
     # Left and right exchanged, as behind one mirror or a simple prism.
-    MIRRORED = marked("mirrored")
+    MIRRORED = "mirrored"
 
 
-class UnusableSighting(ValueError):
-    """The message is a sentence for the person at the sight."""
+class UnusableSighting(Refused):
+    """What was read in the polar scope cannot be."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -68,12 +75,7 @@ def clock_angle_of_text(text: str) -> float:
         whole = int(hours)
         if 0 <= whole <= 12:
             return ((whole % 12) * 60 + int(minutes or 0)) / 2.0
-    raise UnusableSighting(
-        say(
-            "“{text}” is no place on a clock face; write it like 10:20 or 3:05.",
-            text=text.strip()[:20],
-        )
-    )
+    raise UnusableSighting(Sighting.NO_CLOCK_PLACE, text=text.strip()[:20])
 
 
 def scope_view(
@@ -118,12 +120,7 @@ def axis_under(
     # Height of the star: sin h = cos d · sin a + upward · cos a, solved for the axis altitude a.
     sine = np.sin(np.radians(altitude_deg)) / np.hypot(np.cos(distance), upward)
     if not abs(sine) <= 1.0:
-        raise UnusableSighting(
-            say(
-                "No axis shows the star at that place. Check the clock position, the "
-                "distance and which way round the sight shows the sky."
-            )
-        )
+        raise UnusableSighting(Sighting.NO_AXIS)
     either = np.array([np.arcsin(sine), np.pi - np.arcsin(sine)])
     altitude = either - np.arctan2(upward, np.cos(distance))
     altitude = altitude[np.abs(altitude) <= 0.5 * np.pi]

@@ -67,14 +67,14 @@ def _plan(night: Night, qtbot) -> None:
 
 def test_without_a_budget_the_usual_figure_holds_and_says_so(night: Night) -> None:
     assert (night.goal().arcmin, night.goal().origin) == (1.0, Origin.USUAL)
-    assert "common practice, no source" in night.goal().sentence
+    assert "common practice, no source" in str(night.goal().reason)
 
 
 def test_the_budget_is_followed_by_itself_with_its_sentence(night: Night, qtbot) -> None:
     _plan(night, qtbot)
     allowed = tolerance(night.budget.task(), Vantage.of(SITE, AIR)).largest_error_arcmin
     assert 0.9 * min(allowed, 10.0) < night.goal().arcmin <= allowed
-    assert "from tonight’s budget: 60 s exposures at 530 mm" in night.goal().sentence
+    assert "from tonight’s budget: 60 s exposures at 530 mm" in str(night.goal().reason)
 
 
 def test_a_figure_the_person_set_wins_until_it_is_cleared(night: Night, log, qtbot) -> None:

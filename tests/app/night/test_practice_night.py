@@ -41,7 +41,7 @@ class PracticeNight:
         self.source.reading.connect(self.session.add_reading)
 
     def watch(self, where: str) -> str:
-        star = next(star for star in self.source.suggestions() if star.where == where)
+        star = next(star for star in self.source.suggestions() if star.where.value == where)
         self.source.set_star(star.name, star.ra_deg, star.dec_deg)
         return self.session.begin_leg(star.name, star.ra_deg, star.dec_deg)
 

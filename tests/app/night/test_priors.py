@@ -15,7 +15,7 @@ from app.night.question import AxisQuestion, work_out
 from app.night.snapshot import NorthSet, as_drift_log, priors_of
 from app.store.records import StoredAxisState, StoredNight
 from core.alignment.axis import solution
-from core.alignment.drift.prepared import UnusableLegs
+from core.alignment.drift.prepared import LegNote, UnusableLegs
 from core.alignment.driftlog.records import DriftLog, Header, Leg
 from core.alignment.goal import Aim
 from core.alignment.priors import RANGES, USUAL, Priors
@@ -152,7 +152,7 @@ def granted(monkeypatch) -> list[Priors]:
 
     def solve(*_asked, priors=None, **_more):
         handed.append(priors if priors is not None else _asked[-1])
-        raise UnusableLegs("none")
+        raise UnusableLegs(LegNote.NONE)
 
     monkeypatch.setattr(solution, "solve", solve)
     return handed

@@ -7,8 +7,8 @@ import pytest
 from scipy.stats import norm
 from scipy.stats import t as student
 
-from core.alignment.advice import advise
 from core.alignment.goal import NORMAL_95, Aim, SideConfidence, side_confidence, sure_half_widths
+from core.alignment.words import advise
 
 
 @pytest.mark.parametrize(

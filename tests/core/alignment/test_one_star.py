@@ -10,6 +10,7 @@ from scipy.stats import binom
 from core.alignment.axis.legset import LegSet
 from core.alignment.axis.solution import solve
 from core.alignment.priors import NONE, USUAL
+from core.alignment.words import constraint_words
 from tests.truth.watched import air_motion, hard_night
 
 NIGHTS = 60
@@ -78,7 +79,7 @@ def test_a_long_leg_of_one_star_never_tells_both_errors(minutes):
 def test_two_stars_that_stand_alike_are_not_called_one():
     night = hard_night(np.random.default_rng(4), ((-2.0, 2.0),) * 2, (8.0, -6.0), 5.0, 2.0, 48.0)
     legs = [star.leg(star.north) for star in night.stars]
-    sentence = solve(legs, night.site, night.air).combination.sentence
+    sentence = constraint_words(solve(legs, night.site, night.air).combination)
     assert "These stars stand alike" in sentence
     assert "One star alone" not in sentence
 

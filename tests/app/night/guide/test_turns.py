@@ -8,8 +8,9 @@ import pytest
 
 from app.devices.source import Reading
 from app.night.bolts import ALTITUDE, AZIMUTH, BoltCalibration, Steering
-from app.night.snapshot import UNEXPECTED, How, Mishap, TurnMade, surprise
+from app.night.snapshot import How, Mishap, TurnMade, surprise
 from core.alignment.axis.evidence import PriorAxis
+from core.alignment.axis.solution import AxisNote
 from core.alignment.drift.geometry import axis_north_end, observed_direction
 from core.alignment.driftlog.records import Leg
 from core.alignment.guide.bolts import Base, BoltTurn, moved_errors_arcmin, star_shift_arcsec
@@ -41,7 +42,7 @@ def _known(azimuth: float, altitude: float) -> PriorAxis:
     return PriorAxis(np.array([azimuth * COSINE, altitude]), SURE)
 
 
-def _solution(azimuth: float, altitude: float, *codes: str) -> SimpleNamespace:
+def _solution(azimuth: float, altitude: float, *codes: AxisNote) -> SimpleNamespace:
     return SimpleNamespace(
         determined=True,
         knowledge=_known(azimuth, altitude),
@@ -70,7 +71,7 @@ def test_a_turn_as_meant_surprises_nobody() -> None:
 
 
 def test_the_other_way_is_noticed_with_how_much_the_error_grew() -> None:
-    solution = _solution(*_after(BoltTurn(20.0, -12.0)), UNEXPECTED)
+    solution = _solution(*_after(BoltTurn(20.0, -12.0)), AxisNote.UNEXPECTED)
     found = surprise(solution, _made(BoltTurn(-20.0, 12.0)), SITE)
     assert found.mishap is Mishap.OTHER_WAY
     # From hypot(20 cos 48°, 12) = 18.0′ to twice that.
@@ -78,13 +79,13 @@ def test_the_other_way_is_noticed_with_how_much_the_error_grew() -> None:
 
 
 def test_one_bolt_the_other_way_is_told_apart() -> None:
-    solution = _solution(*_after(BoltTurn(-20.0, -12.0)), UNEXPECTED)
+    solution = _solution(*_after(BoltTurn(-20.0, -12.0)), AxisNote.UNEXPECTED)
     found = surprise(solution, _made(BoltTurn(-20.0, 12.0)), SITE)
     assert found.sentence == "The altitude error grew by 12′: that was the other direction."
 
 
 def test_a_kicked_tripod_is_none_of_these() -> None:
-    solution = _solution(55.0, 40.0, UNEXPECTED)
+    solution = _solution(55.0, 40.0, AxisNote.UNEXPECTED)
     found = surprise(solution, _made(BoltTurn(-20.0, 12.0)), SITE)
     assert found.mishap is Mishap.MOVED
     assert "tripod" in found.sentence

@@ -6,7 +6,8 @@ import numpy as np
 import pytest
 
 from app.pages.drift.words import gap, leaving, setting, warnings
-from core.alignment.drift.prepared import Note
+from core.alignment.axis.geometrywarnings import Weakness
+from core.alignment.drift.prepared import note
 from core.alignment.driftlog.records import Leg
 from core.sky.clocks import local_sidereal_time_hours
 from core.sky.horizon import Horizon
@@ -49,10 +50,10 @@ def test_a_star_that_goes_behind_what_stands_in_the_way_is_told_in_time() -> Non
 
 def test_stars_alike_are_told_beside_a_step_of_this_leg_alone() -> None:
     notes = [
-        Note("stars alike", "The stars stand at similar hour angles."),
-        Note("step", "Leg “1 Star” jumped.", "1 Star"),
-        Note("step", "Leg “0 Other” jumped.", "0 Other"),
-        Note("set aside", "3 of 9 readings of leg “1 Star” …", "1 Star"),
+        note(Weakness.STARS_ALIKE, hour_angles_deg=(10.0, 12.0)),
+        note(Weakness.STEP, "1 Star", size_arcsec=4.0, after=2.0),
+        note(Weakness.STEP, "0 Other", size_arcsec=4.0, after=2.0),
+        note(Weakness.SET_ASIDE, "1 Star", aside=3, count=9),
     ]
     leg = _leg()
     snapshot = SimpleNamespace(
@@ -63,7 +64,7 @@ def test_stars_alike_are_told_beside_a_step_of_this_leg_alone() -> None:
         solution=SimpleNamespace(notes=notes),
     )
     said = warnings(snapshot, Horizon.flat(), float(leg.utc_s[-1]), 6.0)
-    assert said.sentences == ("The stars stand at similar hour angles.", "Leg “1 Star” jumped.")
+    assert said.sentences == tuple(map(str, notes[:2]))
 
 
 def test_nothing_is_said_before_there_is_something_to_judge() -> None:

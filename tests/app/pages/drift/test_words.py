@@ -9,8 +9,11 @@ from app.pages.drift.answer import Shapes
 from app.pages.drift.offset import UnusableNumber, parse_size
 from app.pages.drift.starchoice import ANY, EAST, MERIDIAN, WEST, compass, star_line, suits
 from app.pages.drift.words import drift_rate, hour_angle, leg_words, verdict
+from core.alignment.axis.singlestar import SingleStarConstraint
 from core.alignment.driftlog.records import Leg
 from core.alignment.goal import Aim
+from core.alignment.guide.judgement import Outlook
+from core.finding import found
 from core.sky.catalogues import Star, StarNow
 
 ADVICE = SimpleNamespace(
@@ -31,7 +34,7 @@ def _snapshot(**changes: object) -> SimpleNamespace:
         "legs": (),
         "solution": SimpleNamespace(combination=None, is_contradictory=False),
         "advice": ADVICE,
-        "forecast": SimpleNamespace(sentence="About 4 more minutes on this star bring ± to 1′."),
+        "forecast": SimpleNamespace(outlook=found(Outlook.MINUTES, minutes=4.0, target=1.0)),
         "solution_is_stale": False,
     }
     return SimpleNamespace(**(usual | changes))
@@ -64,9 +67,9 @@ def test_figures_where_the_legs_can_tell_and_words_where_not() -> None:
 
 
 def test_the_combination_is_told_when_one_star_leaves_it_at_that() -> None:
-    alone = SimpleNamespace(sentence="One star alone fixes …")
+    alone = SingleStarConstraint(1.0, 0.0, 3.0, 0.5, 80.0, None, None, 0.8, 1)
     one = SimpleNamespace(combination=alone, is_contradictory=False)
-    assert verdict(_snapshot(solution=one)).finding == "One star alone fixes …"
+    assert verdict(_snapshot(solution=one)).finding.startswith("One star alone fixes")
 
 
 def test_before_the_first_answer_it_says_what_it_waits_for() -> None:

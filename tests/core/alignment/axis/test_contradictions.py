@@ -5,11 +5,11 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from core.alignment.advice import advise
 from core.alignment.axis.legset import CHANCE
 from core.alignment.axis.solution import solve
 from core.alignment.goal import Aim
 from core.alignment.guide.judgement import minutes_left
+from core.alignment.words import advise
 from tests.truth.watched import air_motion, hard_night
 
 MERIDIAN, EAST, WEST = (-3.0, 3.0), (-90.0, -70.0), (70.0, 90.0)
@@ -49,7 +49,7 @@ def test_of_two_legs_of_one_star_drifting_both_ways_no_error_is_told(seed):
     assert "contradict" in advice.azimuth
     assert not advice.azimuth_turn
     assert any("no error of the axis is told" in limit for limit in advice.limits)
-    assert not any(note.code == "bends" for note in solution.notes)
+    assert not any(note.code.value == "bends" for note in solution.notes)
     assert minutes_left(solution, "2", 1.0).minutes is None
 
 
@@ -63,7 +63,7 @@ def test_the_odd_one_of_many_is_found_left_out_and_said(seed):
     assert solution.contradiction.exchanged == (2,)
     assert solution.determined
     assert off_by_half_widths(solution, made) < 1.5
-    assert any("“3”" in note.text and note.leg == "3" for note in solution.notes)
+    assert any("“3”" in str(note) and note.leg == "3" for note in solution.notes)
     assert not solution.information_arcmin2[2].any()
 
 
