@@ -98,6 +98,7 @@ class Program(QObject):
         self._sounds = Sounds(settings, parent=self)
         self._awake = Awake(parent=self)
         self.session: Session | None = None
+        self._tonight: Snapshot | None = None
         self._budget_goal: BudgetGoal | None = None
         self._field: FieldInView | None = None
         self._is_closed = False
@@ -185,9 +186,9 @@ class Program(QObject):
 
     def _is_kept(self) -> bool:
         """Whether all that was measured is on disk."""
-        if self._is_closed or self._warm_up.made is None or self.session is None:
+        if self._is_closed or self._warm_up.made is None or self._tonight is None:
             return True
-        snapshot = self.session.snapshot()
+        snapshot = self._tonight
         log = self._warm_up.made.log
         has_measured = snapshot.axis_state > 1 or bool(snapshot.legs) or log.has_said
         return not has_measured or log.flush(KEPT_WITHIN_S)
@@ -195,7 +196,7 @@ class Program(QObject):
     def _readings(self) -> str:
         from app.night.snapshot import as_drift_log
 
-        return as_drift_log(self.session.snapshot()) if self.session is not None else ""
+        return "" if self._tonight is None else as_drift_log(self._tonight)
 
     def _build(self, warm: StartupLoad) -> None:
         from app.night.session import Session
@@ -204,13 +205,13 @@ class Program(QObject):
             return
         session = Session(log=warm.log, parent=self)
         session.resume(warm.night)
-        session.changed.connect(self._show)
         self.session = session
+        session.follow(self._keep, readings=True)
         shared = self._shared(warm, session)
         self.window.offer(PageMaking(self.window, self.theme, shared, self).entries())
-        self._show(session.snapshot())
+        session.follow(self._show)
         # A star that was being watched waits for nobody: then the night opens where it was.
-        first = TONIGHT if session.snapshot().watching is None else DRIFT
+        first = TONIGHT if self._tonight is None or self._tonight.watching is None else DRIFT
         self._idle.do(
             [
                 *self.window.building(first),
@@ -254,6 +255,9 @@ class Program(QObject):
             self._field,
             self._awake,
         )
+
+    def _keep(self, snapshot: Snapshot) -> None:
+        self._tonight = snapshot
 
     def _woke(self, slept_s: float) -> None:
         if self.session is not None and self._field is not None:

@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from app.night.places import Places, Settings
     from app.night.plan import Evening
     from app.night.session import Session
+    from app.night.snapshot import Snapshot
     from app.pages.budget.page import BudgetPage
     from app.pages.drift.page import DriftPage
     from app.pages.drift.parts import DriftParts
@@ -66,7 +67,6 @@ def _nothing_in_the_way(_site: Site) -> Horizon:
 
 
 def drift_parts(
-    session: Session,
     now: Callable[[], float],
     sounds: Sounds,
     field: FieldInView,
@@ -80,12 +80,10 @@ def drift_parts(
     from core.practice.simulation import MEADOW_AIR, NORTHERN_MEADOW
     from core.sky import catalogues
 
-    def stars_up() -> Sequence[StarNow]:
-        snapshot = session.snapshot()
-        if snapshot.site is None or snapshot.air is None:
+    def stars_up(site: Site | None, air: Air | None) -> Sequence[StarNow]:
+        if site is None or air is None:
             return ()
-        stars = catalogues.load_stars()
-        return stars.up_now(snapshot.site, snapshot.air, now(), LOWEST_DEG, MOST_STARS)
+        return catalogues.load_stars().up_now(site, air, now(), LOWEST_DEG, MOST_STARS)
 
     def place_tonight(star: StarNow) -> tuple[float, float]:
         return catalogues.load_stars().at_epoch(star.star, now())
@@ -215,10 +213,17 @@ def keep_surroundings(
 
     found = surroundings_of(equipment, evening.plans)
 
+    is_measured = False
+
+    def follow(snapshot: Snapshot) -> None:
+        nonlocal is_measured
+        is_measured = bool(snapshot.legs)
+
     def keep() -> None:
-        if session.snapshot().legs or book.has_begun():
+        if is_measured or book.has_begun():
             book.keep_around(found())
 
+    session.follow(follow)
     for signal in (book.changed, session.changed, equipment.changed, evening.plans.changed):
         signal.connect(keep)
 
@@ -231,10 +236,10 @@ def log_parts(warm: StartupLoad, session: Session, evening: Evening, book: Night
 
     files = NightFiles(warm.log.archive, when)
 
-    def priors() -> Priors:
-        return session.snapshot().priors
-
-    return LogParts(files, warm.log, book, warm.night.night_id, evening.zone, priors)
+    granted: dict[str, Priors] = {}
+    session.follow(lambda snapshot: granted.update(now=snapshot.priors))
+    night_id = warm.night.night_id
+    return LogParts(files, warm.log, book, night_id, evening.zone, lambda: granted["now"])
 
 
 def log_unbuilt(page: QWidget | None) -> list[Callable[[], None]]:
@@ -355,7 +360,7 @@ class PageMaking(QObject):
             shared.evening,
             self._theme,
             Books(shared.book, shared.flips),
-            shared.session.snapshot,
+            shared.session,
             known_facts(shared.equipment),
             titles(self._window.titles()),
         )
@@ -369,10 +374,8 @@ class PageMaking(QObject):
         from app.pages.site.page import SitePage, SiteParts
 
         shared = self._shared
-        tonight = shared.session.snapshot
-        page = SitePage(self._theme, SiteParts(shared.now, shared.places, own_zone(), tonight))
-        snapshot = tonight()
-        page.show_site(snapshot.site, snapshot.air)
+        parts = SiteParts(shared.now, shared.places, own_zone(), shared.session)
+        page = SitePage(self._theme, parts)
         page.mount_moved.connect(shared.session.tripod_moved)
         page.site_given.connect(shared.session.set_site)
         page.clock().checked.connect(shared.book.confirm_clock)
@@ -397,7 +400,6 @@ class PageMaking(QObject):
         shared = self._shared
         session = shared.session
         parts = drift_parts(
-            session,
             shared.now,
             shared.sounds,
             shared.field,

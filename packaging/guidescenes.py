@@ -17,6 +17,7 @@ from app.pages.drift.practice import PracticePanel
 from app.pages.drift.sources import PRACTICE
 from app.pagetable import DRIFT
 from core.alignment.guide.procedure import Stage
+from tests.app.night.heard import heard
 
 PATIENCE_S = 20.0
 LONGEST = 900  # readings of one leg
@@ -47,11 +48,11 @@ def _wait(until: Callable[[], bool]) -> None:
 def _read(page: DriftPage, source: PracticeSource, count: int) -> None:
     for _ in range(count):
         source.advance()
-    _wait(lambda: _readings_solved(page) >= sum(len(x.utc_s) for x in page.shown().snapshot().legs))
+    _wait(lambda: _readings_solved(page) >= sum(len(x.utc_s) for x in heard(page.shown()).legs))
 
 
 def _readings_solved(page: DriftPage) -> int:
-    solution = page.shown().snapshot().solution
+    solution = heard(page.shown()).solution
     return 0 if solution is None else sum(leg.sample_count for leg in solution.legs)
 
 
@@ -74,7 +75,7 @@ def _turn(program: Program) -> None:
     page = _page(program)
     source = _source(page)
     _until(page, source, Stage.TURN)
-    wanted = page.shown().snapshot().guide.wanted
+    wanted = heard(page.shown()).guide.wanted
     assert wanted is not None
     source.turn_azimuth(HALF_WAY * wanted.azimuth_arcmin)
     source.turn_altitude(wanted.altitude_arcmin)
@@ -91,7 +92,7 @@ def _until(page: DriftPage, source: PracticeSource, wanted: Stage) -> None:
     """Does what the guide says until it has come so far."""
     for _ in range(40):
         page.leading().refresh()
-        stage = page.shown().snapshot().guide.stage
+        stage = heard(page.shown()).guide.stage
         if stage is wanted:
             return
         if stage is Stage.WATCH:
@@ -115,7 +116,7 @@ def _turn_both(page: DriftPage, source: PracticeSource) -> None:
     for _ in range(5):
         for _ in range(4):
             source.advance()
-        guide = page.shown().snapshot().guide
+        guide = heard(page.shown()).guide
         if guide.wanted is None or guide.seen is None:
             return
         source.turn_azimuth(guide.wanted.azimuth_arcmin - guide.seen.azimuth_arcmin)

@@ -18,6 +18,7 @@ from core.mount.equipment import Telescope
 from core.mount.examples import INVENTED_INVENTORY
 from core.practice.simulation import PracticeMount, PracticeSky
 from core.sky.site import Site
+from tests.app.night.heard import heard
 
 NOW_S = 1_790_000_000.0
 
@@ -138,7 +139,7 @@ def _budget_solved(program: Program) -> None:
     page.form.guiding.button("guided").click()
     session = program.session
     assert session is not None
-    site, air = session.snapshot().site, session.snapshot().air
+    site, air = heard(session).site, heard(session).air
     assert site is not None
     assert air is not None
     rng = np.random.default_rng(4)

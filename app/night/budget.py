@@ -18,6 +18,7 @@ from core.mount.examples import INVENTED_SET, invented_inventory
 if TYPE_CHECKING:  # brings scipy along
     from app.night.plan import Plans
     from app.night.session import Session
+    from app.night.snapshot import Snapshot
     from core.alignment.goal import Allowed
     from core.imaging.task import Optics, Task
     from core.sky.site import Air, Site
@@ -220,17 +221,21 @@ class BudgetGoal(QObject):
         self._asked: object = None
         self._errand = LatestOnly(self)
         self._errand.done.connect(self._take)
-        for signal in (session.changed, budget.changed, plans.changed):
+        for signal in (budget.changed, plans.changed):
             signal.connect(self.refresh)
-        self.refresh()
+        session.follow(self._follow)
 
     def close(self) -> None:
         """Nothing more is worked out."""
         self._errand.close()
 
+    def _follow(self, snapshot: Snapshot) -> None:
+        self._tonight = snapshot
+        self.refresh()
+
     def refresh(self) -> None:
         """Asks only when something it depends on is different."""
-        snapshot = self._session.snapshot()
+        snapshot = self._tonight
         task = self._task()
         question = (task, snapshot.site, snapshot.air, snapshot.aim)
         if question == self._asked:

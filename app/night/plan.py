@@ -28,6 +28,7 @@ from core.sky.targets import Target
 
 if TYPE_CHECKING:
     from app.night.session import Session
+    from app.night.snapshot import Snapshot
 
 
 # What the person plans for tonight: the target, the kind of mount, the figures for both.
@@ -243,16 +244,14 @@ class Evening(QObject):
     ) -> None:
         """`now`: seconds since 1970-01-01 UTC. `own_zone`: the computer's time zone by name."""
         super().__init__(parent)
-        self._session = session
         self._places = places
         self._own_zone = own_zone
         self.plans = plans
         self.now = now
         self._known: object = None
         self._around: ObservingContext | None = None
-        session.changed.connect(lambda _snapshot: self.refresh())
         plans.changed.connect(self.changed)
-        self.refresh()
+        session.follow(self._follow)
 
     def around(self) -> ObservingContext | None:
         """None while no site is given."""
@@ -270,8 +269,13 @@ class Evening(QObject):
     def show_utc(self, wanted: bool) -> None:
         self.plans.set_word("clock", UTC if wanted else PLACE)
 
+    def _follow(self, snapshot: Snapshot) -> None:
+        self._tonight = snapshot
+        self.refresh()
+
     def refresh(self) -> None:
-        snapshot = self._session.snapshot()
+        """What another page may have kept of the place counts from now on."""
+        snapshot = self._tonight
         place: Place | None = self._places.of(snapshot.site)
         known = snapshot.site, snapshot.air, place
         if known != self._known:

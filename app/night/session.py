@@ -103,7 +103,7 @@ class Session(QObject):
     """
 
     changed = Signal(object)  # a Snapshot, at every step and setting and at every answer
-    reading_added = Signal()  # at every reading, and cheap
+    reading_added = Signal(object)  # a Snapshot, at every reading
     _storage_reported = Signal(object)
 
     def __init__(
@@ -121,6 +121,7 @@ class Session(QObject):
         self._answer = AxisAnswer(0)
         self._is_stale = False
         self._storage_reported.connect(self._take_storage_report)
+        self._told = self._snapshot()
         self._solver = SolverThread(compute, self)
         self._solver.answered.connect(self._take_answer, Qt.ConnectionType.QueuedConnection)
         self._solver.start()
@@ -135,7 +136,25 @@ class Session(QObject):
         """Stop computing; the night stays open, and the log writes what is left when it closes."""
         self._solver.close()
 
-    def snapshot(self) -> Snapshot:
+    def follow(self, take: Callable[[Snapshot], object], readings: bool = False) -> None:
+        """Whoever shows the night gets every snapshot from now on, and the newest at once.
+
+        `readings`: at every reading too, for those who only keep it.
+        """
+        self.changed.connect(take)
+        if readings:
+            self.reading_added.connect(take)
+        take(self._told)
+
+    def _tell(self) -> None:
+        self._told = self._snapshot()
+        self.changed.emit(self._told)
+
+    def _tell_reading(self) -> None:
+        self._told = self._snapshot()
+        self.reading_added.emit(self._told)
+
+    def _snapshot(self) -> Snapshot:
         """The state as it stands; costs no copy of readings."""
         tonight, answer = self._tonight, self._answer
         return Snapshot(
@@ -171,7 +190,7 @@ class Session(QObject):
         if self._tonight.priors != before:
             self._step_taken()
         else:
-            self.changed.emit(self.snapshot())
+            self._tell()
 
     def set_north_set(self, north_set: NorthSet) -> None:
         """Say how well north of the eyepiece or camera was set."""
@@ -209,7 +228,7 @@ class Session(QObject):
     def add_reading(self, reading: Reading) -> None:
         """Take one reading of the star under way; one that cannot be used is refused aloud."""
         if self._procedure.take_while_turning(reading):
-            self.reading_added.emit()
+            self._tell_reading()
             return
         try:
             notice = self._tonight.add_reading(reading)
@@ -222,7 +241,7 @@ class Session(QObject):
             self._step_taken(notice)
         else:
             self._ask()
-        self.reading_added.emit()
+        self._tell_reading()
 
     def remove_last_reading(self) -> bool:
         """Take the newest reading of the leg under way back; False when there is none."""
@@ -346,11 +365,11 @@ class Session(QObject):
         self._problems.put(Trouble.CLOCK, notice)
         self._problems.put(Trouble.READING, None)
         self._ask()
-        self.changed.emit(self.snapshot())
+        self._tell()
 
     def _say(self, trouble: Trouble, sentence: str | None) -> None:
         if self._problems.put(trouble, sentence):
-            self.changed.emit(self.snapshot())
+            self._tell()
 
     def _ask(self) -> None:
         """Ask for a solution of what is there; without legs there is nothing to know."""
@@ -381,7 +400,7 @@ class Session(QObject):
             self._answer = answer
             self._take_north(answer)
         self._is_stale = answer.problem is not None and self._answer.solution is not None
-        self.changed.emit(self.snapshot())
+        self._tell()
 
     def _take_north(self, answer: AxisAnswer) -> None:
         """The turn of the bolts has told which way north is."""

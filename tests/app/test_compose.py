@@ -16,6 +16,7 @@ from app.pagetable import DRIFT, MOUNT, POLE, SITE, TONIGHT
 from app.workers.faults import Faults
 from core.mount.equipment import EquipmentSet, Mount, MountKind, Purpose
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 
 ROOT = Path(__file__).parents[2]
 NOW_S = 1_790_000_000.0
@@ -54,12 +55,12 @@ def test_the_other_pages_are_built_when_there_is_time(start: Start, qtbot) -> No
 
 def test_what_turns_teach_is_kept_with_the_mount_in_use(start: Start) -> None:
     program = start()
-    assert "No mount is chosen" in program.session.snapshot().guide.bolt_book
+    assert "No mount is chosen" in heard(program.session).guide.bolt_book
     program.window.show_page(MOUNT)
     equipment = program.window.page(MOUNT).equipment()
     equipment.put(Mount(key="m", name="Post", kind=MountKind.GERMAN_EQUATORIAL))
     equipment.put_set(EquipmentSet(key="s", name="Set", purpose=Purpose.DEEP_SKY, mount="m"))
-    assert "“Post”" in program.session.snapshot().guide.bolt_book
+    assert "“Post”" in heard(program.session).guide.bolt_book
 
 
 def test_a_site_given_on_its_page_reaches_the_session_and_the_strip(start: Start) -> None:
@@ -69,7 +70,7 @@ def test_a_site_given_on_its_page_reaches_the_session_and_the_strip(start: Start
     for name, text in (("name", "Hill"), ("latitude", "48.1, 11.6"), ("elevation", "520")):
         page.field(name).show_text(text)
     page.use_button().click()
-    assert program.session.snapshot().site == HILL
+    assert heard(program.session).site == HILL
 
 
 def test_places_and_their_horizon_survive_a_restart_and_reach_the_pole(start: Start) -> None:
@@ -110,7 +111,7 @@ def test_the_night_opens_where_it_was(start: Start) -> None:
     first.session.add_reading(Reading(NOW_S, 1.5, sigma_arcsec=1.0))
     first.window.close()
     first.close()
-    snapshot = start().session.snapshot()
+    snapshot = heard(start().session)
     assert snapshot.site == HILL
     assert [leg.north_arcsec.tolist() for leg in snapshot.legs] == [[1.5]]
 
@@ -125,7 +126,7 @@ def test_a_mount_carried_to_another_place_begins_anew(start: Start) -> None:
     page.form().show_site(Site(-33.0, 20.0, 300.0, "Rock"), None)
     page.use_button().click()
     page.moving().no().click()
-    snapshot = program.session.snapshot()
+    snapshot = heard(program.session)
     assert (snapshot.site.name, snapshot.axis_state, snapshot.legs) == ("Rock", 2, ())
 
 
@@ -147,7 +148,7 @@ def test_a_leg_under_way_is_on_the_screen_again(start: Start) -> None:
     page.work().plot().draw()
     pad.offset().show_text("1.5")
     pad.press()
-    (leg,) = page.shown().snapshot().legs
+    (leg,) = heard(page.shown()).legs
     assert leg.utc_s.size == 13
 
 
@@ -159,7 +160,7 @@ def test_a_log_dropped_on_the_window_is_read(start: Start, tmp_path: Path, qtbot
     path.write_text("\n".join(["leg,utc,ra_deg,dec_deg,north_arcsec", *lines]))
     program.window.file_dropped.emit(path)
     assert program.window.page(DRIFT).isVisible()
-    qtbot.waitUntil(lambda: len(program.session.snapshot().legs) == 1)
+    qtbot.waitUntil(lambda: len(heard(program.session).legs) == 1)
 
 
 def test_closing_before_it_is_ready_leaves_nothing(qapp, settings, tmp_path, qtbot) -> None:
@@ -185,7 +186,7 @@ def test_a_place_that_cannot_be_written_is_said_and_the_night_goes_on(
     program.session.set_site(HILL, Air(952.0))
     program.session.begin_leg("Vega", 279.2, 38.8)
     program.session.add_reading(Reading(NOW_S, 1.5))
-    assert len(program.session.snapshot().legs) == 1
+    assert len(heard(program.session).legs) == 1
     assert not program.window.close()
     asking = program.window.asking()
     assert "not on disk" in asking.question()

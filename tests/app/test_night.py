@@ -22,6 +22,7 @@ from app.ui.style import Theme
 from app.ui.window import Window
 from core.night.checklist import NightPart
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 from tests.core.night.recorded import whole_night
 
 NOW_S = 1_790_000_000.0
@@ -81,7 +82,7 @@ def test_every_way_in_is_red_alone(program: Program, qtbot, way: str) -> None:
         controls.set_speed("60")
         qtbot.waitUntil(lambda: bool(controls.star_buttons()))
         controls.star_buttons()[0].click()
-        qtbot.waitUntil(lambda: page.shown().snapshot().solution is not None, timeout=20_000)
+        qtbot.waitUntil(lambda: heard(page.shown()).solution is not None, timeout=20_000)
         qtbot.waitUntil(lambda: "a minute" in _texts(page), timeout=5_000)
         controls.set_speed("0")
     assert _green_and_blue(program.window) == 0

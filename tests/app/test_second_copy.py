@@ -15,6 +15,7 @@ from app.pagetable import LOG, SITE, TONIGHT
 from app.store.nights import NightLog
 from core.alignment.driftlog.reader import read as read_drift_log
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 
 NOW_S = 1_790_000_000.0
 
@@ -73,7 +74,7 @@ def test_it_is_said_on_every_page_until_it_takes_over(
 
 def test_what_it_measured_is_offered_when_it_is_closed_first(program: Program) -> None:
     session = program.session
-    assert not session.snapshot().legs  # the other copy's leg is none of this one's
+    assert not heard(session).legs  # the other copy's leg is none of this one's
     session.begin_leg("Kelp", 10.0, 5.0)
     for second in range(4):
         session.add_reading(Reading(NOW_S + second, 0.5 * second))

@@ -38,6 +38,7 @@ from core.mount.examples import INVENTED_SET, invented_inventory
 from core.sky import catalogues, targets
 from core.sky.site import Air, Site
 from tests.app.freshprogram import DUSK_S, fresh_program
+from tests.app.night.heard import heard
 from tests.app.spokentexts import Allowed, Painted, bracketed, texts_of, unsaid
 
 PATIENCE_MS = 30_000
@@ -168,7 +169,7 @@ def _practise(looker: Looker) -> None:
     controls.set_speed("0")  # the test itself lets the time pass
     seen: set[Stage] = set()
     for _ in range(12):
-        stage = page.shown().snapshot().guide.stage
+        stage = heard(page.shown()).guide.stage
         looker.look(f"drift, {stage.name}")
         seen.add(stage)
         if stage is Stage.TURN:
@@ -178,7 +179,7 @@ def _practise(looker: Looker) -> None:
         looker.wait(lambda: bool(_primary(page)))
         page.leading().act(_primary(page))
         QTest.qWait(0)
-        looker.wait(lambda before=stage: page.shown().snapshot().guide.stage is not before)
+        looker.wait(lambda before=stage: heard(page.shown()).guide.stage is not before)
     assert {Stage.CHOOSE, Stage.WATCH, Stage.TURN} <= seen
     _open_all_parts(looker, "drift in practice", page)
 
@@ -203,7 +204,7 @@ def _primary(page: QWidget) -> str:
 
 
 def _is_solved(page: QWidget) -> bool:
-    snapshot = page.shown().snapshot()
+    snapshot = heard(page.shown())
     if snapshot.solution is None:
         return False
     solved = {leg.label: leg.sample_count for leg in snapshot.solution.legs}

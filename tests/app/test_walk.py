@@ -29,6 +29,7 @@ from app.ui.form import Key
 from core.alignment.guide.procedure import Stage
 from core.night.checklist import NightPart
 from tests.app.freshprogram import fresh_program
+from tests.app.night.heard import heard
 from tests.app.person import PATIENCE_MS, Person
 
 MOST_ACTIONS = 60
@@ -87,7 +88,7 @@ def _give_the_site(person: Person, hemisphere: str) -> None:
     ):
         person.type(page.field(name), text)
     person.strike(Qt.Key.Key_Return)
-    assert person.program.session.snapshot().site.latitude_deg == float(latitude)
+    assert heard(person.program.session).site.latitude_deg == float(latitude)
     person.press(page.clock().right_button())
 
 
@@ -135,7 +136,7 @@ def _align_a_practice_mount(person: Person) -> None:
     assert isinstance(controls, PracticePanel)
     controls.set_speed("0")  # the test itself lets the time pass
     for _ in range(MOST_ACTIONS):
-        stage = page.shown().snapshot().guide.stage
+        stage = heard(page.shown()).guide.stage
         if stage is Stage.DONE:
             break
         if stage is Stage.WATCH:
@@ -146,7 +147,7 @@ def _align_a_practice_mount(person: Person) -> None:
         person.strike(getattr(Qt.Key, f"Key_{_letter(page)}"))
         QTest.qWait(0)
         person.wait(lambda before=stage: _has_moved_on(page, before))
-    snapshot = page.shown().snapshot()
+    snapshot = heard(page.shown())
     assert snapshot.guide.stage is Stage.DONE
     azimuth, altitude = controls.source().reveal()
     sky = azimuth * np.cos(np.radians(snapshot.site.latitude_deg))
@@ -154,7 +155,7 @@ def _align_a_practice_mount(person: Person) -> None:
 
 
 def _has_moved_on(page: DriftPage, before: Stage) -> bool:
-    return page.shown().snapshot().guide.stage is not before
+    return heard(page.shown()).guide.stage is not before
 
 
 def _letter(page: DriftPage) -> str:
@@ -167,7 +168,7 @@ def _let_it_drift(person: Person, page: DriftPage, controls: PracticePanel) -> N
     """Until the guide says what to do next."""
 
     def is_solved() -> bool:
-        snapshot = page.shown().snapshot()
+        snapshot = heard(page.shown())
         if snapshot.solution is None:
             return False
         solved = {leg.label: leg.sample_count for leg in snapshot.solution.legs}
@@ -185,11 +186,11 @@ def _let_it_drift(person: Person, page: DriftPage, controls: PracticePanel) -> N
 def _turn_the_bolts(person: Person, page: DriftPage, controls: PracticePanel) -> None:
     """By the keys of the bolts, as far as the guide wants, until the star shows that it is so."""
     bolts = controls.bolts()
-    north = page.shown().snapshot().site.latitude_deg > 0.0
+    north = heard(page.shown()).site.latitude_deg > 0.0
     for _ in range(6):
         for _ in range(3):
             controls.source().advance()
-        guide = page.shown().snapshot().guide
+        guide = heard(page.shown()).guide
         seen = guide.seen
         azimuth = guide.wanted.azimuth_arcmin - (0.0 if seen is None else seen.azimuth_arcmin)
         altitude = guide.wanted.altitude_arcmin - (0.0 if seen is None else seen.altitude_arcmin)

@@ -23,6 +23,7 @@ from app.night.snapshot import Snapshot
 from app.store.nights import NightLog
 from core.sky.clocks import local_sidereal_time_hours
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 
 SITE, AIR = Site(47.0, -20.0, 300.0), Air(978.0)
 START_UTC_S = 1_795_552_200.0
@@ -59,7 +60,7 @@ class LongNight:
         self._session.resume(log.resume_or_begin_night(START_UTC_S))
         self._session.changed.connect(self._look)
         self._snapshots = 0
-        self._newest: Snapshot = self._session.snapshot()
+        self._newest: Snapshot = heard(self._session)
         self._session.set_site(SITE, AIR)
 
     def run(self) -> dict[str, float]:
@@ -96,7 +97,7 @@ class LongNight:
         self._session.add_reading(Reading(utc_s, offset, 0.0))
         if i % BETWEEN_LOOKS == 0:
             self._app.processEvents()
-            self._session.snapshot()
+            heard(self._session)
 
     def _begin_leg(self, utc_s: float, number: int) -> None:
         sidereal_deg = 15.0 * float(local_sidereal_time_hours(utc_s, SITE))

@@ -29,6 +29,7 @@ from app.compose import Program
 from app.devices.source import Reading
 from app.pagetable import DRIFT
 from app.workers.garbage import WindowGarbage
+from tests.app.night.heard import heard
 from tests.bench.long_night import AIR, RATE_HZ, SITE, START_UTC_S, north_arcsec, resident_mb
 from tests.bench.stretch import spent_ms
 
@@ -133,7 +134,7 @@ class WindowNight:
     def _settle(self) -> None:
         """Until the answer to all that was fed has been drawn."""
         given_up = time.monotonic() + MOST_S
-        while self._session.snapshot().solution_is_stale and time.monotonic() < given_up:
+        while heard(self._session).solution_is_stale and time.monotonic() < given_up:
             rest(self._app, 0.1)
         rest(self._app, DRAWN_S)
 

@@ -23,6 +23,7 @@ from app.store.nights import NightLog
 from core.alignment.guide.bolts import BoltTurn
 from core.alignment.guide.procedure import Stage
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 from tests.app.night.scripted import counting_answer
 
 NOW_UTC_S = 1_795_550_400.0
@@ -36,7 +37,7 @@ def fail(sentence: str | None) -> None:
 
 def state(session: Session) -> dict[str, object]:
     """What a resume must bring back."""
-    snapshot = session.snapshot()
+    snapshot = heard(session)
     made = snapshot.guide.last_turn
     return {
         "stage": snapshot.guide.stage.name,
@@ -58,7 +59,7 @@ class Wanderer:
         self._utc_s = first_utc_s
 
     def step(self) -> None:
-        stage = self._session.snapshot().guide.stage
+        stage = heard(self._session).guide.stage
         choices = {
             Stage.CHOOSE: [self._watch, self._watch, self._session.begin_turning, self._doubt],
             Stage.WATCH: [self._read, self._read, self._read, self._session.end_leg, self._leave],

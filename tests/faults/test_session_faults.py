@@ -14,6 +14,7 @@ from app.night.question import AxisAnswer, AxisQuestion, work_out
 from app.night.session import Session
 from core.alignment.drift.prepared import LegNote, UnusableLegs
 from core.sky.site import Site
+from tests.app.night.heard import heard
 from tests.app.night.scripted import ScriptedLog, counting_answer
 
 SITE = Site(50.0, 10.0, 500.0)
@@ -51,7 +52,7 @@ def read(session: Session, count: int, start_utc_s: float = START_UTC_S) -> None
 
 
 def leg_sizes(session: Session) -> dict[str, int]:
-    return {leg.label: leg.utc_s.size for leg in session.snapshot().legs}
+    return {leg.label: leg.utc_s.size for leg in heard(session).legs}
 
 
 def test_a_clock_set_back_begins_a_new_leg_and_says_so(watching: Sessions) -> None:
@@ -59,11 +60,11 @@ def test_a_clock_set_back_begins_a_new_leg_and_says_so(watching: Sessions) -> No
     read(session, 30)
     read(session, 20, START_UTC_S - HOUR_S)
     assert leg_sizes(session) == {"1 Vega": 30, "2 Vega": 20}
-    problem = session.snapshot().problem or ""
+    problem = heard(session).problem or ""
     assert "went back by 61 min" in problem
     assert "“1 Vega” was ended and “2 Vega” begun" in problem
     session.end_leg()
-    assert session.snapshot().problem is None
+    assert heard(session).problem is None
 
 
 def test_a_clock_set_forward_by_an_hour_is_noticed(watching: Sessions) -> None:
@@ -71,17 +72,17 @@ def test_a_clock_set_forward_by_an_hour_is_noticed(watching: Sessions) -> None:
     read(session, 30)
     read(session, 20, START_UTC_S + 60.0 + HOUR_S)
     assert leg_sizes(session) == {"1 Vega": 30, "2 Vega": 20}
-    assert "set forward" in (session.snapshot().problem or "")
+    assert "set forward" in (heard(session).problem or "")
 
 
 def test_a_reading_that_comes_twice_is_refused_and_the_next_is_taken(watching: Sessions) -> None:
     session = watching()
     read(session, 3)
     session.add_reading(Reading(START_UTC_S + 4.0, 9.9))
-    assert "same instant" in (session.snapshot().problem or "")
+    assert "same instant" in (heard(session).problem or "")
     assert leg_sizes(session) == {"1 Vega": 3}
     read(session, 1, START_UTC_S + 6.0)
-    assert session.snapshot().problem is None
+    assert heard(session).problem is None
     assert leg_sizes(session) == {"1 Vega": 4}
 
 

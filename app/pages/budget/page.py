@@ -23,6 +23,7 @@ from core.alignment.goal import Aim
 if TYPE_CHECKING:
     from app.night.budget import Budget
     from app.night.session import Session
+    from app.night.snapshot import Snapshot
 
 
 class BudgetWork(QWidget):
@@ -137,7 +138,7 @@ class BudgetPage(QWidget):
         outer.addWidget(Scrolled(content))
 
     def _connect(self) -> None:
-        self._session.changed.connect(self._session_changed)
+        self._session.follow(self._follow)
         self._budget.changed.connect(self._changed)
         self._errand.done.connect(self._show)
         self.form.changed.connect(self._budget.want)
@@ -151,7 +152,7 @@ class BudgetPage(QWidget):
     def _align_to(self, arcmin: float) -> None:
         """Whatever the person typed gives way; the budget is followed, where it is tonight's."""
         self._session.clear_target()
-        if not math.isclose(self._session.snapshot().target_arcmin, arcmin):
+        if not math.isclose(self._tonight.target_arcmin, arcmin):
             self._session.set_target(arcmin)
 
     def _explanation(self) -> str:
@@ -169,9 +170,9 @@ class BudgetPage(QWidget):
         self._show_form()
         self._soon.mark()
 
-    def _session_changed(self) -> None:
+    def _follow(self, snapshot: Snapshot) -> None:
         """Settings are answered at once, new readings when words are due."""
-        snapshot = self._session.snapshot()
+        self._tonight = snapshot
         step = (snapshot.site, snapshot.air, snapshot.aim, snapshot.target_arcmin)
         if step != self._step:
             self._step = step
@@ -206,7 +207,7 @@ class BudgetPage(QWidget):
 
     def _question(self) -> BudgetQuestion | str:
         """What to work out, or a sentence on what is missing."""
-        snapshot = self._session.snapshot()
+        snapshot = self._tonight
         is_solved = snapshot.solution is not None and snapshot.solution.determined
         self.work.axis.show_solved(is_solved)
         self.site_key.setVisible(snapshot.site is None)
@@ -233,8 +234,7 @@ class BudgetPage(QWidget):
         if isinstance(self._question(), str):  # overtaken by what the person did meanwhile
             return
         if isinstance(answer, BudgetAnswer):
-            snapshot = self._session.snapshot()
-            self.work.show_answer(answer, snapshot.target_arcmin, snapshot.aim)
+            self.work.show_answer(answer, self._tonight.target_arcmin, self._tonight.aim)
             return
         broken = self.tr("This could not be worked out because of a fault in the program.")
         self.work.show_problem(answer if isinstance(answer, str) else broken)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Sequence
+from collections.abc import Collection, Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
@@ -282,7 +282,7 @@ class LegList(QWidget):
 
 
 class Work(QWidget):
-    """Reads snapshots when something is to be drawn; passes on what the person does."""
+    """Draws the newest snapshot when it is time to; passes on what the person does."""
 
     discard = Signal(str)
     exchange = Signal(str)
@@ -292,14 +292,13 @@ class Work(QWidget):
     def __init__(
         self,
         theme: Theme,
-        snapshot: Callable[[], Snapshot],
         readings: QWidget,
         leading: GuideController,
         parent: QWidget | None = None,
     ) -> None:
         """`readings`: the panel that says where readings come from."""
         super().__init__(parent)
-        self._snapshot = snapshot
+        self._snapshot: Snapshot | None = None
         self._leading = leading
         self._shapes = Shapes()
         self._step: object = None
@@ -389,14 +388,16 @@ class Work(QWidget):
         for name, part in pictures.items():
             part.setVisible(name == picture)
 
-    def mark_readings(self) -> None:
+    def mark_readings(self, snapshot: Snapshot) -> None:
         """Readings have come; pictures follow soon, words a little later."""
-        self._leading.mark()
+        self._snapshot = snapshot
+        self._leading.mark(snapshot)
         self._plot.mark_stale()
         self._words.mark()
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """A step or a setting of the person shows at once, an answer as readings do."""
+        self._snapshot = snapshot
         self._leading.show_snapshot(snapshot)
         self._band.setVisible(_has_verdict(snapshot))
         step = _step(snapshot)
@@ -405,10 +406,12 @@ class Work(QWidget):
             self._show_words()
             self._plot.mark_stale()
         else:
-            self.mark_readings()
+            self.mark_readings(snapshot)
 
     def _show_words(self) -> None:
-        snapshot = self._snapshot()
+        snapshot = self._snapshot
+        if snapshot is None:
+            return
         trends = _trends(snapshot)
         self._band.show_verdict(verdict(snapshot, self._leading.leads()))
         self._goal.show_snapshot(snapshot)
@@ -426,7 +429,9 @@ class Work(QWidget):
             part.setVisible(bool(snapshot.legs) and not self._leading.leads())
 
     def _series(self, most: int) -> tuple[Sequence[DriftSeries], int]:
-        snapshot = self._snapshot()
+        snapshot = self._snapshot
+        if snapshot is None:
+            return [], 0
         trends = _trends(snapshot)
         self._shapes.begin(snapshot.axis_state)
         indices = [self._shapes.index(leg.label) for leg in snapshot.legs]

@@ -311,6 +311,7 @@ class GuideController(QObject):
         self.turning = TurningPanel(theme)
         self._errand = LatestOnly(self)
         self._errand.done.connect(self._found)
+        self._tonight: Snapshot | None = None  # of the night in view
         self._asked: tuple[object, ...] | None = None
         self._is_current = False
         self._cueing = Cueing()
@@ -362,12 +363,14 @@ class GuideController(QObject):
         self._asked = None
         self.choosing.forget()
 
-    def mark(self) -> None:
+    def mark(self, snapshot: Snapshot) -> None:
         """Readings have come."""
+        self._tonight = snapshot
         self._live.mark()
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """A step, a setting or an answer."""
+        self._tonight = snapshot
         leads = self._leads(snapshot)
         self.band.setVisible(leads)
         self._show_picture(self._due(snapshot) if leads else PLOT_VIEW)
@@ -376,7 +379,7 @@ class GuideController(QObject):
 
     def leads(self) -> bool:
         """Whether there is a night to lead through, rather than a log to look at."""
-        return self._leads(self._shown.snapshot())
+        return self._tonight is not None and self._leads(self._tonight)
 
     def _leads(self, snapshot: Snapshot) -> bool:
         return snapshot.site is not None and self._ways.is_watching_way()
@@ -395,8 +398,8 @@ class GuideController(QObject):
 
     def refresh(self) -> None:
         """Everything as it stands now."""
-        snapshot = self._shown.snapshot()
-        if snapshot.site is None:
+        snapshot = self._tonight
+        if snapshot is None or snapshot.site is None:
             return
         across = self._parts.field.now().across_arcmin
         horizon = self._parts.horizon(snapshot.site)
@@ -462,9 +465,9 @@ class GuideController(QObject):
 
     def _turned(self) -> None:
         counted = self.turning.counted()
-        if counted is None:
+        if counted is None or self._tonight is None:
             return
-        guide = self._shown.snapshot().guide
+        guide = self._tonight.guide
         how, turn = How.UNKNOWN, guide.wanted
         if guide.seen is not None:
             how, turn = How.SEEN, guide.seen

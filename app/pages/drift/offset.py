@@ -55,13 +55,12 @@ class NorthSetting(QWidget):
             ],
         )
         self._choice.chosen.connect(lambda name: session.set_north_set(NorthSet[name]))
-        session.changed.connect(self._show)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(3)
         column.addWidget(self._means)
         column.addWidget(self._choice)
-        self._show(session.snapshot())
+        session.follow(self._show)
 
     def choice(self) -> Choice:
         return self._choice

@@ -161,14 +161,13 @@ class DriftPage(QWidget):
         self._practice = PracticeBand()
         self._ways_in = StartPanel(theme)
         self._leading = GuideController(shown, self._ways, theme, parts, self)
-        self._work = Work(theme, shown.snapshot, self._ways.panel, self._leading)
+        self._work = Work(theme, self._ways.panel, self._leading)
         self._problem = Text("", "alarm")
         self._to_site = Key(self.tr("Enter your site"))
         self._site: object = None
         self._arrange()
         self._connect()
-        self._show(shown.snapshot())
-        if shown.snapshot().watching:  # the program was ended in the middle of a leg
+        if self._snapshot.watching:  # the program was ended in the middle of a leg
             self.take_way(HAND)
         self.setFocusProxy(self._ways_in.button("practice"))
 
@@ -185,10 +184,10 @@ class DriftPage(QWidget):
         outer.addWidget(Scrolled(content))
 
     def _connect(self) -> None:
-        self._shown.changed.connect(self._show)
+        self._shown.follow(self._show)
         self._shown.reading_added.connect(self._reading_added)
         self._shown.switched.connect(self._switched)
-        self._ways.panel.taken.connect(lambda _way: self._show(self._shown.snapshot()))
+        self._ways.panel.taken.connect(lambda _way: self._show(self._snapshot))
         self._practice.back.connect(self._back)
         self._ways_in.chosen.connect(self.take_way)
         self._ways_in.site_wanted.connect(self.site_wanted)
@@ -244,6 +243,7 @@ class DriftPage(QWidget):
         return self._problem.text()
 
     def _show(self, snapshot: Snapshot) -> None:
+        self._snapshot = snapshot
         is_empty = not snapshot.legs and not self._ways.panel.way()
         self._practice.show_practice(snapshot.site if self._shown.is_practice else None)
         self._ways_in.setVisible(is_empty)
@@ -261,15 +261,15 @@ class DriftPage(QWidget):
     def _switched(self) -> None:
         self._leading.begin_anew()
         self._work.begin_anew()
-        self._show(self._shown.snapshot())
 
     def _back(self) -> None:
         self._ways.back_to_tonight()
-        self._show(self._shown.snapshot())
+        self._show(self._snapshot)
 
-    def _reading_added(self) -> None:
-        self._work.mark_readings()
+    def _reading_added(self, snapshot: Snapshot) -> None:
+        self._snapshot = snapshot
+        self._work.mark_readings(snapshot)
         self._ways.tick()
 
     def _copy(self) -> None:
-        QApplication.clipboard().setText(as_drift_log(self._shown.snapshot()))
+        QApplication.clipboard().setText(as_drift_log(self._snapshot))

@@ -32,7 +32,7 @@ class DriftParts:
     """
 
     now: Callable[[], float]
-    stars_up: Callable[[], Sequence[StarNow]]
+    stars_up: Callable[[Site | None, Air | None], Sequence[StarNow]]
     place_tonight: Callable[[StarNow], tuple[float, float]]
     manual: Callable[[QObject], ManualSource]
     log_file: Callable[[Path, QObject], LogFileSource]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -29,7 +29,9 @@ if TYPE_CHECKING:
     from app.night.activenight import ActiveNight
     from app.night.joining import Joining
     from app.night.session import Session
+    from app.night.snapshot import Snapshot
     from core.alignment.driftlog.records import DriftLog
+    from core.sky.catalogues import StarNow
     from core.sky.site import Air, Site
 
 
@@ -50,6 +52,7 @@ class LogQuestion(Asking):
         self._session = session
         self._log: DriftLog | None = None
         self._met: object = None  # the legs here when the question was asked
+        session.follow(self._keep)
         self.answered.connect(self._answered)
         self.declined.connect(self._declined)
 
@@ -88,10 +91,12 @@ class LogQuestion(Asking):
         self._log = None
         self.left.emit(self.tr("The log was left; nothing was taken from it."))
 
+    def _keep(self, snapshot: Snapshot) -> None:
+        self._tonight = snapshot
+
     def _here(self) -> object:
         """Which legs a log would meet."""
-        snapshot = self._session.snapshot()
-        return snapshot.axis_state, [leg.label for leg in snapshot.legs]
+        return self._tonight.axis_state, [leg.label for leg in self._tonight.legs]
 
 
 # Importing a drift log: progress while it is read, and an account of every line left out.
@@ -362,6 +367,7 @@ class SourceSwitch(QObject):
         self._parts = parts
         self._sources: dict[str, Source] = {}
         self._way_tonight = ""
+        shown.tonight.follow(self._keep)
         builders = {PRACTICE: self._practice, HAND: self._by_hand, LOG: self._importing}
         self.panel = ReadingsPanel(builders)
         self.panel.left.connect(self._left)
@@ -440,10 +446,14 @@ class SourceSwitch(QObject):
 
     def _site_or_meadow(self) -> tuple[Site, Air]:
         """Whoever has given no site practises on an invented meadow."""
-        snapshot = self._shown.tonight.snapshot()
-        if snapshot.site is not None and snapshot.air is not None:
-            return snapshot.site, snapshot.air
-        return self._parts.meadow
+        site, air = self._tonight.site, self._tonight.air
+        return self._parts.meadow if site is None or air is None else (site, air)
+
+    def _stars_up(self) -> Sequence[StarNow]:
+        return self._parts.stars_up(self._tonight.site, self._tonight.air)
+
+    def _keep(self, snapshot: Snapshot) -> None:
+        self._tonight = snapshot
 
     def _drop_practice(self) -> None:
         source = self._sources.pop(PRACTICE, None)
@@ -460,7 +470,7 @@ class SourceSwitch(QObject):
         source = self._parts.manual(self)
         tonight = self._shown.tonight
         self._join(HAND, source, tonight)
-        stars = StarChoice(self._parts.stars_up, self._parts.place_tonight)
+        stars = StarChoice(self._stars_up, self._parts.place_tonight)
         by_hand = ByHand(tonight, source, stars, self._parts.now)
         by_hand.pad().letter_pressed.connect(self.letter_pressed)
         return by_hand

@@ -334,10 +334,11 @@ class ByHand(QWidget):
         self._form.chosen.connect(self._choose)
         stars.chosen.connect(self._watch)
         self._pad.undo_wanted.connect(self._undo)
-        session.reading_added.connect(self._pad.confirm)
+        session.reading_added.connect(lambda _snapshot: self._pad.confirm())
         self._pad.done.connect(self._done)
         self._single.given.connect(self._take)
         self._single.cancelled.connect(self._choose)
+        session.follow(self._keep, readings=True)
         session.changed.connect(self._follow)
         self._choose()
         self._take_up()
@@ -347,6 +348,9 @@ class ByHand(QWidget):
         self._form.show_choice(AGAIN)
         self._watch(star)
 
+    def _keep(self, snapshot: Snapshot) -> None:
+        self._tonight = snapshot
+
     def _follow(self, snapshot: Snapshot) -> None:
         """The leg may have been ended elsewhere: then there is nothing to read."""
         if snapshot.watching is None and self._pad.isVisibleTo(self):
@@ -355,7 +359,7 @@ class ByHand(QWidget):
 
     def _take_up(self) -> None:
         """Goes on with the star that was watched when the program was ended."""
-        snapshot = self._session.snapshot()
+        snapshot = self._tonight
         for leg in snapshot.legs:
             if leg.label == snapshot.watching:
                 self._star = ChosenStar(leg.label, leg.ra_deg, leg.dec_deg)
@@ -383,7 +387,7 @@ class ByHand(QWidget):
 
     def _choose(self) -> None:
         """The guide proposes stars to watch; for a single drift or without a site, choose here."""
-        is_led = self._session.snapshot().site is not None and self._form.choice() == AGAIN
+        is_led = self._tonight.site is not None and self._form.choice() == AGAIN
         self._show(self._form, self._own if is_led else self._stars)
         self._stars.refresh()
 
@@ -408,11 +412,11 @@ class ByHand(QWidget):
 
     def _end_leg(self) -> None:
         """A star that was chosen but never read leaves no trace."""
-        snapshot = self._session.snapshot()
-        empty = [leg.label for leg in snapshot.legs if not len(leg.utc_s)]
+        watched = self._tonight.watching
+        empty = [leg.label for leg in self._tonight.legs if not len(leg.utc_s)]
         self._session.end_leg()
-        if snapshot.watching in empty:
-            self._session.discard_leg(str(snapshot.watching))
+        if watched in empty:
+            self._session.discard_leg(str(watched))
 
     def _take(self, drift: SingleDrift) -> None:
         if self._star is not None:

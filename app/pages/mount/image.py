@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
@@ -27,6 +27,7 @@ from core.sky.site import Air, Site
 from core.units import ARCMIN_PER_RAD
 
 if TYPE_CHECKING:
+    from app.night.session import Session
     from app.night.snapshot import Snapshot
 
 
@@ -138,13 +139,12 @@ class ImageSection(QWidget):
         theme: Theme,
         equipment: Equipment,
         budget: Budget,
-        snapshot: Callable[[], Snapshot],
+        session: Session,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._equipment = equipment
         self._budget = budget
-        self._snapshot = snapshot
         self.form = ImageForm()
         self.scale = Text("", "figure")
         self.field = Text("", "figure")
@@ -157,6 +157,7 @@ class ImageSection(QWidget):
         self._errand = LatestOnly(self)
         self._errand.done.connect(self._show_exposure)
         self._redraw = Redraw(self, self._show)
+        session.follow(self._keep)
         self._arrange()
         self.form.changed.connect(self._take)
         budget.changed.connect(self._redraw.mark)
@@ -168,6 +169,9 @@ class ImageSection(QWidget):
     def mark(self) -> None:
         """The place or the air has changed."""
         self._redraw.mark()
+
+    def _keep(self, snapshot: Snapshot) -> None:
+        self._tonight = snapshot
 
     def _arrange(self) -> None:
         figures = QVBoxLayout(self._figures)
@@ -268,10 +272,9 @@ class ImageSection(QWidget):
         return [one for one in parts if isinstance(one, Guider)]
 
     def _ask_exposure(self) -> None:
-        pass  # EMPTIED
         from core.imaging.task import ImagedTarget
 
-        snapshot, wanted = self._snapshot(), self._budget.wanted
+        snapshot, wanted = self._tonight, self._budget.wanted
         site, air = snapshot.site, snapshot.air
         if site is None or air is None or wanted.axis_error_arcmin is None:
             self.exposure.say(

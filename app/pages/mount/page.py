@@ -181,7 +181,7 @@ class MountPage(QWidget):
         makers: dict[str, Callable[[], QWidget]] = {
             EQUIPMENT: lambda: Things(theme, equipment),
             LOAD: lambda: LoadSection(theme, equipment),
-            IMAGE: lambda: ImageSection(theme, equipment, self._budget, self._session.snapshot),
+            IMAGE: lambda: ImageSection(theme, equipment, self._budget, self._session),
             CHOOSING: lambda: ChoosingSection(theme, equipment),
         }
         return makers[name]()

@@ -185,7 +185,8 @@ class PolePage(QWidget):
         super().__init__(parent)
         self._session = session
         self._parts = parts
-        self._snapshot = session.snapshot()
+        self._shown_for: object = None
+        session.follow(self._keep)
         self._practises = False
         self._sight = sights.kept(parts.settings)
         self._empty = Empty(theme)
@@ -266,15 +267,16 @@ class PolePage(QWidget):
         self._show()
 
     def _where(self) -> tuple[Site, Air] | None:
-        site, air = self._snapshot.site, self._snapshot.air
+        site, air = self._tonight.site, self._tonight.air
         if site is not None and air is not None:
             return site, air
         return self._parts.meadow if self._practises else None
 
+    def _keep(self, snapshot: Snapshot) -> None:
+        self._tonight = snapshot
+
     def _session_changed(self, snapshot: Snapshot) -> None:
-        before, self._snapshot = self._snapshot, snapshot
-        same = (before.site, before.air, before.aim) == (snapshot.site, snapshot.air, snapshot.aim)
-        if not same:
+        if (snapshot.site, snapshot.air, snapshot.aim) != self._shown_for:
             self._show()
 
     def _practise(self) -> None:
@@ -283,13 +285,14 @@ class PolePage(QWidget):
 
     def _show(self) -> None:
         """After anything but the clock has changed."""
+        self._shown_for = self._tonight.site, self._tonight.air, self._tonight.aim
         where = self._where()
         self._empty.setVisible(where is None)
         for part in (self._band, self._ways):
             part.setVisible(where is not None)
         for way, view in self._views().items():
             view.setVisible(where is not None and way == self._ways.choice())
-        invented = self._snapshot.site is None and where is not None
+        invented = self._tonight.site is None and where is not None
         self._invented.say(
             self.tr("At an invented site, {site}.").format(site=where[0].name)
             if invented and where is not None
@@ -300,9 +303,9 @@ class PolePage(QWidget):
     def _tick(self, utc_s: float) -> None:
         where = self._where()
         if where is None:
-            self._empty.show_example(AimedPole.at(*self._parts.meadow, self._snapshot.aim, utc_s))
+            self._empty.show_example(AimedPole.at(*self._parts.meadow, self._tonight.aim, utc_s))
             return
-        standing = AimedPole.at(*where, self._snapshot.aim, utc_s)
+        standing = AimedPole.at(*where, self._tonight.aim, utc_s)
         cautions = standing.cautions(self._parts.horizon_of(standing.site))
         self._band.show_standing(standing, self._sight.view, cautions)
         way = self._ways.choice()

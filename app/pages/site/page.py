@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from app.night.joining import Change, apart_deg, change_to
 from app.night.places import Place, Places
+from app.night.session import Session
 from app.night.snapshot import Snapshot
 from app.pages.site.clock import ClockPanel
 from app.pages.site.form import SiteForm
@@ -26,13 +27,13 @@ from core.sky.site import Air, Site
 class SiteParts:
     """`now`: seconds since 1970-01-01 UTC. `own_zone`: the computer's time zone, by its name.
 
-    `snapshot`: of tonight.
+    `session`: of tonight.
     """
 
     now: Callable[[], float]
     places: Places
     own_zone: str
-    snapshot: Callable[[], Snapshot]
+    session: Session
 
 
 # The question whether a place far away puts the one in use right, or the mount was moved there.
@@ -162,6 +163,7 @@ class SitePage(QWidget):
     def __init__(self, theme: Theme, parts: SiteParts, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._parts = parts
+        parts.session.follow(self._keep, readings=True)
         self._place: Place | None = None  # the one in use
         self._kept = KeptPlaces()
         self._form = SiteForm()
@@ -176,6 +178,7 @@ class SitePage(QWidget):
         outer.addWidget(self._scrolled)
         self.setFocusProxy(self._form.field("name"))
         self._show_place(None, None)
+        self.show_site(self._tonight.site, self._tonight.air)
 
     def _connect(self) -> None:
         self._form.site_given.connect(self._given)
@@ -242,9 +245,12 @@ class SitePage(QWidget):
     def answer(self) -> str:
         return self._form.answer()
 
+    def _keep(self, snapshot: Snapshot) -> None:
+        self._tonight = snapshot
+
     def _given(self, site: Site, air: Air) -> None:
         """A site was given; what it means for what was measured may have to be asked."""
-        tonight = self._parts.snapshot()
+        tonight = self._tonight
         change = change_to(site, tonight)
         self._moving.clear()
         if change is Change.IN_DOUBT and tonight.site is not None:
@@ -264,7 +270,7 @@ class SitePage(QWidget):
 
     def _stay(self) -> None:
         """The place in use stays in use."""
-        tonight = self._parts.snapshot()
+        tonight = self._tonight
         if tonight.site is not None:
             self._form.show_site(tonight.site, tonight.air)
         self._form.use_button().setFocus()

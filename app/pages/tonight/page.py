@@ -30,6 +30,7 @@ from core.night.progress import AxisNow, NightNow
 from core.sky.clocks import Zone
 
 if TYPE_CHECKING:
+    from app.night.session import Session
     from app.night.snapshot import Snapshot
 
 
@@ -139,7 +140,7 @@ class TonightPage(QWidget):
         evening: Evening,
         theme: Theme,
         books: Books,
-        snapshot: Callable[[], Snapshot],
+        session: Session,
         known: Callable[[], frozenset[KnownFact]],
         titles: Mapping[str, str],
         parent: QWidget | None = None,
@@ -148,7 +149,8 @@ class TonightPage(QWidget):
         super().__init__(parent)
         self._evening, self._theme = evening, theme
         self._book, self._flips = books.night, books.flips
-        self._snapshot, self._known = snapshot, known
+        self._known = known
+        session.follow(self._keep)
         self._asked_utc_s = 0.0
         self._had_site: bool | None = None
         self._asked: StatusQuestion | None = None
@@ -173,6 +175,9 @@ class TonightPage(QWidget):
         self._connect()
         self._ticking = Ticking(self, evening.now, self._tick)
         self._changed()
+
+    def _keep(self, snapshot: Snapshot) -> None:
+        self._tonight = snapshot
 
     def _connect(self) -> None:
         self._placeless.site_wanted.connect(self.site_wanted)
@@ -277,8 +282,7 @@ class TonightPage(QWidget):
         around, plans = self._evening.around(), self._evening.plans
         if around is None:
             return None
-        snapshot = self._snapshot()
-        axis = axis_now(snapshot, plan.mount_kind(plans).is_equatorial)
+        axis = axis_now(self._tonight, plan.mount_kind(plans).is_equatorial)
         noted = self._book.weather() or {}
         temperature = noted.get("temperature_c")
         if not isinstance(temperature, int | float):

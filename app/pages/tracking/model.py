@@ -406,7 +406,6 @@ class TrackingModel(QObject):
         self, session: Session, parts: TrackingParts, parent: QObject | None = None
     ) -> None:
         super().__init__(parent)
-        self._session = session
         self.parts = parts
         self.typed = from_kept(parts.log.get_setting(FIGURES_KEY))
         self.study: TrackingStudy | None = None
@@ -430,6 +429,7 @@ class TrackingModel(QObject):
         self.job = Job(self)
         self.live = None if parts.live is None else LiveRun(self, parts.live, self)
         self.job.done.connect(self._take)
+        session.follow(self._keep, readings=True)
         session.changed.connect(self._session_changed)
         if parts.budget is not None:
             parts.budget.changed.connect(self.work)
@@ -439,7 +439,7 @@ class TrackingModel(QObject):
         stored = self.parts.earlier
         if stored is not None:
             is_practice = stored.purpose == LegPurpose.PRACTICE
-            axis_state = self._session.snapshot().axis_state
+            axis_state = self._tonight.axis_state
             # Once the bolts were turned nobody knows whether that was before the run or after.
             given = Given(
                 stored.leg,
@@ -468,7 +468,7 @@ class TrackingModel(QObject):
         """Tonight's place with what is known of the axis; the same object while nothing changes."""
         from core.imaging.tolerance import Alignment
 
-        shown = self._session.snapshot()
+        shown = self._tonight
         solution = None if shown.solution_is_stale else shown.solution
         place = (shown.site, shown.air)
         if place != self._place or solution is not self._solution:
@@ -479,8 +479,9 @@ class TrackingModel(QObject):
                 self._here = TrackingPlace(shown.site, shown.air, known)
         return self._here
 
-    def snapshot(self) -> Snapshot:
-        return self._session.snapshot()
+    def legs(self) -> Sequence[Leg]:
+        """Of tonight, in this axis state."""
+        return self._tonight.legs
 
     def want(self, **figures: Any) -> None:
         """Keeps figures typed; None for one that was cleared."""
@@ -491,7 +492,7 @@ class TrackingModel(QObject):
     def take_run(self, given: Given) -> None:
         """Keeps it in the log of nights unless it is invented."""
         self.run = given
-        self._run_axis_state = self._session.snapshot().axis_state
+        self._run_axis_state = self._tonight.axis_state
         self._kept_run, self._run_key = None, given.kept_as
         if not given.is_practice:
             key = given.kept_as if given.is_kept else self.parts.keep_run(given.leg)
@@ -583,7 +584,7 @@ class TrackingModel(QObject):
             figures=self.figures(),
             here=here,
             optics=self.parts.optics(),
-            solution=self._session.snapshot().solution,
+            solution=self._tonight.solution,
             run=self.run,
             guided=self.guided,
             reversal=self.reversal,
@@ -623,6 +624,9 @@ class TrackingModel(QObject):
                 "sentences": sentences,
             }
         )
+
+    def _keep(self, snapshot: Snapshot) -> None:
+        self._tonight = snapshot
 
     def _session_changed(self, shown: Snapshot) -> None:
         before = self._here

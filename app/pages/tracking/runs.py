@@ -266,7 +266,7 @@ class RunBox(Panel):
             leg.label: Given(
                 leg, origin.format(label=leg.label), here, is_kept=True, is_tonight=True
             )
-            for leg in self._bench.snapshot().legs
+            for leg in self._bench.legs()
             if leg.east_arcsec is not None and leg.utc_s.size >= FEWEST
         }
         self.tonight.offer([(label, label) for label in self._tonight], "")

@@ -13,6 +13,7 @@ from core.imaging.task import Vantage
 from core.imaging.tolerance import tolerance
 from core.sky.site import Air, Site
 from core.sky.targets import Target
+from tests.app.night.heard import heard
 from tests.app.night.memory import Memory
 from tests.app.night.scripted import ScriptedLog, counting_answer
 
@@ -44,7 +45,7 @@ class Night:
         self.session.close()
 
     def goal(self):
-        return self.session.snapshot().goal
+        return heard(self.session).goal
 
 
 @pytest.fixture

@@ -14,6 +14,7 @@ from app.store.nights import NightLog
 from core.alignment.driftlog.records import DriftLog, Header, Leg
 from core.alignment.goal import Aim
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 
 from .scripted import counting_answer
 
@@ -33,7 +34,7 @@ class Evening:
         self.session.resume(self.log.resume_or_begin_night(NOW_UTC_S))
 
     def close(self) -> Snapshot:
-        snapshot = self.session.snapshot()
+        snapshot = heard(self.session)
         self.session.close()
         assert self.log.close()
         assert [sentence for sentence in self.said if sentence] == []

@@ -34,7 +34,7 @@ def test_a_place_with_an_unknown_zone_falls_back_and_says_so() -> None:
 @pytest.mark.usefixtures("qapp")
 def test_a_site_that_is_not_kept_has_utc_and_a_flat_horizon() -> None:
     given = evening(HILL)
-    given._session.set_site(SOUTH)
+    given.session.set_site(SOUTH)
     assert "No time zone is kept" in given.around().zone_note
     assert given.around().horizon.azimuth_deg.size == 0
 

@@ -20,6 +20,7 @@ from core.practice.simulation import (
     PracticeMount,
     coming_midnight_utc_s,
 )
+from tests.app.night.heard import heard
 
 from .conftest import Begin
 
@@ -46,7 +47,7 @@ class PracticeNight:
         return self.session.begin_leg(star.name, star.ra_deg, star.dec_deg)
 
     def misses_in_half_widths(self) -> tuple[float, float]:
-        solution = self.session.snapshot().solution
+        solution = heard(self.session).solution
         assert solution is not None
         azimuth, altitude = self.source.reveal()
         return (
@@ -96,7 +97,7 @@ def test_a_night_at_sixty_times_brings_the_axis_to_the_pole(qtbot: QtBot, begin:
     before = np.array(night.source.reveal())
     for _ in range(2):
         watch_by_the_timer(qtbot, night, 60)
-        solution = night.session.snapshot().solution
+        solution = heard(night.session).solution
         assert solution is not None
         assert max(map(abs, night.misses_in_half_widths())) < 2.0
         turn = -np.array([solution.azimuth_error_arcmin, solution.altitude_error_arcmin])

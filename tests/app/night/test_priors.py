@@ -21,6 +21,7 @@ from core.alignment.goal import Aim
 from core.alignment.priors import RANGES, USUAL, Priors
 from core.mount.equipment import EquipmentSet, Inventory, Mount, MountKind, Purpose, Telescope
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 from tests.app.night.memory import Memory
 from tests.app.night.scripted import ScriptedLog, counting_answer
 
@@ -77,7 +78,7 @@ def test_the_computation_is_asked_anew_with_what_holds_now(begin, qtbot) -> None
     session.use_equipment(MOUNT, TUBE)
     wanted = known(angle_sigma_deg=0.3, flexure_arcsec_per_g=20.0, periodic_error_arcsec=18.0)
     qtbot.waitUntil(lambda: asked[-1] == wanted)
-    assert session.snapshot().priors == wanted
+    assert heard(session).priors == wanted
 
 
 def test_equipment_that_says_nothing_new_makes_no_answer_stale(begin, qtbot) -> None:
@@ -86,25 +87,25 @@ def test_equipment_that_says_nothing_new_makes_no_answer_stale(begin, qtbot) -> 
     with qtbot.waitSignal(session.changed, check_params_cb=lambda s: s.solution is not None):
         session.take_leg("Vega", LEG)
     session.use_equipment(replace(MOUNT, periodic_error_arcsec=None), None)
-    assert not session.snapshot().solution_is_stale
+    assert not heard(session).solution_is_stale
     session.use_equipment(MOUNT, None)
-    assert session.snapshot().solution_is_stale
+    assert heard(session).solution_is_stale
 
 
 def test_the_set_in_use_is_followed(begin) -> None:
     equipment = Equipment(Memory())
     session = begin()
     follow_equipment(session, equipment)
-    assert session.snapshot().priors == USUAL
+    assert heard(session).priors == USUAL
     bought = replace(TUBE, key="later", is_planned=True, flexure_arcsec_per_g=50.0)
     chosen = EquipmentSet(
         key="set", name="Set", purpose=Purpose.OBSERVING, mount="mount", parts=("later", "tube")
     )
     equipment.take(Inventory((MOUNT, bought, TUBE), (chosen,)))
-    priors = session.snapshot().priors
+    priors = heard(session).priors
     assert (priors.flexure_arcsec_per_g, priors.periodic_error_arcsec) == (20.0, 18.0)
     equipment.remove("tube")
-    assert session.snapshot().priors.flexure_arcsec_per_g == USUAL.flexure_arcsec_per_g
+    assert heard(session).priors.flexure_arcsec_per_g == USUAL.flexure_arcsec_per_g
 
 
 def night(night_id: int) -> StoredNight:
@@ -117,13 +118,13 @@ def test_how_north_was_set_is_kept_with_its_night_only(begin) -> None:
     log = ScriptedLog()
     first = begin(log=log)
     first.resume(night(7))
-    assert first.snapshot().north_set is NorthSet.NUDGED
+    assert heard(first).north_set is NorthSet.NUDGED
     first.set_north_set(NorthSet.BY_EYE)
     again, other = begin(log=log), begin(log=log)
     again.resume(night(7))
     other.resume(night(8))
-    assert again.snapshot().north_set is NorthSet.BY_EYE
-    assert other.snapshot().north_set is NorthSet.NUDGED
+    assert heard(again).north_set is NorthSet.BY_EYE
+    assert heard(other).north_set is NorthSet.NUDGED
 
 
 @pytest.mark.parametrize("kept", [3, {"version": 2, "set": "BY_EYE"}, {"version": 1, "set": None}])
@@ -132,7 +133,7 @@ def test_what_cannot_be_read_is_the_usual(begin, kept) -> None:
     log.settings["north set 7"] = kept
     session = begin(log=log)
     session.resume(night(7))
-    assert session.snapshot().north_set is NorthSet.NUDGED
+    assert heard(session).north_set is NorthSet.NUDGED
 
 
 def test_a_practice_mount_is_not_the_persons_own(begin) -> None:
@@ -140,9 +141,9 @@ def test_a_practice_mount_is_not_the_persons_own(begin) -> None:
     session.use_equipment(MOUNT, TUBE)
     session.set_north_set(NorthSet.BY_EYE)
     shown = ActiveNight(session, begin)
-    assert shown.begin_practice(SITE, AIR).snapshot().priors == USUAL
+    assert heard(shown.begin_practice(SITE, AIR)).priors == USUAL
     shown.end_practice()
-    assert shown.snapshot().priors.flexure_arcsec_per_g == 20.0
+    assert heard(shown).priors.flexure_arcsec_per_g == 20.0
 
 
 @pytest.fixture
@@ -175,20 +176,20 @@ def test_what_a_log_states_holds_for_its_axis_state_and_after_a_restart(begin) -
     first.resume(night(7))
     first.use_equipment(MOUNT, TUBE)
     first.take_log(stating(flexure_arcsec_per_g=5.0, angle_sigma_deg=0.5))
-    priors = first.snapshot().priors
+    priors = heard(first).priors
     assert (priors.flexure_arcsec_per_g, priors.angle_sigma_deg) == (5.0, 0.5)
     assert priors.periodic_error_arcsec == 18.0  # still of the mount in use
     again = begin(log=log)
     again.resume(night(7))
-    assert again.snapshot().priors.flexure_arcsec_per_g == 5.0
+    assert heard(again).priors.flexure_arcsec_per_g == 5.0
     first.bolts_turned()
-    assert first.snapshot().priors.flexure_arcsec_per_g == 20.0
+    assert heard(first).priors.flexure_arcsec_per_g == 20.0
 
 
 def test_a_copied_log_states_what_is_not_as_usual(begin) -> None:
     session = begin()
     session.set_site(SITE, AIR)
     session.take_leg("Vega", LEG)
-    assert "flexure" not in as_drift_log(session.snapshot())
+    assert "flexure" not in as_drift_log(heard(session))
     session.use_equipment(None, TUBE)
-    assert "# flexure_arcsec_per_g: 20.0" in as_drift_log(session.snapshot())
+    assert "# flexure_arcsec_per_g: 20.0" in as_drift_log(heard(session))

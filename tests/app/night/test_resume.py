@@ -9,6 +9,7 @@ from app.store.records import StoredAxisState, StoredLeg, StoredNight
 from core.alignment.driftlog.records import Leg
 from core.alignment.goal import Aim
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 
 from .conftest import Begin
 from .scripted import ScriptedLog
@@ -55,7 +56,7 @@ def test_settings_legs_and_the_open_leg_come_back(qtbot: QtBot, begin: Begin) ->
     session = begin()
     with qtbot.waitSignal(session.changed, check_params_cb=lambda s: s.solution is not None):
         session.resume(NIGHT)
-    snapshot = session.snapshot()
+    snapshot = heard(session)
     assert (snapshot.site, snapshot.air, snapshot.axis_state) == (SITE, AIR, 2)
     assert (snapshot.aim, snapshot.target_arcmin) == (Aim.REFRACTED_POLE, 2.0)
     assert [leg.label for leg in snapshot.legs] == ["2 Deneb", "4 Altair"]
@@ -67,7 +68,7 @@ def test_the_open_leg_goes_on_under_its_number_on_disk(begin: Begin) -> None:
     log = ScriptedLog()
     session = resumed(begin, NIGHT, log)
     session.add_reading(Reading(START_UTC_S + 4300.0, 9.0, 0.5))
-    assert session.snapshot().legs[1].utc_s.size == 10
+    assert heard(session).legs[1].utc_s.size == 10
     assert log.calls == [
         ("end_leg", (2,)),  # of two legs left open only the newest can be under way
         ("add_samples", (4, [START_UTC_S + 4300.0], [9.0], [0.5], None)),
@@ -80,7 +81,7 @@ def test_numbers_go_on_counting(begin: Begin) -> None:
 
 def test_an_empty_night_leaves_what_is_usual(begin: Begin) -> None:
     empty = StoredNight(1, START_UTC_S, None, None, None, None, (StoredAxisState(1, ()),), False)
-    snapshot = resumed(begin, empty).snapshot()
+    snapshot = heard(resumed(begin, empty))
     assert (snapshot.site, snapshot.aim, snapshot.target_arcmin) == (None, Aim.TRUE_POLE, 1.0)
     assert (snapshot.axis_state, snapshot.legs, snapshot.watching) == (1, (), None)
 

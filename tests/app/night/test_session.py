@@ -13,6 +13,7 @@ from core.alignment.driftlog.records import DriftLog, Header, Leg
 from core.alignment.goal import Aim
 from core.night.record import Kind
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 
 from .conftest import Begin
 from .scripted import ScriptedLog
@@ -46,7 +47,7 @@ def session(begin: Begin) -> Session:
 
 
 def test_a_fresh_session_is_empty_and_well(begin: Begin) -> None:
-    snapshot = begin().snapshot()
+    snapshot = heard(begin())
     assert (snapshot.site, snapshot.legs, snapshot.watching) == (None, (), None)
     assert (snapshot.solution, snapshot.problem, snapshot.axis_state) == (None, None, 1)
 
@@ -77,7 +78,7 @@ def test_a_leg_just_begun_is_not_asked_about(qtbot: QtBot, session: Session) -> 
     read(session, 5)
     with qtbot.waitSignal(session.changed, check_params_cb=is_solved(first, 5)):
         second = session.begin_leg(*ALTAIR)
-    assert session.snapshot().watching == second == "2 Altair"
+    assert heard(session).watching == second == "2 Altair"
     with qtbot.waitSignal(session.changed, check_params_cb=is_solved(second, 4)):
         read(session, 4, START_UTC_S + 600.0)
 
@@ -97,7 +98,7 @@ def test_settings_ask_again_and_mark_the_old_answer(qtbot: QtBot, session: Sessi
         read(session, 5)
     session.set_aim(Aim.REFRACTED_POLE)
     session.set_target(2.5)
-    assert session.snapshot().solution_is_stale
+    assert heard(session).solution_is_stale
     with qtbot.waitSignal(
         session.changed, check_params_cb=lambda snapshot: not snapshot.solution_is_stale
     ) as got:
@@ -110,7 +111,7 @@ def test_without_a_site_it_says_so_and_keeps_the_readings(qtbot: QtBot, begin: B
     session = begin()
     label = session.begin_leg(*VEGA)
     read(session, 5)
-    snapshot = session.snapshot()
+    snapshot = heard(session)
     assert "latitude and longitude" in (snapshot.problem or "")
     assert snapshot.legs[0].utc_s.size == 5
     with qtbot.waitSignal(session.changed, check_params_cb=is_solved(label, 5)) as got:
@@ -138,9 +139,9 @@ def test_a_discarded_leg_leaves_the_solution(qtbot: QtBot, session: Session) -> 
     session.end_leg()
     with qtbot.waitSignal(session.changed, check_params_cb=lambda s: bad not in labels_solved(s)):
         session.discard_leg(bad)
-    assert [leg.label for leg in session.snapshot().legs] == [good]
+    assert [leg.label for leg in heard(session).legs] == [good]
     session.discard_leg(bad)
-    assert "no leg “1 Vega”" in (session.snapshot().problem or "")
+    assert "no leg “1 Vega”" in (heard(session).problem or "")
 
 
 def labels_solved(snapshot: Snapshot) -> set[str]:
@@ -153,9 +154,9 @@ def test_the_last_reading_can_be_taken_back(session: Session) -> None:
     session.begin_leg(*VEGA)
     assert not session.remove_last_reading()
     read(session, 3)
-    early = session.snapshot()
+    early = heard(session)
     assert session.remove_last_reading()
-    assert session.snapshot().legs[0].north_arcsec.tolist() == [0.0, 0.5]
+    assert heard(session).legs[0].north_arcsec.tolist() == [0.0, 0.5]
     assert early.legs[0].north_arcsec.tolist() == [0.0, 0.5, 1.0]
 
 
@@ -168,18 +169,18 @@ def test_readings_that_are_no_numbers_are_refused(
     session.begin_leg(*VEGA)
     read(session, 2)
     session.add_reading(Reading(utc_s, north_arcsec))
-    snapshot = session.snapshot()
+    snapshot = heard(session)
     assert "not a number" in (snapshot.problem or "")
     assert snapshot.legs[0].utc_s.size == 2
     session.add_reading(Reading(START_UTC_S + 100.0, 1.0))
-    assert session.snapshot().problem is None
+    assert heard(session).problem is None
 
 
 def test_a_reading_of_no_star_is_refused(session: Session) -> None:
     read(session, 1)
-    assert "begin a leg first" in (session.snapshot().problem or "")
+    assert "begin a leg first" in (heard(session).problem or "")
     session.begin_leg(*VEGA)
-    assert session.snapshot().problem is None
+    assert heard(session).problem is None
 
 
 def imported(label: str) -> Leg:
@@ -199,7 +200,7 @@ def test_a_log_joins_the_legs_and_brings_its_place(qtbot: QtBot, begin: Begin) -
 def test_a_log_does_not_move_the_site(session: Session) -> None:
     label = session.begin_leg(*VEGA)
     session.take_log(DriftLog(Header(-33.0, 18.0), (imported("a"),)))
-    snapshot = session.snapshot()
+    snapshot = heard(session)
     assert snapshot.site == SITE
     assert snapshot.watching == label
 
@@ -213,7 +214,7 @@ def test_a_log_kept_apart_begins_an_axis_state_of_its_own(qtbot: QtBot, begin: B
         read(session, 6)
     taken = DriftLog(Header(), (imported(label),))
     assert session.question_on(taken)
-    assert session.snapshot().watching == label  # a question changes nothing
+    assert heard(session).watching == label  # a question changes nothing
     with qtbot.waitSignal(session.changed, check_params_cb=is_solved(f"{label} (2)", 8)) as got:
         session.take_log_apart(taken)
     snapshot = got.args[0]
@@ -237,4 +238,4 @@ def test_nothing_is_asked_about_a_log_that_meets_no_legs(session: Session) -> No
 def test_a_leg_measured_as_a_whole_gets_a_number(qtbot: QtBot, session: Session) -> None:
     with qtbot.waitSignal(session.changed, check_params_cb=is_solved("1 Vega", 8)):
         assert session.take_leg("Vega", imported("anything")) == "1 Vega"
-    assert session.snapshot().watching is None
+    assert heard(session).watching is None

@@ -11,6 +11,7 @@ from app.night.activenight import ActiveNight
 from app.night.session import Session
 from core.alignment.goal import Aim
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 
 from .scripted import ScriptedLog, counting_answer
 
@@ -36,18 +37,18 @@ def shown(log: ScriptedLog) -> Iterator[ActiveNight]:
 
 def test_practice_reaches_no_log_and_goes(shown: ActiveNight, log: ScriptedLog, qtbot) -> None:
     calls = len(log.calls)
-    before = shown.snapshot()
+    before = heard(shown)
     with qtbot.waitSignal(shown.switched):
         practice = shown.begin_practice(MEADOW, AIR)
     practice.begin_leg("Deneb", 310.0, 45.0)
     practice.add_reading(Reading(1.79e9, 1.0))
     practice.bolts_turned()
-    assert shown.snapshot().site == MEADOW
-    assert shown.snapshot().aim is Aim.REFRACTED_POLE
+    assert heard(shown).site == MEADOW
+    assert heard(shown).aim is Aim.REFRACTED_POLE
     with qtbot.waitSignal(shown.switched):
         shown.end_practice()
     assert len(log.calls) == calls
-    after = shown.snapshot()
+    after = heard(shown)
     assert (after.site, after.watching, after.axis_state) == (HILL, "1 Vega", 1)
     assert after.legs == before.legs
 

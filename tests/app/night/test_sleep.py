@@ -7,6 +7,7 @@ from app.devices.source import Reading
 from app.workers.clocks import ClockWatch, awake_s, moved_after_arcmin, steady_s
 from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 from tests.app.night.scripted import ScriptedLog
 
 pytestmark = pytest.mark.usefixtures("qapp")
@@ -66,23 +67,23 @@ def _watching(begin, arcsec_per_s: float, log: ScriptedLog | None = None):
 
 def test_a_slow_star_goes_on_in_its_leg_with_the_gap_said(begin) -> None:
     session = _watching(begin, 0.01)
-    label = session.snapshot().watching
+    label = heard(session).watching
     session.woke(720.0, AWAKE_S, 6.0)
-    snapshot = session.snapshot()
+    snapshot = heard(session)
     assert snapshot.watching == label
     assert "slept for 12 min while" in snapshot.problem
     assert "within 38 min, the leg goes on" in snapshot.problem  # no gap may last an hour
     session.add_reading(Reading(START_S + 780.0, 8.0, 0.0))
-    (leg,) = session.snapshot().legs
+    (leg,) = heard(session).legs
     assert leg.utc_s.size == 21
 
 
 def test_a_star_that_has_drifted_out_of_the_field_gets_a_new_leg(begin) -> None:
     log = ScriptedLog()
     session = _watching(begin, 0.5, log)
-    first = session.snapshot().watching
+    first = heard(session).watching
     session.woke(720.0, AWAKE_S, 6.0)  # 0.5 a second for 12 minutes are 6 minutes of arc
-    snapshot = session.snapshot()
+    snapshot = heard(session)
     assert snapshot.watching not in (None, first)
     assert [leg.label for leg in snapshot.legs] == [first, snapshot.watching]
     assert "has left the field" in snapshot.problem
@@ -92,47 +93,47 @@ def test_a_star_that_has_drifted_out_of_the_field_gets_a_new_leg(begin) -> None:
 @pytest.mark.parametrize("before_s", [0.0, 1500.0])
 def test_a_sleep_too_long_for_one_leg_begins_the_next_at_once(begin, before_s: float) -> None:
     session = _watching(begin, 0.0)
-    first = session.snapshot().watching
+    first = heard(session).watching
     asleep_s = 3600.0 - before_s  # the star was not read for a while before the computer slept
     awake_s = START_S + 57.0 + 3600.0
     session.woke(asleep_s, awake_s, 6.0)
-    snapshot = session.snapshot()
+    snapshot = heard(session)
     assert snapshot.watching not in (None, first)
     assert "last read 60 min ago" in snapshot.problem
     session.add_reading(Reading(awake_s + 30.0, 0.0, 0.0))
-    assert len(session.snapshot().legs) == 2  # and no second notice that a leg was ended
-    assert session.snapshot().problem == snapshot.problem
+    assert len(heard(session).legs) == 2  # and no second notice that a leg was ended
+    assert heard(session).problem == snapshot.problem
 
 
 def test_what_is_promised_after_a_sleep_is_kept(begin) -> None:
     session = _watching(begin, 0.0)
-    first = session.snapshot().watching
+    first = heard(session).watching
     session.woke(2640.0, START_S + 57.0 + 2640.0, 6.0)
-    assert "within 6 min, the leg goes on" in session.snapshot().problem
+    assert "within 6 min, the leg goes on" in heard(session).problem
     session.add_reading(Reading(START_S + 57.0 + 3000.0, 0.0, 0.0))
-    assert session.snapshot().watching == first
+    assert heard(session).watching == first
 
 
 def test_a_star_not_read_yet_has_no_gap(begin) -> None:
     session = begin()
     session.begin_leg(*VEGA)
-    first = session.snapshot().watching
+    first = heard(session).watching
     session.woke(7200.0, AWAKE_S + 7200.0, 6.0)
-    assert session.snapshot().watching == first
-    assert "for the first time" in session.snapshot().problem
+    assert heard(session).watching == first
+    assert "for the first time" in heard(session).problem
 
 
 def test_in_a_wide_field_the_same_star_is_still_there(begin) -> None:
     session = _watching(begin, 0.5)
-    first = session.snapshot().watching
+    first = heard(session).watching
     session.woke(720.0, AWAKE_S, 60.0)
-    assert session.snapshot().watching == first
+    assert heard(session).watching == first
 
 
 def test_a_sleep_between_legs_says_nothing(begin) -> None:
     session = begin()
     session.woke(720.0, AWAKE_S, 6.0)
-    assert session.snapshot().problem is None
+    assert heard(session).problem is None
 
 
 def test_the_way_of_a_star_goes_on_as_it_began() -> None:

@@ -4,7 +4,7 @@ from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
-from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -15,6 +15,7 @@ from app.ui.timeline import NightChart
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
 from core.sky.targets import Target
+from tests.app.night.heard import FollowedFake
 from tests.app.pages import reach
 
 AFTERNOON_S = 1_790_000_000.0  # 2026-09-21T14:13:20Z, by `date -u -d @1790000000`
@@ -38,10 +39,8 @@ class Memory(dict):
         self[key] = value
 
 
-class FakeSession(QObject):
+class FakeSession(FollowedFake):
     """Keeps a site, and tells when it changes."""
-
-    changed = Signal(object)
 
     def __init__(self, site: Site | None) -> None:
         super().__init__()
@@ -71,8 +70,9 @@ def evening(
     plans = Plans(settings)
     if target is not None:
         plans.set_target(target)
-    made = Evening(FakeSession(site), places, plans, lambda: now_s, "UTC")
-    made.places = places
+    session = FakeSession(site)
+    made = Evening(session, places, plans, lambda: now_s, "UTC")
+    made.session, made.places = session, places
     return made
 
 

@@ -29,6 +29,7 @@ from core.alignment.goal import Aim  # noqa: E402
 from core.alignment.guide.bolts import BoltTurn  # noqa: E402
 from core.mount.equipment import Mount, MountKind, Telescope  # noqa: E402
 from core.sky.site import Air, Site  # noqa: E402
+from tests.app.night.heard import heard  # noqa: E402
 from tests.core.night.recorded import BEGUN, whole_night  # noqa: E402
 
 BEGIN_UTC_S = 1_795_550_400.0  # 2026-11-24 20:00 UTC
@@ -155,9 +156,7 @@ def present_version(app: QCoreApplication) -> None:
     _leg(session, app, at_s, "Alrescha", "south", -0.7, 1)
     _until(
         app,
-        lambda: (
-            session.snapshot().solution is not None and not session.snapshot().solution_is_stale
-        ),
+        lambda: heard(session).solution is not None and not heard(session).solution_is_stale,
     )
     session.begin_turning()
     session.bolts_turned(How.ADVISED, BoltTurn(-4.0, 2.5), (0.5, None))
@@ -172,7 +171,7 @@ def present_version(app: QCoreApplication) -> None:
 
 
 def _is_answered(session: Session) -> bool:
-    snapshot = session.snapshot()
+    snapshot = heard(session)
     return snapshot.solution is not None and not snapshot.solution_is_stale
 
 

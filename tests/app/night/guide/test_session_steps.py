@@ -13,6 +13,7 @@ from core.alignment.guide.procedure import Stage
 from core.mount.equipment import Mount, MountKind
 from core.night.record import Kind
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 from tests.app.night.scripted import ScriptedLog, counting_answer
 
 SITE, AIR = Site(48.0, 11.0, 500.0), Air(950.0)
@@ -44,21 +45,21 @@ def test_a_leg_goes_on_over_midnight_and_the_end_of_the_year(made) -> None:
     session = _session(made)
     session.begin_leg(*VEGA)
     _read(session)
-    (leg,) = session.snapshot().legs
+    (leg,) = heard(session).legs
     assert leg.utc_s.size == 20
-    assert session.snapshot().problem is None
+    assert heard(session).problem is None
 
 
 def test_a_night_that_keeps_nothing_says_so_of_the_bolts(made) -> None:
-    assert "forgotten at the end" in _session(made).snapshot().guide.bolt_book
-    kept = _session(made, log=ScriptedLog()).snapshot().guide.bolt_book
+    assert "forgotten at the end" in heard(_session(made)).guide.bolt_book
+    kept = heard(_session(made, log=ScriptedLog())).guide.bolt_book
     assert "No mount is chosen" in kept
 
 
 def test_a_night_of_steps(made, qtbot) -> None:
     log = ScriptedLog()
     session = _session(made, log=log)
-    stages = [session.snapshot().guide.stage]
+    stages = [heard(session).guide.stage]
     session.begin_leg(*VEGA)
     with qtbot.waitSignal(session.changed, check_params_cb=lambda s: s.solution is not None):
         _read(session)
@@ -71,7 +72,7 @@ def test_a_night_of_steps(made, qtbot) -> None:
         session.look_again,
         session.tripod_moved,
     ):
-        stages.append(session.snapshot().guide.stage)
+        stages.append(heard(session).guide.stage)
         step()
     assert stages[1:] == [
         Stage.WATCH,
@@ -87,7 +88,7 @@ def test_a_night_of_steps(made, qtbot) -> None:
     adjustment = next(content for kind, content in log.entries if kind == Kind.ADJUSTMENT)
     assert adjustment["azimuth_arcmin"] == -5.0
     assert adjustment["azimuth_turns"] == 0.25
-    assert session.snapshot().axis_state == 3
+    assert heard(session).axis_state == 3
 
 
 def test_after_an_advised_turn_what_was_known_stays_useful_with_a_wider_error(made, qtbot) -> None:
@@ -95,16 +96,16 @@ def test_after_an_advised_turn_what_was_known_stays_useful_with_a_wider_error(ma
     session.begin_leg(*VEGA)
     with qtbot.waitSignal(session.changed, check_params_cb=lambda s: s.solution is not None):
         _read(session)
-    was = session.snapshot().guide.known
+    was = heard(session).guide.known
     session.begin_turning()
     session.bolts_turned(How.ADVISED, BoltTurn(-30.0, 20.0))
-    now = session.snapshot().guide.known
+    now = heard(session).guide.known
     assert now is not None
     assert (now.covariance_arcmin2.diagonal() > was.covariance_arcmin2.diagonal()).all()
     assert now.sky_arcmin[1] == pytest.approx(was.sky_arcmin[1] + 20.0, abs=0.2)
     session.begin_turning()
     session.bolts_turned()
-    assert session.snapshot().guide.known is None
+    assert heard(session).guide.known is None
 
 
 def test_a_turn_stays_that_of_the_mount_in_use_when_it_was_made(made) -> None:
@@ -114,7 +115,7 @@ def test_a_turn_stays_that_of_the_mount_in_use_when_it_was_made(made) -> None:
     session.begin_turning()
     session.bolts_turned(How.ADVISED, BoltTurn(-5.0, 2.0))
     session.use_equipment(None, None)
-    assert session.snapshot().guide.last_turn.mount == "screw"
+    assert heard(session).guide.last_turn.mount == "screw"
 
 
 @pytest.mark.parametrize("is_determined", [True, False])
@@ -129,7 +130,7 @@ def test_one_star_alone_is_no_distance_from_the_pole(made, qtbot, is_determined:
     session.begin_leg(*VEGA)
     with qtbot.waitSignal(session.changed, check_params_cb=lambda s: s.solution is not None):
         _read(session)
-    assert (session.snapshot().guide.off_arcmin is not None) is is_determined
+    assert (heard(session).guide.off_arcmin is not None) is is_determined
     session.end_leg()
     (content,) = [content for kind, content in log.entries if kind == Kind.RESULT]
     assert (content["verdict"] is not None) is is_determined
@@ -141,10 +142,10 @@ def test_a_leaning_base_is_part_of_the_turn(made, qtbot) -> None:
     session.begin_leg(*VEGA)
     with qtbot.waitSignal(session.changed, check_params_cb=lambda s: s.solution is not None):
         _read(session)
-    was = session.snapshot().guide.known.sky_arcmin[1]
+    was = heard(session).guide.known.sky_arcmin[1]
     session.bolts_turned(How.ADVISED, BoltTurn(60.0, 0.0))
     # The azimuth bolts alone: sin 3° of 60′ cos 48° goes into the altitude.
-    moved = session.snapshot().guide.known.sky_arcmin[1] - was
+    moved = heard(session).guide.known.sky_arcmin[1] - was
     assert abs(moved) == pytest.approx(3.14, abs=0.5)
 
 
@@ -167,10 +168,10 @@ def test_north_is_found_by_the_first_turn(made, qtbot) -> None:
         session.changed, check_params_cb=lambda s: s.guide.north is KnownNorth.EXCHANGED
     ):
         _read(session, NEW_YEAR_S + 300.0)
-    (leg,) = session.snapshot().legs
+    (leg,) = heard(session).legs
     assert leg.north_arcsec[-1] == -19.0
     session.add_reading(Reading(NEW_YEAR_S + 900.0, 20.0, 0.0))
-    assert session.snapshot().legs[0].north_arcsec[-1] == -20.0
+    assert heard(session).legs[0].north_arcsec[-1] == -20.0
 
 
 def test_readings_during_the_turn_join_no_leg(made) -> None:
@@ -179,5 +180,5 @@ def test_readings_during_the_turn_join_no_leg(made) -> None:
     _read(session, count=5)
     session.begin_turning()
     _read(session, NEW_YEAR_S + 100.0, count=3)
-    assert [leg.utc_s.size for leg in session.snapshot().legs] == [5]
-    assert session.snapshot().problem is None
+    assert [leg.utc_s.size for leg in heard(session).legs] == [5]
+    assert heard(session).problem is None

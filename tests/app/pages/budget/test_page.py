@@ -25,6 +25,7 @@ from core.imaging.verdict import judge
 from core.imaging.words import arc
 from core.practice.simulation import PracticeMount, PracticeSky
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 from tests.app.night.memory import Memory
 from tests.app.pages import reach
 
@@ -99,9 +100,9 @@ def test_the_large_figures_are_those_of_the_exact_model(page: BudgetPage) -> Non
 
 def test_the_goal_of_the_drift_page_is_taken_on_request_only(page: BudgetPage, qtbot) -> None:
     allowed = tolerance(page.budget.task(), Vantage.of(ROCK, AIR)).largest_error_arcmin
-    assert page.session.snapshot().target_arcmin == 1.0
+    assert heard(page.session).target_arcmin == 1.0
     page.work.band.goal_key.click()
-    goal = page.session.snapshot().target_arcmin
+    goal = heard(page.session).target_arcmin
     assert 0.9 * allowed < goal <= allowed
     qtbot.waitUntil(lambda: not page.work.band.goal_key.isVisible(), timeout=PATIENCE_MS)
 
@@ -169,7 +170,7 @@ def test_the_axis_as_solved_is_judged(page: BudgetPage, qtbot) -> None:
         ),
         timeout=PATIENCE_MS,
     )
-    alignment = Alignment.of(page.session.snapshot().solution)
+    alignment = Alignment.of(heard(page.session).solution)
     smear = judge(page.budget.task(), Vantage.of(ROCK, AIR), alignment)
     assert page.work.standing.sentence.text() == smear.sentence
     shown = [corner for _centre, corner in page.work.standing.cells()]
@@ -212,7 +213,7 @@ def test_the_map_tells_what_a_target_there_would_smear(page: BudgetPage, qtbot, 
 def test_the_aim_is_chosen_with_its_reason(page: BudgetPage, qtbot) -> None:
     assert "pole" in page.work.aim.sentence.text()
     page.work.aim.aims.button(Aim.REFRACTED_POLE.name).click()
-    assert page.session.snapshot().aim is Aim.REFRACTED_POLE
+    assert heard(page.session).aim is Aim.REFRACTED_POLE
     band = page.work.band
     qtbot.waitUntil(lambda: "refracted pole" in band.sentence.text(), timeout=PATIENCE_MS)
 

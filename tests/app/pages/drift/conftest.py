@@ -26,13 +26,12 @@ def shown(session: Session) -> ActiveNight:
 
 
 @pytest.fixture
-def page(qtbot, theme, settings, session: Session, shown: ActiveNight) -> Iterator[DriftPage]:
+def page(qtbot, theme, settings, shown: ActiveNight) -> Iterator[DriftPage]:
     seconds = itertools.count()
     made = DriftPage(
         shown,
         theme,
         drift_parts(
-            session,
             lambda: NOW_S + next(seconds),
             Sounds(settings),
             *seen_by(),

@@ -8,6 +8,7 @@ from app.pages.drift.page import DriftPage
 from app.ui.text import VerdictBand
 from app.workers.awake import Awake
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 from tests.app.night.memory import Memory
 
 NOW_S = 1_790_000_000.0
@@ -27,7 +28,7 @@ def verdict(page: DriftPage) -> str:
 
 
 def wait_for_answer(page: DriftPage, session: Session, qtbot) -> None:
-    qtbot.waitUntil(lambda: session.snapshot().solution is not None, timeout=SOLVED_MS)
+    qtbot.waitUntil(lambda: heard(session).solution is not None, timeout=SOLVED_MS)
     qtbot.waitUntil(lambda: verdict(page) != "not known yet not known yet")
 
 

@@ -11,6 +11,7 @@ import pytest
 from app.night.session import Session
 from app.pages.drift.words import verdict
 from core.alignment.guide.judgement import Next
+from tests.app.night.heard import heard
 from tests.app.pages.drift.surroundings import AIR, HILL, NOW_S
 
 MERIDIAN_RA_DEG = 245.0
@@ -36,7 +37,7 @@ def page_with_both(page, session: Session, qtbot, tmp_path: Path):
     path.write_text(contradicting_log(), encoding="utf-8")
     page.take_way("log")
     page.ways().panel.controls("log").read(path)
-    qtbot.waitUntil(lambda: session.snapshot().solution is not None, timeout=10_000)
+    qtbot.waitUntil(lambda: heard(session).solution is not None, timeout=10_000)
     return page
 
 
@@ -46,7 +47,7 @@ def rows(page):
 
 def settled(qtbot, session: Session, check: Callable) -> None:
     def is_so() -> bool:
-        found = session.snapshot().solution
+        found = heard(session).solution
         return found is not None and check(found)
 
     qtbot.waitUntil(is_so, timeout=10_000)
@@ -57,7 +58,7 @@ def test_no_error_is_told_and_both_legs_are_marked(page_with_both, session, qtbo
     qtbot.waitUntil(lambda: rows(page_with_both)[0].exchange_key().isVisible())
     assert all(row.exchange_key().isVisible() for row in rows(page_with_both))
     assert "contradict one another" in page_with_both.work().notes().text()
-    snapshot = session.snapshot()
+    snapshot = heard(session)
     assert not snapshot.advice.azimuth_figure
     assert snapshot.guide.judgement.next is Next.OTHER_STAR
     assert snapshot.guide.off_arcmin is None
@@ -68,7 +69,7 @@ def test_turning_one_over_settles_it_and_can_be_taken_back(page_with_both, sessi
     qtbot.waitUntil(lambda: rows(page_with_both)[1].exchange_key().isVisible())
     rows(page_with_both)[1].exchange_key().click()
     settled(qtbot, session, lambda found: not found.is_contradictory)
-    assert session.snapshot().exchanged == {"second"}
+    assert heard(session).exchanged == {"second"}
     qtbot.waitUntil(lambda: not rows(page_with_both)[0].exchange_key().isVisible())
     back = rows(page_with_both)[1].exchange_key()
     assert back.isVisible()
@@ -86,6 +87,6 @@ def test_leaving_one_out_settles_it(session, qtbot) -> None:
 
 def test_the_band_says_why_no_error_is_told(page_with_both, session, qtbot) -> None:
     settled(qtbot, session, lambda found: found.is_contradictory)
-    told = verdict(session.snapshot())
+    told = verdict(heard(session))
     assert "contradict one another" in told.finding
     assert told.finding in page_with_both.work().notes().text()

@@ -19,6 +19,7 @@ from app.ui.form import Key
 from app.workers.sound import Sounds
 from core.alignment.guide.procedure import Stage
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 from tests.app.pages.drift.surroundings import seen_by
 
 DARK_S = 1_790_024_400.0  # 2026-09-21 21:00 UTC: night at the hill
@@ -40,7 +41,7 @@ class Person:
         self.readings = 0
 
     def snapshot(self):
-        return self.page.shown().snapshot()
+        return heard(self.page.shown())
 
     def stage(self) -> Stage:
         return self.snapshot().guide.stage
@@ -119,7 +120,6 @@ def page(qtbot, theme, settings, session: Session, monkeypatch, seed: int) -> It
     monkeypatch.setattr("app.pagetable.secrets.randbits", lambda _bits: seed)
     seconds = itertools.count()
     parts = drift_parts(
-        session,
         lambda: DARK_S + next(seconds),
         Sounds(settings),
         *seen_by(),
@@ -207,7 +207,7 @@ def test_stars_are_chosen_from_the_list_with_their_price(page, session, qtbot) -
     page.leading().refresh()
     assert other.name in page.leading().band.guidance().sentence
     page.leading().act("watch")
-    assert session.snapshot().watching == f"1 {other.name}"
+    assert heard(session).watching == f"1 {other.name}"
     assert page.work().plot().isVisible()
     assert not choosing.isVisible()
 
@@ -221,8 +221,8 @@ def test_letters_reach_the_guide_while_a_number_is_typed(page, session, qtbot) -
     assert isinstance(controls, ByHand)
     QTest.keyClick(controls.pad().offset().line(), Qt.Key.Key_1)
     QTest.keyClick(controls.pad().offset().line(), Qt.Key.Key_E)
-    assert session.snapshot().watching is None
-    assert session.snapshot().guide.stage is Stage.CHOOSE
+    assert heard(session).watching is None
+    assert heard(session).guide.stage is Stage.CHOOSE
     assert not controls.pad().isVisible()
 
 
@@ -233,7 +233,7 @@ def test_a_mirrored_view_is_read_the_other_way_round(page, session, qtbot, answe
     session.set_site(HILL, AIR)
     page.take_way("hand")
     page.leading().act("which north")
-    assert session.snapshot().guide.stage is Stage.FIND_NORTH
+    assert heard(session).guide.stage is Stage.FIND_NORTH
     page.leading().act(answer)
     qtbot.waitUntil(lambda: page.leading().choosing.star() is not None)
     page.leading().act("watch")
@@ -241,7 +241,7 @@ def test_a_mirrored_view_is_read_the_other_way_round(page, session, qtbot, answe
     for text in ("0", "5"):
         controls.pad().offset().show_text(text)
         controls.pad().press()
-    (leg,) = session.snapshot().legs
+    (leg,) = heard(session).legs
     assert np.abs(leg.north_arcsec).tolist() == np.abs(read).tolist()
     assert leg.north_arcsec[-1] == read[-1]
 
@@ -251,7 +251,7 @@ def test_by_day_no_star_is_proposed(qtbot, theme, settings, session: Session) ->
     page = DriftPage(
         ActiveNight(session),
         theme,
-        drift_parts(session, lambda: noon, Sounds(settings), *seen_by()),
+        drift_parts(lambda: noon, Sounds(settings), *seen_by()),
     )
     qtbot.addWidget(page)
     page.show()

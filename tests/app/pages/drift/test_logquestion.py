@@ -11,6 +11,7 @@ import pytest
 from app.night.session import Session
 from app.pages.drift.sources import Importing
 from core.alignment.driftlog.records import Leg
+from tests.app.night.heard import heard
 from tests.app.pages.drift.surroundings import AIR, HILL, NOW_S, drifting_log
 
 HAND_LABEL = "1 Vega"
@@ -36,7 +37,7 @@ def read(page, session: Session, qtbot, tmp_path: Path) -> Callable[[], Importin
 
 
 def labels(session: Session) -> list[str]:
-    return [leg.label for leg in session.snapshot().legs]
+    return [leg.label for leg in heard(session).legs]
 
 
 def test_it_is_asked_in_place_of_another_file_and_nothing_is_taken_yet(read, session) -> None:
@@ -60,7 +61,7 @@ def test_the_answer_at_hand_leaves_everything_as_it_is(read, session, qtbot, pag
     assert "left" in controls.said()
     assert controls.choose_button().isVisible()
     assert labels(session) == [HAND_LABEL]
-    assert session.snapshot().axis_state == 1
+    assert heard(session).axis_state == 1
 
 
 def test_together(read, session) -> None:
@@ -68,7 +69,7 @@ def test_together(read, session) -> None:
     controls.question().yes().click()
     assert controls.said().startswith("Taken: 240 readings in 2 legs.")
     assert labels(session) == [HAND_LABEL, "m", "e"]
-    assert session.snapshot().axis_state == 1
+    assert heard(session).axis_state == 1
 
 
 def test_apart(read, session) -> None:
@@ -76,7 +77,7 @@ def test_apart(read, session) -> None:
     controls.question().no().click()
     assert controls.said().startswith("Taken: 240 readings in 2 legs.")
     assert labels(session) == ["m", "e"]
-    assert session.snapshot().axis_state == 2
+    assert heard(session).axis_state == 2
 
 
 @pytest.mark.parametrize("step", ["bolts", "discard"])

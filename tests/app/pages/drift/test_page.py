@@ -14,6 +14,7 @@ from core.alignment.goal import Aim
 from core.alignment.priors import ANGLE_NUDGED_DEG
 from core.mount.equipment import Telescope
 from core.sky.site import Site
+from tests.app.night.heard import heard
 from tests.app.pages.drift.surroundings import (
     AIR,
     HILL,
@@ -58,7 +59,7 @@ def test_a_log_becomes_an_answer_with_its_bad_lines_told(page, session, qtbot, t
     assert "Line 6: " in controls.account()
     wait_for_answer(page, session, qtbot)
     assert "of the pole" in verdict(page)
-    assert len(session.snapshot().legs) == 2
+    assert len(heard(session).legs) == 2
 
 
 def test_a_log_from_elsewhere_or_read_before_is_not_taken(page, session, qtbot, tmp_path) -> None:
@@ -76,7 +77,7 @@ def test_a_log_from_elsewhere_or_read_before_is_not_taken(page, session, qtbot, 
     controls.read(path)
     qtbot.waitUntil(lambda: "wrong place" in controls.said())
     assert "latitude -33.00°" in controls.said()
-    assert len(session.snapshot().legs) == 2
+    assert len(heard(session).legs) == 2
 
 
 def test_a_file_that_is_no_log_is_said_and_takes_nothing(page, session, qtbot, tmp_path) -> None:
@@ -87,7 +88,7 @@ def test_a_file_that_is_no_log_is_said_and_takes_nothing(page, session, qtbot, t
     controls.read(path)
     qtbot.waitUntil(lambda: controls.said().startswith("picture.csv"))
     assert controls.choose_button().isVisible()
-    assert session.snapshot().legs == ()
+    assert heard(session).legs == ()
 
 
 def test_readings_are_copied_as_a_drift_log(page, session) -> None:
@@ -95,7 +96,7 @@ def test_readings_are_copied_as_a_drift_log(page, session) -> None:
     session.take_log(read(drifting_log()))
     page.work().plot().copy_wanted.emit()
     again = read(QApplication.clipboard().text())
-    assert [leg.label for leg in again.legs] == [leg.label for leg in session.snapshot().legs]
+    assert [leg.label for leg in again.legs] == [leg.label for leg in heard(session).legs]
     assert again.header.site() == Site(48.1, 11.6, 520.0)
     assert again.header.pressure_hpa == 952.0
 
@@ -113,10 +114,10 @@ def test_readings_by_hand_are_a_leg(page, session) -> None:
     assert controls.pad().said() == "Taken: 2 north."
     controls.pad().undo_wanted.emit()
     assert "taken back" in controls.pad().said()
-    (leg,) = session.snapshot().legs
+    (leg,) = heard(session).legs
     assert leg.north_arcsec.tolist() == [0.0, 1.0]
     controls.pad().done.emit()
-    assert session.snapshot().watching is None
+    assert heard(session).watching is None
     controls.own_button().click()
     assert controls.stars().isVisible()
 
@@ -134,7 +135,7 @@ def test_how_well_north_was_set_is_asked_where_readings_are_typed(page, session)
     eye = north.choice().button(NorthSet.BY_EYE.name)
     assert "north of the eyepiece or camera" in eye.accessibleName()
     eye.click()
-    assert session.snapshot().priors.angle_sigma_deg == 3.0
+    assert heard(session).priors.angle_sigma_deg == 3.0
     assert "good to 3°" in north.said()
     controls.pad().done.emit()
     assert not north.isVisible()
@@ -171,7 +172,7 @@ def test_a_star_never_read_leaves_no_leg(page, session) -> None:
     controls.own_button().click()
     controls.stars().watch_button().click()
     controls.pad().done.emit()
-    assert session.snapshot().legs == ()
+    assert heard(session).legs == ()
 
 
 def test_one_drift_tells_the_combination_and_the_second_star(page, session, qtbot) -> None:
@@ -186,7 +187,7 @@ def test_one_drift_tells_the_combination_and_the_second_star(page, session, qtbo
     for name, text in (("moved", "6"), ("minutes", "8")):
         controls.single().fields()[name].show_text(text)
     controls.single().submit()
-    qtbot.waitUntil(lambda: session.snapshot().solution is not None, timeout=SOLVED_MS)
+    qtbot.waitUntil(lambda: heard(session).solution is not None, timeout=SOLVED_MS)
     band = page.findChild(VerdictBand)
     qtbot.waitUntil(lambda: "second star" in band.finding())
 
@@ -194,30 +195,30 @@ def test_one_drift_tells_the_combination_and_the_second_star(page, session, qtbo
 def test_a_leg_is_discarded_only_when_asked_twice(page, session) -> None:
     session.set_site(HILL, AIR)
     session.take_log(read(drifting_log()))
-    label = session.snapshot().legs[0].label
+    label = heard(session).legs[0].label
     ask, sure, keep = page.work().legs().row(label).buttons()
     ask.click()
     keep.click()
-    assert len(session.snapshot().legs) == 2
+    assert len(heard(session).legs) == 2
     ask.click()
     sure.click()
-    assert [leg.label for leg in session.snapshot().legs] != [label]
-    assert len(session.snapshot().legs) == 1
+    assert [leg.label for leg in heard(session).legs] != [label]
+    assert len(heard(session).legs) == 1
 
 
 def test_turning_the_bolts_begins_anew(page, session) -> None:
     session.set_site(HILL, AIR)
     session.take_log(read(drifting_log()))
     page.work().turned_button().click()
-    assert session.snapshot().legs == ()
+    assert heard(session).legs == ()
 
 
 def test_aim_and_target_are_passed_on(page, session) -> None:
     session.set_site(HILL, AIR)
     page.work().goal().aims().button(Aim.REFRACTED_POLE.name).click()
     page.work().goal().targets().button("0.5").click()
-    assert session.snapshot().aim is Aim.REFRACTED_POLE
-    assert session.snapshot().target_arcmin == 0.5
+    assert heard(session).aim is Aim.REFRACTED_POLE
+    assert heard(session).target_arcmin == 0.5
 
 
 def test_every_control_has_a_name_and_is_large_enough(page, session) -> None:

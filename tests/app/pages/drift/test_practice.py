@@ -6,6 +6,7 @@ from app.pages.drift.page import DriftPage
 from app.pages.drift.practice import PracticePanel
 from core.alignment.driftlog.reader import read
 from core.alignment.guide.procedure import Stage
+from tests.app.night.heard import heard
 from tests.app.pages.drift.surroundings import AIR, HILL, drifting_log, wait_for_answer
 
 
@@ -21,14 +22,14 @@ def _practise(page: DriftPage, qtbot) -> PracticePanel:
 
 def test_practice_runs_turns_and_reveals(page, shown, qtbot) -> None:
     controls = _practise(page, qtbot)
-    assert "invented" in shown.snapshot().site.name
+    assert "invented" in heard(shown).site.name
     wait_for_answer(page, shown, qtbot)
-    before = shown.snapshot().axis_state
+    before = heard(shown).axis_state
     controls.bolts().button("east").click()
-    assert shown.snapshot().guide.stage is Stage.TURN  # whoever reaches for the bolts turns them
+    assert heard(shown).guide.stage is Stage.TURN  # whoever reaches for the bolts turns them
     controls.set_speed("0")
     page.leading().act("turned")
-    snapshot = shown.snapshot()
+    snapshot = heard(shown)
     assert (snapshot.axis_state, snapshot.legs) == (before + 1, ())
     controls.reveal_button().click()
     assert "of the pole and is" in controls.truth()
@@ -41,17 +42,17 @@ def test_practice_leaves_the_real_night_alone(page, session, shown, qtbot) -> No
     by_hand = page.ways().panel.controls("hand")
     by_hand.own_button().click()
     by_hand.stars().watch_button().click()
-    before = session.snapshot()
+    before = heard(session)
     controls = _practise(page, qtbot)
-    qtbot.waitUntil(lambda: len(shown.snapshot().legs[0].utc_s) > 2)
-    assert "practice" in shown.snapshot().legs[0].label
+    qtbot.waitUntil(lambda: len(heard(shown).legs[0].utc_s) > 2)
+    assert "practice" in heard(shown).legs[0].label
     assert "nothing here is kept" in page.practice_band().said()
     controls.bolts().button("raise").click()
     page.work().goal().targets().button("5").click()
     controls.again.emit()
-    assert shown.snapshot().legs == ()
+    assert heard(shown).legs == ()
     page.practice_band().back_button().click()
-    after = session.snapshot()
+    after = heard(session)
     assert not page.practice_band().isVisible()
     assert [leg.label for leg in after.legs] == [leg.label for leg in before.legs]
     assert (after.site, after.target_arcmin) == (before.site, before.target_arcmin)
@@ -81,7 +82,7 @@ def test_the_guide_is_there_again_when_practice_is_left_in_the_middle_of_a_leg(
     _choose(page, "practice")
     _choose(page, "hand")
     assert page.leading().band.isVisible()
-    assert session.snapshot().watching is not None
+    assert heard(session).watching is not None
 
 
 def test_the_guide_goes_when_a_log_is_looked_at_instead(page, session) -> None:
@@ -104,13 +105,13 @@ def test_what_is_watched_by_hand_goes_on_after_practice(page, session) -> None:
     page.practice_band().back_button().click()
     controls.pad().offset().show_text("3")
     controls.pad().press()
-    (leg,) = session.snapshot().legs
+    (leg,) = heard(session).legs
     assert leg.north_arcsec.tolist() == [3.0]
 
 
 def test_practice_without_a_site_gives_the_real_night_none(page, session) -> None:
     page.take_way("practice")
-    assert session.snapshot().site is None
+    assert heard(session).site is None
     page.practice_band().back_button().click()
     assert page.ways_in().site_button().isVisible()
 

@@ -4,7 +4,6 @@ from collections.abc import Callable
 from types import SimpleNamespace
 
 import pytest
-from PySide6.QtCore import QObject, Signal
 
 from app.night.budget import Budget
 from app.night.equipment import Equipment
@@ -12,22 +11,18 @@ from app.night.session import Session
 from app.pages.mount.page import MountPage
 from core.mount.examples import INVENTED_INVENTORY
 from core.sky.site import Air, Site
+from tests.app.night.heard import FollowedFake
 from tests.app.night.memory import Memory
 
 ROCK, AIR = Site(47.0, -20.0, 300.0, "Heron Rock"), Air(980.0, 5.0)
 
 
-class FakeSession(QObject):
+class FakeSession(FollowedFake):
     """Knows a place, or none."""
-
-    changed = Signal(object)
 
     def __init__(self, site: Site | None) -> None:
         super().__init__()
         self.now = SimpleNamespace(site=site, air=AIR if site else None, solution=None)
-
-    def snapshot(self) -> SimpleNamespace:
-        return self.now
 
 
 @pytest.fixture

@@ -5,7 +5,6 @@ from types import SimpleNamespace
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QObject, Signal
 
 from app.pages.pole.page import PolePage
 from app.pages.pole.parts import PoleParts
@@ -13,23 +12,19 @@ from core.alignment.goal import Aim
 from core.practice.simulation import MEADOW_AIR, NORTHERN_MEADOW
 from core.sky.horizon import Horizon
 from core.sky.site import Air, Site
+from tests.app.night.heard import FollowedFake
 
 NIGHT_S = 1_795_484_000.0  # 2026-11-24T01:33:20Z, by `date -u -d @1795484000`
 AIR = Air(1000.0, 5.0)
 NORTH, SOUTH = Site(47.0, -20.0, 300.0, "Heron Rock"), Site(-33.0, -20.0, 300.0, "Kelp Bank")
 
 
-class FakeSession(QObject):
+class FakeSession(FollowedFake):
     """Keeps site, air and aim, and tells when they change."""
-
-    changed = Signal(object)
 
     def __init__(self, site: Site | None) -> None:
         super().__init__()
         self.now = SimpleNamespace(site=site, air=AIR if site else None, aim=Aim.TRUE_POLE)
-
-    def snapshot(self) -> SimpleNamespace:
-        return self.now
 
     def set_site(self, site: Site) -> None:
         self._change(site=site, air=AIR)

@@ -47,7 +47,7 @@ def test_without_a_site_it_says_what_it_is_for_and_asks(shown, qtbot) -> None:
 def test_a_site_given_later_is_taken_up(shown, qtbot) -> None:
     given = evening(None, ANDROMEDA)
     page = shown(given)
-    after(qtbot, page, lambda: given._session.set_site(HILL))
+    after(qtbot, page, lambda: given.session.set_site(HILL))
     assert page.sections().isVisible()
     assert "°" in page.facts().told()[0]
 

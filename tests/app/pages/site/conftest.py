@@ -42,7 +42,7 @@ def tonight() -> Iterator[Session]:
 def make_page(qtbot, theme, settings_kept, tonight) -> Callable[[], SitePage]:
     def make() -> SitePage:
         places = Places(settings_kept)
-        parts = SiteParts(lambda: NOW_S, places, "Europe/Lisbon", tonight.snapshot)
+        parts = SiteParts(lambda: NOW_S, places, "Europe/Lisbon", tonight)
         made = SitePage(theme, parts)
         made.theme = theme  # kept alive as long as the page
         qtbot.addWidget(made)

@@ -12,6 +12,7 @@ from app.pages.site.page import SitePage
 from app.ui.style import SCALES
 from app.ui.text import Scrolled
 from core.sky.site import Air, Site
+from tests.app.night.heard import heard
 from tests.app.pages import reach
 from tests.app.pages.site.conftest import NOW_S
 
@@ -38,7 +39,7 @@ def test_far_away_is_asked_about_and_nothing_changes_before_the_answer(joined, t
     assert "81." in joined.moving().question()  # 81.5° along the great circle
     assert "answer the question" in joined.answer()
     assert QApplication.focusWidget() is joined.moving().yes()
-    assert _state(tonight.snapshot()) == (HILL, 1, 1)
+    assert _state(heard(tonight)) == (HILL, 1, 1)
 
 
 def test_the_question_comes_into_view_when_a_kept_place_is_pressed_above(joined, qtbot) -> None:
@@ -58,8 +59,8 @@ def test_the_question_comes_into_view_when_a_kept_place_is_pressed_above(joined,
 def test_a_wrong_place_is_put_right_and_the_legs_stay(joined, tonight) -> None:
     _give(joined, ROCK)
     QTest.keyClick(joined.moving().yes(), Qt.Key.Key_Space)
-    assert _state(tonight.snapshot()) == (ROCK, 1, 1)
-    assert tonight.snapshot().watching is not None
+    assert _state(heard(tonight)) == (ROCK, 1, 1)
+    assert heard(tonight).watching is not None
     assert "computed anew" in joined.answer()
     assert joined.kept().button("Rock").isVisible()
 
@@ -67,19 +68,19 @@ def test_a_wrong_place_is_put_right_and_the_legs_stay(joined, tonight) -> None:
 def test_a_mount_that_was_moved_is_measured_anew(joined, tonight) -> None:
     _give(joined, ROCK)
     joined.moving().no().click()
-    snapshot = tonight.snapshot()
+    snapshot = heard(tonight)
     assert _state(snapshot) == (ROCK, 2, 0)
     assert (snapshot.watching, snapshot.guide.last_turn) == (None, None)
     assert "counts as moved" in joined.answer()
     _give(joined, HILL)  # nothing is measured here yet
     assert not joined.moving().question()
-    assert tonight.snapshot().site == HILL
+    assert heard(tonight).site == HILL
 
 
 def test_neither_keeps_the_place_in_use(joined, tonight) -> None:
     _give(joined, ROCK)
     joined.moving().neither().click()
-    assert _state(tonight.snapshot()) == (HILL, 1, 1)
+    assert _state(heard(tonight)) == (HILL, 1, 1)
     assert joined.field("latitude").text() == "48.1000° N"
     assert joined.field("temperature").text() == "8"
     assert not joined.moving().isVisible()
@@ -88,7 +89,7 @@ def test_neither_keeps_the_place_in_use(joined, tonight) -> None:
 def test_a_few_kilometres_are_put_right_without_a_question(joined, tonight) -> None:
     near = Site(48.1, 11.7, 520.0, "Hill")  # 0.07° of arc
     _give(joined, near)
-    assert _state(tonight.snapshot()) == (near, 1, 1)
+    assert _state(heard(tonight)) == (near, 1, 1)
     assert "computed anew" in joined.answer()
 
 
@@ -107,7 +108,7 @@ def test_typing_on_withdraws_the_question(joined, tonight) -> None:
     _give(joined, ROCK)
     QTest.keyClicks(joined.field("longitude").line(), "1")
     assert not joined.moving().isVisible()
-    assert tonight.snapshot().site == HILL
+    assert heard(tonight).site == HILL
 
 
 @pytest.mark.parametrize("scale", SCALES)

@@ -7,7 +7,6 @@ from types import SimpleNamespace
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QObject, Signal
 
 from app.night.notes import FlipBook, NightBook
 from app.night.places import Places
@@ -17,15 +16,14 @@ from core.alignment.goal import Aim
 from core.night.checklist import KnownFact
 from core.night.record import Entry
 from core.sky.site import Air, Site
+from tests.app.night.heard import FollowedFake
 from tests.app.night.memory import Memory
 
 NOW_S = 1_790_000_000.0  # 2026-09-21T14:13:20Z, by `date -u -d @1790000000`
 NORTH, SOUTH = Site(47.0, -20.0, 300.0, "Heron Rock"), Site(-33.0, -20.0, 300.0, "Kelp Bank")
 
 
-class FakeSession(QObject):
-    changed = Signal(object)
-
+class FakeSession(FollowedFake):
     def __init__(self, site: Site | None) -> None:
         super().__init__()
         self.now = SimpleNamespace(
@@ -38,9 +36,6 @@ class FakeSession(QObject):
             target_arcmin=1.0,
             guide=SimpleNamespace(off_arcmin=None, judgement=None),
         )
-
-    def snapshot(self) -> SimpleNamespace:
-        return self.now
 
 
 class BookMemory(Memory):
@@ -77,9 +72,7 @@ def make_page(qtbot, theme, memory: BookMemory) -> Iterator[Callable[..., Tonigh
         book = NightBook(memory, memory.entries, lambda: NOW_S)
         titles = {"site": "Site", "drift": "Drift", "equipment": "Mount", "plan": "Night plan"}
         flips = FlipBook(memory, memory.entries, lambda: NOW_S)
-        page = TonightPage(
-            evening, theme, Books(book, flips), session.snapshot, lambda: facts, titles
-        )
+        page = TonightPage(evening, theme, Books(book, flips), session, lambda: facts, titles)
         page.kept_alive = (session, evening, theme)
         page.book = book
         page.flips = flips
