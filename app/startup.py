@@ -28,7 +28,6 @@ SLOW = (
     "app.pages.mount.page",
     "app.pages.budget.page",
     "app.pages.tracking.page",
-    "app.pagetable",
     "app.pages.rotation.page",
     "app.pages.plan.page",
     "core.alignment.axis.solution",

@@ -36,16 +36,16 @@ class Finding:
     code: Code
     values: Mapping[str, object] = field(default_factory=dict)
 
+    @classmethod
+    def of(cls, code: Code, /, **values: object) -> Finding:
+        """With the fields of its sentence."""
+        return cls(code, values)
+
     def __str__(self) -> str:
         wording = _sentences(type(self.code).__module__.split(".")[1])[self.code]
         if isinstance(wording, str):
             return say(wording, **self.values)
         return wording(**self.values)
-
-
-def found(code: Code, /, **values: object) -> Finding:
-    """A finding with the fields of its sentence."""
-    return Finding(code, values)
 
 
 class Refused(ValueError):

@@ -14,7 +14,7 @@ from app.night.question import AxisAnswer, AxisQuestion, work_out
 from app.night.recorder import LogOfNight, Recorder
 from app.night.snapshot import How, KnownNorth, NorthSet, Snapshot
 from app.night.solver import SolverThread
-from app.night.tonight import Refused, Tonight
+from app.night.tonight import StepRefused, Tonight
 from app.store.records import StoredNight
 from app.workers.clocks import woken
 from app.workers.yielding import window_works
@@ -232,7 +232,7 @@ class Session(QObject):
             return
         try:
             notice = self._tonight.add_reading(reading)
-        except Refused as reason:
+        except StepRefused as reason:
             self._say(Trouble.READING, str(reason))
             return
         self._say(Trouble.READING, None)
@@ -259,7 +259,7 @@ class Session(QObject):
         """Leave a leg of this axis state out; on disk it is only marked."""
         try:
             self._procedure.discard_leg(label)
-        except Refused as reason:
+        except StepRefused as reason:
             self._say(Trouble.READING, str(reason))
             return
         self._step_taken()

@@ -29,7 +29,7 @@ NO_LEG = marked(
 NOT_FINITE = marked("A reading was not taken because its time or its offset is not a number.")
 
 
-class Refused(ValueError):
+class StepRefused(ValueError):
     """A reading or step that changes nothing; the text is a sentence for the person."""
 
 
@@ -179,9 +179,9 @@ class Tonight:
         Returns a sentence when the clock was set so that a new leg of the same star had to begin.
         """
         if self.watching is None:
-            raise Refused(say(NO_LEG))
+            raise StepRefused(say(NO_LEG))
         if not (math.isfinite(reading.utc_s) and math.isfinite(reading.north_arcsec)):
-            raise Refused(say(NOT_FINITE))
+            raise StepRefused(say(NOT_FINITE))
         said = self._check_clock(self.legs[self.watching], reading.utc_s)
         leg = self.legs[self.watching]
         leg.buffer.append(reading)
@@ -206,7 +206,7 @@ class Tonight:
     def discard_leg(self, label: str) -> None:
         """Leave a leg out, or raise Refused; on disk it is only marked."""
         if label not in self.legs:
-            raise Refused(
+            raise StepRefused(
                 say(
                     "There is no leg “{label}” to discard since the bolts were turned.", label=label
                 )
@@ -296,7 +296,7 @@ class Tonight:
         if last_utc_s is None or verdict is TimeVerdict.GOES_ON:
             return None
         if verdict is TimeVerdict.REFUSED:
-            raise Refused(refusal(utc_s - last_utc_s))
+            raise StepRefused(refusal(utc_s - last_utc_s))
         label = self.begin_leg(leg.star_name, leg.buffer.ra_deg, leg.buffer.dec_deg)
         return notice(verdict, utc_s - last_utc_s, leg.buffer.label, label)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from core.finding import Code, Finding, found
+from core.finding import Code, Finding
 
 # Where the axis is brought to: one of the poles, or a place between them.
 
@@ -88,10 +88,10 @@ class Allowed:
 def goal_of(typed_arcmin: float | None, allowed: Allowed | None) -> Goal:
     """The person's own figure until it is cleared, else the budget's, else the usual one."""
     if typed_arcmin is not None:
-        return Goal(typed_arcmin, Origin.TYPED, found(GoalReason.TYPED, goal=typed_arcmin))
+        return Goal(typed_arcmin, Origin.TYPED, Finding.of(GoalReason.TYPED, goal=typed_arcmin))
     if allowed is not None:
         return Goal(allowed.arcmin, Origin.BUDGET, allowed.sentence)
-    return Goal(USUAL_ARCMIN, Origin.USUAL, found(GoalReason.USUAL, goal=USUAL_ARCMIN))
+    return Goal(USUAL_ARCMIN, Origin.USUAL, Finding.of(GoalReason.USUAL, goal=USUAL_ARCMIN))
 
 
 def reached(chance_within: float) -> Reached:

@@ -8,11 +8,11 @@ from dataclasses import dataclass, replace
 
 from core.alignment.axis.evidence import azimuth_has_meaning, to_sky
 from core.alignment.axis.geometrywarnings import Weakness
-from core.alignment.axis.plausibility import Implausible
+from core.alignment.axis.plausibility import LegDoubt
 from core.alignment.axis.singlestar import SecondStar, SingleStarConstraint, second_star
 from core.alignment.axis.solution import AxisNote, Solution, pole_refraction_arcmin
 from core.alignment.drift.geometry import hemisphere_sign
-from core.alignment.drift.path import Motion
+from core.alignment.drift.path import DriftFault
 from core.alignment.drift.prepared import LegNote
 from core.alignment.driftlog.header import HeaderUnit
 from core.alignment.goal import (
@@ -401,28 +401,28 @@ SENTENCES: dict[Code, Wording] = {
         "a touch?) and are set aside."
     ),
     # plausibility
-    Implausible.BELOW_HORIZON: marked(
+    LegDoubt.BELOW_HORIZON: marked(
         "The star of leg “{label}” was {depth:.0f}° below the horizon at {time}. {cause}"
     ),
-    Implausible.LOCAL_TIME: marked(
+    LegDoubt.LOCAL_TIME: marked(
         "Perhaps local time was taken for UTC: by a clock at UTC{hours:+d} it stood "
         "{altitude:.0f}° high. If so, write the times with their offset, like "
         "20:15:30{hours:+03d}:00."
     ),
-    Implausible.TIME_PLACE_OR_STAR: marked(
+    LegDoubt.TIME_PLACE_OR_STAR: marked(
         "Check that the times are UTC and not local time, the place (longitude counts east), "
         "and the star."
     ),
-    Implausible.TOO_FAST: marked("Leg “{label}” cannot be right: {reason}"),
-    Implausible.IN_THE_FUTURE: _in_the_future,
-    Implausible.OTHER_PRESSURE: lambda question: str(question),
-    Implausible.PRESSURE: marked(
+    LegDoubt.TOO_FAST: marked("Leg “{label}” cannot be right: {reason}"),
+    LegDoubt.IN_THE_FUTURE: _in_the_future,
+    LegDoubt.OTHER_PRESSURE: lambda question: str(question),
+    LegDoubt.PRESSURE: marked(
         "The pressure of {pressure:.0f} hPa does not fit {elevation:.0f} m, where about "
         "{usual:.0f} hPa is usual. It must be the pressure at the place, not that reduced to "
         "sea level which weather reports give."
     ),
     # path
-    Motion.TOO_FAST: marked(
+    DriftFault.TOO_FAST: marked(
         "its star drifts {rate:,.0f}″ a minute, though no polar axis can cause more than "
         "{fastest:.0f}″. The offsets cannot be seconds of arc: are they milliarcseconds or "
         "pixels? Convert them first."

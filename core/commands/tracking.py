@@ -8,7 +8,7 @@ import os
 from collections.abc import Iterator
 from dataclasses import asdict, dataclass, replace
 from pathlib import Path
-from typing import TextIO
+from typing import Any, TextIO
 
 from core.alignment.axis.plausibility import implausible_legs
 from core.alignment.driftlog.files import read_file
@@ -27,7 +27,7 @@ from core.commands.options import (
     site_and_air,
 )
 from core.tracking.periodic import PeriodicError, analyse
-from core.tracking.run import Run, RunNote, UnusableRun, run_of, run_without_place
+from core.tracking.run import Run, UnusableRun, run_of, run_without_place
 from core.tracking.training import Training, training
 
 
@@ -122,8 +122,8 @@ class TrackingResult:
             "drift_arcsec_per_min": found.drift_arcsec_per_min,
             "drift_sigma_arcsec_per_min": found.drift_sigma_arcsec_per_min,
             "noise_arcsec": found.noise_arcsec,
-            "training": None if self.training is None else asdict(self.training),
-            "notes": [note.text for note in found.notes],
+            "training": None if self.training is None else _training(self.training),
+            "notes": list(map(str, found.notes)),
             "rejected_lines": [asdict(line) for line in self.log.rejected],
             "remarks": [asdict(remark) for remark in self.log.remarks],
         }
@@ -134,9 +134,9 @@ class TrackingResult:
         return "\n".join(self._lines())
 
     def _lines(self) -> Iterator[str]:
-        yield self.found.sentence
+        yield str(self.found.sentence)
         if self.training is not None:
-            yield self.training.sentence
+            yield str(self.training.sentence)
         yield ""
         yield "harmonic  period s  amplitude ″  1 sigma  phase °  1 sigma"
         for wave in self.found.harmonics:
@@ -149,12 +149,16 @@ class TrackingResult:
         for other in self.found.other_periods:
             yield f"Beside the worm: {other.amplitude_arcsec:.2f}″ every {other.period_s:.1f} s."
         for paragraph in (
-            [note.text for note in self.found.notes],
+            list(map(str, self.found.notes)),
             [*remark_words(self.log.remarks)],
             [*rejected_words(self.log.rejected)],
         ):
             if paragraph:
                 yield from ("", *paragraph)
+
+
+def _training(training: Training) -> dict[str, Any]:
+    return {**asdict(training), "sentence": str(training.sentence)}
 
 
 def tracking_result(arguments: argparse.Namespace, log: DriftLog) -> TrackingResult:
@@ -195,8 +199,7 @@ def _prepared(arguments: argparse.Namespace, leg: Leg, log: DriftLog) -> Run:
     found = implausible_legs([leg], site, air)
     refuse_impossible(found)
     run = run_of(leg, site, air, stated)
-    told = tuple(RunNote(one.code.value, str(one)) for one in found)
-    return replace(run, notes=(*told, *run.notes))
+    return replace(run, notes=(*found, *run.notes))
 
 
 # `python -m core tracking`: the periodic error of a mount from an unguided run.

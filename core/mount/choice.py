@@ -116,7 +116,7 @@ class Wishes:
 
 
 @dataclass(frozen=True)
-class Finding:
+class RequirementCheck:
     """`passes` is None when the data sheet does not tell. Then `remedy` says what to find out."""
 
     must: Must
@@ -125,28 +125,28 @@ class Finding:
     remedy: str
 
 
-def findings(mount: Mount, wishes: Wishes) -> tuple[Finding, ...]:
+def findings(mount: Mount, wishes: Wishes) -> tuple[RequirementCheck, ...]:
     """One for each must."""
     return tuple(_CHECKS[must](mount, wishes) for must in wishes.musts)
 
 
-def _carries(mount: Mount, wishes: Wishes) -> Finding:
+def _carries(mount: Mount, wishes: Wishes) -> RequirementCheck:
     capacity, load = mount.capacity_kg, wishes.load_kg
     if capacity is None:
-        return Finding(
+        return RequirementCheck(
             Must.CARRIES,
             None,
             say("the listed capacity is not known"),
             say("find out the listed capacity"),
         )
     if load is None:
-        return Finding(
+        return RequirementCheck(
             Must.CARRIES,
             None,
             say("the load it is to carry is not known"),
             say("find out the load it is to carry"),
         )
-    return Finding(
+    return RequirementCheck(
         Must.CARRIES,
         load <= capacity,
         say(
@@ -162,12 +162,14 @@ def _carries(mount: Mount, wishes: Wishes) -> Finding:
     )
 
 
-def _driven(mount: Mount, _: Wishes) -> Finding:
+def _driven(mount: Mount, _: Wishes) -> RequirementCheck:
     either = (mount.is_driven, mount.has_goto)
     if True not in either and None in either:
         reason = say("whether it is driven is not known")
-        return Finding(Must.DRIVEN_OR_GOTO, None, reason, say("find out whether it is driven"))
-    return Finding(
+        return RequirementCheck(
+            Must.DRIVEN_OR_GOTO, None, reason, say("find out whether it is driven")
+        )
+    return RequirementCheck(
         Must.DRIVEN_OR_GOTO,
         True in either,
         say("it has neither drive nor goto"),
@@ -175,12 +177,14 @@ def _driven(mount: Mount, _: Wishes) -> Finding:
     )
 
 
-def _autoguider(mount: Mount, _: Wishes) -> Finding:
+def _autoguider(mount: Mount, _: Wishes) -> RequirementCheck:
     passes = mount.has_autoguider_port
     if passes is None:
         reason = say("whether it has an autoguider port is not known")
-        return Finding(Must.AUTOGUIDER_PORT, None, reason, say("find out whether it has one"))
-    return Finding(
+        return RequirementCheck(
+            Must.AUTOGUIDER_PORT, None, reason, say("find out whether it has one")
+        )
+    return RequirementCheck(
         Must.AUTOGUIDER_PORT,
         passes,
         say("it has no autoguider port"),
@@ -188,8 +192,8 @@ def _autoguider(mount: Mount, _: Wishes) -> Finding:
     )
 
 
-def _equatorial(mount: Mount, wishes: Wishes) -> Finding:
-    return Finding(
+def _equatorial(mount: Mount, wishes: Wishes) -> RequirementCheck:
+    return RequirementCheck(
         Must.EQUATORIAL,
         mount.kind.is_equatorial,
         say("it is {kind}, and the field turns during exposures", kind=say(mount.kind.value)),
@@ -200,11 +204,13 @@ def _equatorial(mount: Mount, wishes: Wishes) -> Finding:
     )
 
 
-def _price(mount: Mount, wishes: Wishes) -> Finding:
+def _price(mount: Mount, wishes: Wishes) -> RequirementCheck:
     limit = wishes.price_limit or 0.0
     if mount.price is None:
-        return Finding(Must.PRICE, None, say("its price is not entered"), say("enter its price"))
-    return Finding(
+        return RequirementCheck(
+            Must.PRICE, None, say("its price is not entered"), say("enter its price")
+        )
+    return RequirementCheck(
         Must.PRICE,
         mount.price <= limit,
         say("its price of {price:g} is above {limit:g}", price=mount.price, limit=limit),
@@ -354,7 +360,7 @@ Rival = tuple[str, Sequence[ChoiceMark]]
 
 
 def reason_words(
-    marks: Sequence[ChoiceMark], findings: Sequence[Finding], total: float, wishes: Wishes
+    marks: Sequence[ChoiceMark], findings: Sequence[RequirementCheck], total: float, wishes: Wishes
 ) -> str:
     """What knocks it out or leaves it open; else what speaks for and against it."""
     purpose = say(wishes.purpose.value)
@@ -384,7 +390,7 @@ def _named(mark: ChoiceMark) -> str:
 
 def change_words(
     marks: Sequence[ChoiceMark],
-    findings: Sequence[Finding],
+    findings: Sequence[RequirementCheck],
     above: Rival | None,
     below: Rival | None,
 ) -> str:
@@ -505,7 +511,7 @@ class Candidate:
     total: float
     total_at_best: float
     marks: tuple[ChoiceMark, ...]
-    findings: tuple[Finding, ...]
+    findings: tuple[RequirementCheck, ...]
     reason: str
     change: str
 
@@ -523,7 +529,7 @@ class _Judged:
     mount: Mount
     outcome: Outcome
     marks: tuple[ChoiceMark, ...]
-    findings: tuple[Finding, ...]
+    findings: tuple[RequirementCheck, ...]
 
     @classmethod
     def of(cls, mount: Mount, mounts: Sequence[Mount], wishes: Wishes) -> _Judged:

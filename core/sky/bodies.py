@@ -13,7 +13,7 @@ import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.finding import BrokenInstallation, Code, Finding, found
+from core.finding import BrokenInstallation, Code, Finding
 from core.sky import clocks
 from core.sky.places import Observer, azimuth_altitude_rad, hour_angle_declination_rad
 from core.sky.refraction import Refraction
@@ -94,7 +94,7 @@ def loss(tt: Dates) -> Finding | None:
     """
     if is_covered(tt):
         return None
-    return found(Ephemeris.OUTSIDE_ITS_YEARS)
+    return Finding.of(Ephemeris.OUTSIDE_ITS_YEARS)
 
 
 def _seen(place_au: Callable[[Dates], Floats], here_au: Floats, tt: Dates) -> Floats:

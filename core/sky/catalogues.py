@@ -42,7 +42,7 @@ class ObjectKind(Code):
     DARK_NEBULA = "dark nebula"
 
 
-class Table(Code):
+class TableFault(Code):
     """What is wrong with a bundled table."""
 
     OTHER_COLUMNS = "other columns"
@@ -160,10 +160,10 @@ def read_stars(path: Path) -> Catalogue:
         with path.open(encoding="utf-8", newline="") as file:
             header, *rows = csv.reader(file)
         if header != _STAR_HEADER:
-            raise Refused(Table.OTHER_COLUMNS)
+            raise Refused(TableFault.OTHER_COLUMNS)
         return _catalogue(rows)
     except (OSError, ValueError, csv.Error) as error:
-        raise BrokenInstallation(Table.STARS_UNREADABLE, path=path, problem=error) from error
+        raise BrokenInstallation(TableFault.STARS_UNREADABLE, path=path, problem=error) from error
 
 
 def _catalogue(rows: list[list[str]]) -> Catalogue:
@@ -304,10 +304,12 @@ def read_deep_sky(path: Path) -> DeepSky:
         with path.open(encoding="utf-8", newline="") as file:
             header, *rows = csv.reader(file)
         if header != _DEEP_SKY_HEADER:
-            raise Refused(Table.OTHER_COLUMNS)
+            raise Refused(TableFault.OTHER_COLUMNS)
         return _gathered([_object(row) for row in rows])
     except (OSError, ValueError, csv.Error) as error:
-        raise BrokenInstallation(Table.DEEP_SKY_UNREADABLE, path=path, problem=error) from error
+        raise BrokenInstallation(
+            TableFault.DEEP_SKY_UNREADABLE, path=path, problem=error
+        ) from error
 
 
 def search_key(name: str) -> str:
@@ -321,7 +323,7 @@ def _kind(text: str) -> ObjectKind:
     try:
         return ObjectKind(text)
     except ValueError:
-        raise Refused(Table.NO_KIND, kind=text) from None
+        raise Refused(TableFault.NO_KIND, kind=text) from None
 
 
 def _object(row: list[str]) -> DeepSkyObject:

@@ -14,7 +14,7 @@ import erfa
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.finding import BrokenInstallation, Code, Finding, Refused, found
+from core.finding import BrokenInstallation, Code, Finding, Refused
 from core.sky.site import Site
 from core.units import SECONDS_PER_DAY, SIDEREAL_ARCSEC_PER_S
 
@@ -31,7 +31,7 @@ class RotationTable(Code):
     UNUSABLE = "unusable"
 
 
-class Moment(Code):
+class TimeFault(Code):
     """What is wrong with a time."""
 
     OUTSIDE_ALL_YEARS = "outside all years"
@@ -138,7 +138,7 @@ class EarthOrientation:
         code, day = RotationTable.ENDS, self.utc_s[-1]
         if utc_s < self.utc_s[0]:
             code, day = RotationTable.BEGINS, self.utc_s[0]
-        return found(
+        return Finding.of(
             code,
             day=_day(day),
             seconds=error_s,
@@ -153,12 +153,12 @@ class EarthOrientation:
             return lost
         end = _day(self.utc_s[-1])
         if self.measured_to_s is None:
-            return found(RotationTable.UP_TO, end=end)
+            return Finding.of(RotationTable.UP_TO, end=end)
         days = round((utc_s - self.measured_to_s) / SECONDS_PER_DAY)
         code = RotationTable.MEASURED
         if days > 1:
             code = RotationTable.MEASURED_LONG_AGO
-        return found(code, day=_day(self.measured_to_s), days=days, end=end)
+        return Finding.of(code, day=_day(self.measured_to_s), days=days, end=end)
 
 
 @cache
@@ -237,7 +237,7 @@ def format_utc(utc_s: float) -> str:
     try:
         moment = datetime.fromtimestamp(utc_s, UTC)
     except (ValueError, OverflowError, OSError) as error:
-        raise UnusableMoment(Moment.OUTSIDE_ALL_YEARS, seconds=utc_s) from error
+        raise UnusableMoment(TimeFault.OUTSIDE_ALL_YEARS, seconds=utc_s) from error
     text = moment.replace(tzinfo=None).isoformat()
     return (text.rstrip("0").rstrip(".") if "." in text else text) + "Z"
 
@@ -249,7 +249,7 @@ def _julian_dates(utc_s: ArrayLike, ahead_s: Floats) -> tuple[Floats, Floats]:
 
 
 def _not_a_time(text: str) -> UnusableMoment:
-    return UnusableMoment(Moment.NO_TIME, text=text.strip()[:40])
+    return UnusableMoment(TimeFault.NO_TIME, text=text.strip()[:40])
 
 
 # Time zones as people name them, and the civil time they give.
@@ -292,7 +292,7 @@ class Zone:
         apart_h = (self.offset_h(utc_s) - by_sun_h + 12.0) % 24.0 - 12.0
         if abs(apart_h) <= FAR_H:
             return None
-        return found(ZoneDoubt.FAR_FROM_THE_SUN, zone=self.name, hours=abs(apart_h))
+        return Finding.of(ZoneDoubt.FAR_FROM_THE_SUN, zone=self.name, hours=abs(apart_h))
 
 
 UTC_ZONE = Zone("UTC", UTC)

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from core.finding import Code, Finding, Refused, found
+from core.finding import Code, Finding, Refused
 from core.sky.almanac import Light, light_at, visits
 from core.sky.bodies import Body, BodyNow, bodies_now, course
 from core.sky.refraction import Refraction
@@ -112,7 +112,7 @@ def _field(site: Site, year: float) -> Any:
 def _caution(horizontal_nt: float) -> Finding | None:
     if horizontal_nt >= CAUTION_NT:
         return None
-    return found(Compass.WEAK_FIELD, field=horizontal_nt, least=CAUTION_NT)
+    return Finding.of(Compass.WEAK_FIELD, field=horizontal_nt, least=CAUTION_NT)
 
 
 # The Sun as a check of the clock and, by its shadow, as a way to true north by day.
@@ -188,7 +188,7 @@ def apart_deg(first: BodyNow, second: BodyNow) -> float:
 
 def _no_shadow(altitude_deg: float) -> Finding:
     if altitude_deg > _HIGHEST_DEG:
-        return found(Shadow.TOO_SHORT, altitude=altitude_deg)
+        return Finding.of(Shadow.TOO_SHORT, altitude=altitude_deg)
     if altitude_deg < 0.0:
-        return found(Shadow.NO_SUN)
-    return found(Shadow.ENDLESS, altitude=altitude_deg)
+        return Finding.of(Shadow.NO_SUN)
+    return Finding.of(Shadow.ENDLESS, altitude=altitude_deg)

@@ -7,11 +7,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from core.finding import Code, Finding, found
+from core.finding import Code, Finding
 from core.sky.refraction import standard_pressure_hpa
 
 
-class Unit(Code):
+class PressureUnit(Code):
     """What a pressure may have been typed in."""
 
     INCHES_OF_MERCURY = "inches of mercury"
@@ -39,9 +39,9 @@ WEATHER_HPA = 60.0
 HIGHEST_GROUND_M = 8849.0
 # How many hPa one of these is (ISO 80000-4 for the conventional columns of mercury).
 _HPA_PER: dict[Code, float] = {
-    Unit.INCHES_OF_MERCURY: 33.86389,
-    Unit.MILLIMETRES_OF_MERCURY: 1.333224,
-    Unit.KILOPASCALS: 10.0,
+    PressureUnit.INCHES_OF_MERCURY: 33.86389,
+    PressureUnit.MILLIMETRES_OF_MERCURY: 1.333224,
+    PressureUnit.KILOPASCALS: 10.0,
 }
 
 
@@ -72,16 +72,18 @@ def pressure_offer(typed_hpa: float, elevation_m: float) -> Offer | None:
         return None  # zero is how one asks for no refraction
     for unit, hpa in _HPA_PER.items():
         if abs(typed_hpa * hpa - expected_hpa) <= WEATHER_HPA:
-            return _in_unit(typed_hpa, found(unit), round(typed_hpa * hpa, 1))
+            return _in_unit(typed_hpa, Finding.of(unit), round(typed_hpa * hpa, 1))
         station_hpa = station_pressure_hpa(typed_hpa * hpa, elevation_m)
         if abs(station_hpa - expected_hpa) <= WEATHER_HPA:
-            return _in_unit(typed_hpa, found(Unit.AT_SEA_LEVEL, unit=unit), round(station_hpa, 1))
+            return _in_unit(
+                typed_hpa, Finding.of(PressureUnit.AT_SEA_LEVEL, unit=unit), round(station_hpa, 1)
+            )
     station_hpa = round(station_pressure_hpa(typed_hpa, elevation_m), 1)
     if abs(station_hpa - expected_hpa) <= WEATHER_HPA:
         return Offer(
             typed_hpa,
             station_hpa,
-            found(
+            Finding.of(
                 Doubt.SEA_LEVEL_PRESSURE,
                 typed=typed_hpa,
                 elevation=elevation_m,
@@ -104,7 +106,7 @@ def elevation_offer(typed_m: float, station_hpa: float | None) -> Offer | None:
         return None
     else:
         doubt = Doubt.FEET
-    question = found(doubt, typed=typed_m, station=station_hpa, metres=metres)
+    question = Finding.of(doubt, typed=typed_m, station=station_hpa, metres=metres)
     return Offer(typed_m, metres, question)
 
 
@@ -116,5 +118,5 @@ def _in_unit(typed_hpa: float, unit: Finding, guess_hpa: float) -> Offer:
     return Offer(
         typed_hpa,
         guess_hpa,
-        found(Doubt.OTHER_UNIT, typed=typed_hpa, unit=unit, guess=guess_hpa),
+        Finding.of(Doubt.OTHER_UNIT, typed=typed_hpa, unit=unit, guess=guess_hpa),
     )

@@ -9,12 +9,12 @@ from core.finding import Code, Wording
 from core.language import marked, say
 from core.sky.almanac import Light, light_at
 from core.sky.bodies import Body, BodyNow, Ephemeris, body_now
-from core.sky.catalogues import ObjectKind, Table
-from core.sky.clocks import Moment, RotationTable, ZoneDoubt
+from core.sky.catalogues import ObjectKind, TableFault
+from core.sky.clocks import RotationTable, TimeFault, ZoneDoubt
 from core.sky.compass import Compass, Declination, NoonShadow, Shadow
 from core.sky.coordinates import Angle, Coordinates
 from core.sky.horizon import Skyline
-from core.sky.pressure import Doubt, Unit
+from core.sky.pressure import Doubt, PressureUnit
 from core.sky.site import Air, Site
 
 # Directions.
@@ -211,10 +211,10 @@ SENTENCES: dict[Code, Wording] = {
         "the altitude second."
     ),
     # pressure
-    Unit.INCHES_OF_MERCURY: marked("inches of mercury"),
-    Unit.MILLIMETRES_OF_MERCURY: marked("millimetres of mercury"),
-    Unit.KILOPASCALS: marked("kilopascals"),
-    Unit.AT_SEA_LEVEL: marked("{unit} reduced to sea level"),
+    PressureUnit.INCHES_OF_MERCURY: marked("inches of mercury"),
+    PressureUnit.MILLIMETRES_OF_MERCURY: marked("millimetres of mercury"),
+    PressureUnit.KILOPASCALS: marked("kilopascals"),
+    PressureUnit.AT_SEA_LEVEL: marked("{unit} reduced to sea level"),
     Doubt.SEA_LEVEL_PRESSURE: marked(
         "{typed:g} hPa is too much for {elevation:.0f} m; it looks like the weather report's "
         "pressure, reduced to sea level. Use {station:.1f} hPa, the pressure at the station?"
@@ -253,8 +253,10 @@ SENTENCES: dict[Code, Wording] = {
         "The table of the Earth's rotation {path} cannot be used ({reason}). Install Poleward "
         "again, or the package astropy-iers-data by itself."
     ),
-    Moment.OUTSIDE_ALL_YEARS: marked("{seconds} seconds is no time in the years 1 to 9999."),
-    Moment.NO_TIME: marked("“{text}” is not a date and time; write it like 2026-11-24T20:15:30Z."),
+    TimeFault.OUTSIDE_ALL_YEARS: marked("{seconds} seconds is no time in the years 1 to 9999."),
+    TimeFault.NO_TIME: marked(
+        "“{text}” is not a date and time; write it like 2026-11-24T20:15:30Z."
+    ),
     ZoneDoubt.FAR_FROM_THE_SUN: marked(
         "{zone} is {hours:.0f} hours away from the Sun's time at this longitude: the time zone "
         "is that of another place, or the longitude has the wrong side (E or W)."
@@ -285,16 +287,16 @@ SENTENCES: dict[Code, Wording] = {
         "Poleward again, or the package skyfield-data by itself."
     ),
     # catalogues
-    Table.OTHER_COLUMNS: marked("its columns are not the ones expected"),
-    Table.STARS_UNREADABLE: marked(
+    TableFault.OTHER_COLUMNS: marked("its columns are not the ones expected"),
+    TableFault.STARS_UNREADABLE: marked(
         "The table of stars {path} cannot be read ({problem}). Install Poleward again; until "
         "then stars can be entered by their coordinates."
     ),
-    Table.DEEP_SKY_UNREADABLE: marked(
+    TableFault.DEEP_SKY_UNREADABLE: marked(
         "The table of clusters, nebulae and galaxies {path} cannot be read ({problem}). "
         "Install Poleward again; until then targets can be entered by their coordinates."
     ),
-    Table.NO_KIND: marked("“{kind}” is no kind of object"),
+    TableFault.NO_KIND: marked("“{kind}” is no kind of object"),
     # What stands in the sky, and how light it is.
     ObjectKind.GALAXY: marked("galaxy"),
     ObjectKind.OPEN_CLUSTER: marked("open cluster"),

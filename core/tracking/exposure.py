@@ -15,15 +15,29 @@ from numpy.typing import NDArray
 from scipy.special import stdtrit
 
 from core.alignment.drift.geometry import offsets_arcsec
+from core.finding import Code, Finding
 from core.imaging.task import Exposures, Task, Vantage
 from core.imaging.tolerance import Alignment, smear_curve
-from core.imaging.words import duration, pixels
-from core.language import marked, say
 from core.tracking.motion import Drive, Guiding, Motion, guided, motion, step_for
 from core.tracking.periodic import PeriodicError
 from core.tracking.run import Run, UnusableRun
 from core.tracking.wormperiod import KeepGoing, ask
 from core.units import ARCSEC_PER_RAD, SIDEREAL_RATE_RAD_PER_S
+
+
+class ChanceTold(Code):
+    """What is told of it."""
+
+    CURVE = "curve"
+    READ_SELDOM = "read seldom"
+
+
+class Exposure(Code):
+    """What is told of chances, and why they cannot be."""
+
+    NO_SCALE = "no scale"
+    LIMIT = "limit"
+
 
 Floats = NDArray[np.float64]
 
@@ -173,14 +187,9 @@ class Limit:
     def __post_init__(self) -> None:
         """Asks for the scale where it is missing or cannot be, in a sentence."""
         if not 0.01 <= self.scale_arcsec_per_px <= 1000.0:
-            raise UnusableRun(
-                say(
-                    "The image scale is not known; enter arcseconds per pixel (206.265 times "
-                    "the pixel size in µm over the focal length in mm)."
-                )
-            )
+            raise UnusableRun(Exposure.NO_SCALE)
         if not 0.01 <= self.part_px <= 100.0:
-            raise UnusableRun(say("The smear allowed lies between 0.01 and 100 pixels."))
+            raise UnusableRun(Exposure.LIMIT)
 
     @property
     def arcsec(self) -> float:
@@ -203,17 +212,12 @@ class ChanceCurve:
     low: Floats
     high: Floats
     longest_s: float
-    sentence: str
+    sentence: Finding
 
 
 SURE = 0.9
 _HALF_WIDTH = 1.96  # of a 95 % interval, in standard deviations
 _UNEVEN = 1.5  # times the shortest interval, but for one in ten at either end
-_TITLES = {
-    Drive.UNGUIDED: marked("Unguided"),
-    Drive.TRAINED: marked("Trained"),
-    Drive.GUIDED: marked("Guided"),
-}
 
 
 def chance_curves(
@@ -251,11 +255,8 @@ def chance_curves(
             sums.append(Sums.of(path, drift))
         curve = _curve(sums, drive, lengths, limit)
         if loop is not None and _reads_seldom(run, loop):
-            doubtful = say(
-                "The run was read too seldom or too unevenly for a guider this quick, so that this "
-                "may be too hopeful: record a run with a reading every second or two."
-            )
-            curve = replace(curve, sentence=f"{curve.sentence} {doubtful}")
+            doubtful = Finding.of(ChanceTold.READ_SELDOM, curve=curve.sentence)
+            curve = replace(curve, sentence=doubtful)
         curves.append(curve)
     ask(keep_going, 1.0)
     return tuple(curves)
@@ -300,7 +301,14 @@ def _curve(sums: Sequence[Sums], drive: Drive, lengths: Floats, limit: Limit) ->
         low,
         high,
         longest_s,
-        _sentence(drive, lengths, share, longest_s, limit),
+        Finding.of(
+            ChanceTold.CURVE,
+            drive=drive,
+            lengths=lengths,
+            share=share,
+            longest_s=longest_s,
+            limit=limit,
+        ),
     )
 
 
@@ -316,34 +324,6 @@ def _longest(lengths: Floats, share: Floats) -> float:
     at = int(below[0])
     part = (share[at - 1] - SURE) / (share[at - 1] - share[at])
     return float(np.exp(np.log(lengths[at - 1]) + part * np.log(lengths[at] / lengths[at - 1])))
-
-
-def _sentence(drive: Drive, lengths: Floats, share: Floats, longest_s: float, limit: Limit) -> str:
-    known = lengths[np.isfinite(share)]
-    what, allowed = say(_TITLES[drive]), pixels(limit.part_px)
-    if known.size == 0:
-        return say("{what}: the run is too short to say; track longer.", what=what)
-    if longest_s == 0.0:
-        return say(
-            "{what}: no exposure of {length} or more keeps {allowed} surely.",
-            what=what,
-            length=duration(float(known[0])),
-            allowed=allowed,
-        )
-    if longest_s >= known[-1]:
-        return say(
-            "{what}: nine in ten exposures keep {allowed} up to {length}, as far as this "
-            "run can tell.",
-            what=what,
-            allowed=allowed,
-            length=duration(longest_s),
-        )
-    return say(
-        "{what}: nine in ten exposures of {length} keep {allowed}.",
-        what=what,
-        length=duration(longest_s),
-        allowed=allowed,
-    )
 
 
 # The part of the smear that belongs to the polar axis, from the budget's own exact trails.

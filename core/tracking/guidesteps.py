@@ -8,8 +8,27 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.special import stdtrit
 
-from core.language import marked, say
+from core.finding import Code, Finding
 from core.tracking.run import UnusableRun
+
+
+class BacklashTold(Code):
+    """What is told of it."""
+
+    PLAY = "play"
+
+
+class GuideStep(Code):
+    """What dither and reversal tell."""
+
+    NO_READINGS = "no readings"
+    UNSETTLED = "unsettled"
+    SETTLED_LATE = "settled late"
+    SETTLED = "settled"
+    NO_RATE = "no rate"
+    FEW_READINGS = "few readings"
+    NO_TURN = "no turn"
+
 
 # How long the star takes to settle after a dither or a slew.
 
@@ -24,7 +43,7 @@ class Settling:
 
     seconds: float | None
     first_offset_arcsec: float
-    sentence: str
+    sentence: Finding
 
 
 def settling_after(
@@ -40,9 +59,7 @@ def settling_after(
     """
     after = (utc_s >= dither_utc_s) & np.isfinite(offset_arcsec)
     if int(after.sum()) < 2 or not within_arcsec > 0.0:
-        raise UnusableRun(
-            say("No readings follow the dither, or the limit to settle within is not above zero.")
-        )
+        raise UnusableRun(GuideStep.NO_READINGS)
     elapsed, offset = utc_s[after] - dither_utc_s, np.abs(offset_arcsec[after])
     first = float(offset[0])
     for start in np.flatnonzero(offset <= within_arcsec).tolist():
@@ -51,37 +68,24 @@ def settling_after(
             break
         if np.all(offset[inside] <= within_arcsec):
             seconds = float(elapsed[start])
-            return Settling(seconds, first, _settling_sentence(seconds, within_arcsec))
+            return Settling(seconds, first, _settled(seconds, within_arcsec))
     return Settling(
         None,
         first,
-        say(
-            "The star did not stay within {within:.1f}″ for {hold:.0f} s after the dither: "
-            "allow more, or look for backlash and over-correction.",
-            within=within_arcsec,
-            hold=hold_s,
-        ),
+        Finding.of(GuideStep.UNSETTLED, within=within_arcsec, hold=hold_s),
     )
 
 
-def _settling_sentence(seconds: float, within_arcsec: float) -> str:
-    words = marked(
-        "The star settled within {within:.1f}″ after {seconds:.0f} s, which is long: dither less "
-        "far, in right ascension only, or correct a larger share."
-    )
-    if seconds <= _LONG_S:
-        words = marked(
-            "The star settled within {within:.1f}″ after {seconds:.0f} s; wait that long before "
-            "the next exposure."
-        )
-    return say(words, within=within_arcsec, seconds=seconds)
+def _settled(seconds: float, within_arcsec: float) -> Finding:
+    code = GuideStep.SETTLED if seconds <= _LONG_S else GuideStep.SETTLED_LATE
+    return Finding.of(code, within=within_arcsec, seconds=seconds)
 
 
 # Declination backlash from a reversal: how much is commanded before the star turns back.
 
 _FEWEST = 6
 _FITTED = 3  # level, slope and bend
-_NOTHING_ARCSEC = 0.5  # common practice, no source: less than this disturbs nobody
+NOTHING_ARCSEC = 0.5  # common practice, no source: less than this disturbs nobody
 
 
 @dataclass(frozen=True)
@@ -98,7 +102,7 @@ class Backlash:
     half_width_arcsec: float
     seconds: float
     answer: float
-    sentence: str
+    sentence: Finding
 
 
 def backlash_of_reversal(
@@ -110,35 +114,17 @@ def backlash_of_reversal(
     Raises UnusableRun when the star never answers or there are too few readings.
     """
     if not 0.01 <= rate_arcsec_per_s <= 200.0:
-        raise UnusableRun(
-            say(
-                "The guide rate is not known; enter arcseconds a second (half the sidereal "
-                "rate is 7.5)."
-            )
-        )
+        raise UnusableRun(GuideStep.NO_RATE)
     good = np.isfinite(commanded_arcsec) & np.isfinite(seen_arcsec)
     asked, seen = commanded_arcsec[good] - commanded_arcsec[good][0], seen_arcsec[good]
     if asked.size < _FEWEST or np.any(np.diff(asked) < 0.0) or asked[-1] <= 0.0:
-        raise UnusableRun(
-            say(
-                "A reversal needs at least {fewest} readings while the motion asked for grows "
-                "in one direction; repeat it with short, equal pulses.",
-                fewest=_FEWEST,
-            )
-        )
+        raise UnusableRun(GuideStep.FEW_READINGS, fewest=_FEWEST)
     play, rate, variance, slope = _broken_line(asked, seen - seen[0])
     if rate < 0.2 or play > 0.9 * float(asked[-1]):
-        raise UnusableRun(
-            say(
-                "The star did not turn back within the motion asked for: the backlash is "
-                "larger than {asked:.0f}″, or the axis does not answer. Ask for more, and "
-                "check the cable.",
-                asked=asked[-1],
-            )
-        )
+        raise UnusableRun(GuideStep.NO_TURN, asked=asked[-1])
     sigma = float(np.sqrt(max(variance, 1e-9)) / max(slope, 1e-9))
     half_width = float(stdtrit(max(asked.size - _FITTED, 1), 0.975)) * sigma
-    said = _sentence(play, half_width, rate)
+    said = Finding.of(BacklashTold.PLAY, play=play, half_width=half_width, rate=rate)
     return Backlash(play, sigma, half_width, play / rate_arcsec_per_s, rate, said)
 
 
@@ -167,26 +153,3 @@ def _broken_line(asked: Floats, seen: Floats) -> tuple[float, float, float, floa
         variance,
         1.0 / max(float(np.sqrt(inverse[2, 2])), 1e-9),
     )
-
-
-def _sentence(play: float, half_width: float, rate: float) -> str:
-    if play < max(_NOTHING_ARCSEC, half_width):
-        words = say(
-            "No declination backlash beyond {size:.1f}″ shows.",
-            size=max(half_width, _NOTHING_ARCSEC),
-        )
-    else:
-        words = say(
-            "Declination has {play:.1f}″ ± {half_width:.1f}″ of backlash: each reversal "
-            "waits that long. Leave the axis slightly out of balance or the alignment "
-            "slightly off, so that corrections go one way; or have the worm adjusted.",
-            play=play,
-            half_width=half_width,
-        )
-    if not 0.7 <= rate <= 1.4:
-        words += " " + say(
-            "The star moves {rate:.2f} times as far as asked: the guide rate is not the "
-            "one stated, or the calibration was made at another declination.",
-            rate=rate,
-        )
-    return words

@@ -8,12 +8,31 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.language import marked, say
+from core.finding import Code, Finding
 from core.tracking.exposure import Limit
-from core.tracking.run import RunNote, UnusableRun
+from core.tracking.run import UnusableRun
 from core.tracking.wormfit import STANDS_OUT, estimate, harmonic_columns
 from core.tracking.wormperiod import FEWEST_TURNS
 from core.units import ARCSEC_PER_RAD
+
+
+class GuidingTold(Code):
+    """What is told of it."""
+
+    HOLDS = "holds"
+
+
+class GuidingFault(Code):
+    """What guiding shows."""
+
+    FEW_READINGS = "few readings"
+    TIMES = "times"
+    SWINGS = "swings"
+    LAGS_BEHIND = "lags behind"
+    WORM_LEFT = "worm left over"
+    EAST_WORSE = "right ascension worse"
+    NORTH_WORSE = "declination worse"
+
 
 _WAVELENGTH_M = 500e-9
 
@@ -33,7 +52,14 @@ def image_motion_arcsec(fwhm_arcsec: float, aperture_m: float) -> float:
 
 Floats = NDArray[np.float64]
 
-RIGHT_ASCENSION, DECLINATION = marked("right ascension"), marked("declination")
+
+class GuidedAxis(Code):
+    """An axis that is guided."""
+
+    RIGHT_ASCENSION = "right ascension"
+    DECLINATION = "declination"
+
+
 FEWEST_READINGS = 40
 FWHM_PER_SIGMA = 2.3548200450309493  # √(8 ln 2)
 _LAGS = 8
@@ -72,8 +98,8 @@ class GuidingCheck:
     growth: float | None
     worm_amplitude_arcsec: float | None
     interval_s: float
-    findings: tuple[RunNote, ...]
-    sentence: str
+    findings: tuple[Finding, ...]
+    sentence: Finding
 
 
 def check_guiding(
@@ -109,25 +135,18 @@ def check_guiding(
         None if worm is None else worm[0],
         interval_s,
         tuple(found),
-        _sentence(total, limit, growth, bool(found)),
+        Finding.of(
+            GuidingTold.HOLDS, total=total, limit=limit, growth=growth, has_findings=bool(found)
+        ),
     )
 
 
 def _usable(utc_s: Floats, east: Floats, north: Floats) -> tuple[Floats, Floats, Floats]:
     good = np.isfinite(utc_s) & np.isfinite(east) & np.isfinite(north)
     if int(good.sum()) < FEWEST_READINGS:
-        raise UnusableRun(
-            say(
-                "{count} guided readings are too few to judge; {fewest} and some minutes are "
-                "needed, in both axes.",
-                count=int(good.sum()),
-                fewest=FEWEST_READINGS,
-            )
-        )
+        raise UnusableRun(GuidingFault.FEW_READINGS, count=int(good.sum()), fewest=FEWEST_READINGS)
     if np.any(np.diff(utc_s[good]) <= 0.0):
-        raise UnusableRun(
-            say("The times of the guided readings do not increase; check their order.")
-        )
+        raise UnusableRun(GuidingFault.TIMES)
     return utc_s[good], east[good], north[good]
 
 
@@ -167,104 +186,41 @@ def _findings(
     interval_s: float,
     worm: tuple[float, float] | None,
     total: float,
-) -> list[RunNote]:
+) -> list[Finding]:
     found = [
-        _swings(RIGHT_ASCENSION, east, interval_s),
-        _swings(DECLINATION, north, interval_s),
+        _swings(GuidedAxis.RIGHT_ASCENSION, east, interval_s),
+        _swings(GuidedAxis.DECLINATION, north, interval_s),
     ]
-    found.append(_lags_behind(RIGHT_ASCENSION, east))
-    found.append(_lags_behind(DECLINATION, north))
+    found.append(_lags_behind(GuidedAxis.RIGHT_ASCENSION, east))
+    found.append(_lags_behind(GuidedAxis.DECLINATION, north))
     found.append(_worm_note(worm, total))
     found.append(_uneven(east, north))
     return [note for note in found if note is not None]
 
 
-def _swings(axis: str, part: AxisResidual, interval_s: float) -> RunNote | None:
+def _swings(axis: GuidedAxis, part: AxisResidual, interval_s: float) -> Finding | None:
     if part.swing > _SWINGS_BACK:
         return None
     period_s = 2.0 * part.lag * interval_s
-    return RunNote(
-        f"{axis} swings",
-        say(
-            "In {axis} the star swings to and fro about every {period:.0f} s: the corrections "
-            "are too strong or come too late. Correct a smaller share each time, or guide less "
-            "often; in declination look for backlash too.",
-            axis=say(axis),
-            period=period_s,
-        ),
-    )
+    return Finding.of(GuidingFault.SWINGS, axis=axis, period=period_s)
 
 
-def _lags_behind(axis: str, part: AxisResidual) -> RunNote | None:
+def _lags_behind(axis: GuidedAxis, part: AxisResidual) -> Finding | None:
     if part.memory < _LAGS_BEHIND or part.swing <= _SWINGS_BACK:
         return None
-    return RunNote(
-        f"{axis} lags behind",
-        say(
-            "In {axis} the star stays off to one side for several readings: the corrections "
-            "are too weak, too rare, or do not reach the axis. Correct a larger share or more "
-            "often, and check that the axis answers.",
-            axis=say(axis),
-        ),
-    )
+    return Finding.of(GuidingFault.LAGS_BEHIND, axis=axis)
 
 
-def _worm_note(worm: tuple[float, float] | None, total: float) -> RunNote | None:
+def _worm_note(worm: tuple[float, float] | None, total: float) -> Finding | None:
     if worm is None or worm[0] < max(STANDS_OUT * worm[1], 0.3 * total):
         return None
-    return RunNote(
-        "worm left over",
-        say(
-            "The worm still shows with {size:.1f}″ under guiding: train the periodic error, or "
-            "guide more often.",
-            size=worm[0],
-        ),
-    )
+    return Finding.of(GuidingFault.WORM_LEFT, size=worm[0])
 
 
-def _uneven(east: AxisResidual, north: AxisResidual) -> RunNote | None:
+def _uneven(east: AxisResidual, north: AxisResidual) -> Finding | None:
     ratio = east.rms_arcsec / max(north.rms_arcsec, 1e-9)
     if ratio > _UNEVEN:
-        return RunNote(
-            "right ascension worse",
-            say(
-                "Right ascension is {ratio:.1f} times worse than declination: the drive, not "
-                "the air, since the air moves both alike. Balance the tube slightly heavy "
-                "towards the east, check the cables, train the periodic error.",
-                ratio=ratio,
-            ),
-        )
+        return Finding.of(GuidingFault.EAST_WORSE, ratio=ratio)
     if ratio < 1.0 / _UNEVEN:
-        return RunNote(
-            "declination worse",
-            say(
-                "Declination is {ratio:.1f} times worse than right ascension: backlash, poor "
-                "balance in declination or wind. Measure the backlash with a reversal.",
-                ratio=1.0 / ratio,
-            ),
-        )
+        return Finding.of(GuidingFault.NORTH_WORSE, ratio=1.0 / ratio)
     return None
-
-
-def _sentence(total: float, limit: Limit, growth: float | None, has_findings: bool) -> str:
-    pixels = total / limit.scale_arcsec_per_px
-    start = say(
-        "Guiding holds the star within {total:.2f}″ rms ({pixels:.2f} pixels)",
-        total=total,
-        pixels=pixels,
-    )
-    if growth is None:
-        return say("{start}; enter the seeing to know what that costs.", start=start)
-    if growth < 0.05:
-        return say("{start}, which costs nothing one could see.", start=start)
-    percent = 100.0 * growth
-    if has_findings:
-        return say(
-            "{start}, which makes the stars {percent:.0f} % wider.", start=start, percent=percent
-        )
-    return say(
-        "{start}, which makes the stars {percent:.0f} % wider; no fault of the guiding shows, so "
-        "suspect the air.",
-        start=start,
-        percent=percent,
-    )

@@ -8,16 +8,15 @@ from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.stats import chi2
+from scipy.special import chdtrc
 
 from core.alignment.drift.noise import set_aside
-from core.language import say
+from core.finding import Code, Finding
 from core.tracking.run import (
     FEWEST_READINGS,
     Counts,
     Readings,
     Run,
-    RunNote,
     UnusableRun,
     bumps,
     long_gaps,
@@ -32,6 +31,23 @@ from core.tracking.wormperiod import (
     check_length,
     find_period_s,
 )
+
+
+class Stretch(Code):
+    """What was left out of a run, and why."""
+
+    FEW_READINGS = "few readings"
+    BEFORE = "before"
+    AFTER = "after"
+    FLIP_WITH_CAMERA = "flip with camera"
+    FLIP = "meridian flip"
+    PHASE_LOST = "phase lost"
+    GAP = "gap"
+    GAPS = "gaps"
+    GUSTS = "gusts"
+    BUMPS = "bumps"
+    BUMP = "bump"
+
 
 # Whether the worm kept its phase across a gap: after a meridian flip it usually has not.
 
@@ -74,7 +90,7 @@ def _change(readings: Readings, period_s: float, gap: int) -> PhaseBreak | None:
     base = found.coefficients[first : first + 2 * _ORDERS]
     change = found.coefficients[first + 2 * _ORDERS :]
     block = found.covariance[first + 2 * _ORDERS :, first + 2 * _ORDERS :]
-    chance = float(chi2.sf(change @ np.linalg.solve(block, change), change.size))
+    chance = float(chdtrc(change.size, change @ np.linalg.solve(block, change)))
     if chance > _CHANCE or np.linalg.norm(change) < _SHARE * np.linalg.norm(base):
         return None
     turned = float(np.linalg.norm(2.0 * base + change))
@@ -94,7 +110,7 @@ class Settled:
     readings: Readings
     fit: WormFit
     fast: tuple[Sine, ...]
-    notes: tuple[RunNote, ...]
+    notes: tuple[Finding, ...]
 
 
 def settle(
@@ -159,13 +175,13 @@ def _pieces(utc_s: Floats, breaks: tuple[int, ...]) -> Counts:
 
 def _check_part(utc_s: Floats, period_s: float) -> None:
     if utc_s.size < FEWEST_READINGS:
-        raise UnusableRun(say("The stretch without a break holds too few readings; track longer."))
+        raise UnusableRun(Stretch.FEW_READINGS)
     check_length(float(utc_s[-1] - utc_s[0]), period_s)
 
 
 def _one_phase(
     run: Run, readings: Readings, period_s: float, gaps: tuple[int, ...]
-) -> tuple[tuple[int, int], list[RunNote]]:
+) -> tuple[tuple[int, int], list[Finding]]:
     """The stretch (first reading, one past the last) over which the curve keeps its phase."""
     found = phase_break(readings, period_s, np.asarray(gaps, dtype=np.intp))
     size = run.utc_s.size
@@ -178,61 +194,26 @@ def _one_phase(
     return chosen, [_break_note(run, found.reading, found.is_reversed, is_first)]
 
 
-def _break_note(run: Run, reading: int, is_reversed: bool, is_first: bool) -> RunNote:
-    used = say("Only the part before it is used.")
-    if not is_first:
-        used = say("Only the part after it is used.")
+def _break_note(run: Run, reading: int, is_reversed: bool, is_first: bool) -> Finding:
+    used = Stretch.BEFORE if is_first else Stretch.AFTER
     if is_reversed:
-        return RunNote(
-            "meridian flip",
-            say(
-                "After the break in the run the curve is upside down: the mount flipped and "
-                "the camera with it, so that east offsets read as west. {used}",
-                used=used,
-            ),
-        )
+        return Finding.of(Stretch.FLIP_WITH_CAMERA, used=used)
     if run.hour_angle_deg is not None and abs(run.hour_angle_deg[reading]) < _MERIDIAN_DEG:
-        return RunNote(
-            "meridian flip",
-            say(
-                "The worm lost its phase at a break near the meridian: the mount flipped "
-                "there. {used}",
-                used=used,
-            ),
-        )
-    return RunNote(
-        "phase lost",
-        say(
-            "The worm does not keep its phase across a break in the run: the mount was moved, "
-            "parked or flipped. {used}",
-            used=used,
-        ),
-    )
+        return Finding.of(Stretch.FLIP, used=used)
+    return Finding.of(Stretch.PHASE_LOST, used=used)
 
 
-def _gap_notes(utc_s: Floats, gaps: tuple[int, ...]) -> list[RunNote]:
+def _gap_notes(utc_s: Floats, gaps: tuple[int, ...]) -> list[Finding]:
     if not gaps:
         return []
     lost_min = sum(float(utc_s[gap] - utc_s[gap - 1]) for gap in gaps) / 60.0
-    if len(gaps) == 1:
-        words = say(
-            "The run has a gap of together {minutes:.0f} minutes; the star may have been centred "
-            "anew, so each stretch counts from an origin of its own.",
-            minutes=lost_min,
-        )
-    else:
-        words = say(
-            "The run has {count} gaps of together {minutes:.0f} minutes; the star may have been "
-            "centred anew, so each stretch counts from an origin of its own.",
-            count=len(gaps),
-            minutes=lost_min,
-        )
-    return [RunNote("gaps", words)]
+    code = Stretch.GAP if len(gaps) == 1 else Stretch.GAPS
+    return [Finding.of(code, count=len(gaps), minutes=lost_min)]
 
 
 def _cleaned(
     readings: Readings, fit: WormFit, gaps: tuple[int, ...]
-) -> tuple[Readings, list[RunNote]]:
+) -> tuple[Readings, list[Finding]]:
     """Gusts set aside and bumps given origins of their own; notes on both, none if none."""
     residual = readings.lead_arcsec - readings.smooth_part(fit.smooth)
     residual -= fit.curve_arcsec(readings.utc_s)
@@ -241,24 +222,10 @@ def _cleaned(
     notes = []
     if not kept.all():
         lost = int((~kept).sum())
-        notes.append(
-            RunNote(
-                "gusts",
-                say("{count} readings far off their neighbours were set aside.", count=lost),
-            )
-        )
+        notes.append(Finding.of(Stretch.GUSTS, count=lost))
     if jumps:
-        words = say(
-            "The star jumped {count} times (a bump, a re-centring, a slipping clutch); both sides "
-            "are used with origins of their own.",
-            count=len(jumps),
-        )
-        if len(jumps) == 1:
-            words = say(
-                "The star jumped once (a bump, a re-centring, a slipping clutch); both sides are "
-                "used with origins of their own."
-            )
-        notes.append(RunNote("bumps", words))
+        code = Stretch.BUMP if len(jumps) == 1 else Stretch.BUMPS
+        notes.append(Finding.of(code, count=len(jumps)))
     pieces = _pieces(readings.utc_s, (*gaps, *jumps))[kept]
     utc_s, lead = readings.utc_s[kept], readings.lead_arcsec[kept]
     return Readings.of(utc_s, lead, pieces, readings.trend_order), notes

@@ -13,11 +13,20 @@ from enum import Enum
 import numpy as np
 from numpy.typing import NDArray
 from scipy.ndimage import uniform_filter1d
-from scipy.signal import periodogram
 
-from core.language import say
+from core.finding import Code
 from core.tracking.periodic import PeriodicError
 from core.tracking.run import Run, UnusableRun
+
+
+class Loop(Code):
+    """What a guider or training cannot be."""
+
+    FEW_TURNS = "few turns"
+    INTERVAL = "interval"
+    DELAY = "delay"
+    SHARE = "share"
+
 
 Floats = NDArray[np.float64]
 
@@ -123,6 +132,8 @@ def _shares_by_frequency(powers: Floats, doubt: float) -> tuple[Floats, Floats]:
 
 def _powers(residual: Floats, air: Floats, interval_s: float) -> Floats:
     """Frequencies above zero and both powers there, (3, m)."""
+    from scipy.signal import periodogram  # loads slowly
+
     frequency, both = periodogram(residual, 1.0 / interval_s, window="hann", detrend="linear")
     of_air = periodogram(air, 1.0 / interval_s, window="hann", detrend="linear")[1]
     return np.stack([frequency, both, of_air])[:, 1:]
@@ -232,9 +243,7 @@ def motion(
 def _unseen_turns(turns: float) -> float:
     """Residual about a mean over n turns is √(1−1/n) of the scatter; a new turn's is √(1+1/n)."""
     if turns < 2.0:
-        raise UnusableRun(
-            say("What training would leave cannot be told from fewer than two turns.")
-        )
+        raise UnusableRun(Loop.FEW_TURNS)
     return math.sqrt((turns + 1.0) / (turns - 1.0))
 
 
@@ -303,28 +312,11 @@ class Guiding:
     def __post_init__(self) -> None:
         """Refuses settings no guider has, in a sentence."""
         if not 0.05 <= self.interval_s <= 600.0:
-            raise UnusableRun(
-                say(
-                    "A guide interval of {interval:g} s cannot be; enter seconds, usually 1 to 10.",
-                    interval=self.interval_s,
-                )
-            )
+            raise UnusableRun(Loop.INTERVAL, interval=self.interval_s)
         if not 0.0 <= self.delay_s <= 10.0 * self.interval_s:
-            raise UnusableRun(
-                say(
-                    "A guide delay of {delay:g} s does not fit an interval of {interval:g} s; "
-                    "enter both in seconds (milliseconds taken for seconds?).",
-                    delay=self.delay_s,
-                    interval=self.interval_s,
-                )
-            )
+            raise UnusableRun(Loop.DELAY, delay=self.delay_s, interval=self.interval_s)
         if not 0.0 < self.share < 2.0 or not self.noise_arcsec >= 0.0:
-            raise UnusableRun(
-                say(
-                    "The share corrected each time lies above 0 and below 2 (above 1 it "
-                    "overshoots), and the measurement noise is not negative."
-                )
-            )
+            raise UnusableRun(Loop.SHARE)
 
 
 def step_for(guiding: Guiding) -> float:

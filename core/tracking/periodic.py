@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
-from core.language import say
+from core.finding import Code, Finding
 from core.tracking.iterativefit import Settled, settle
 from core.tracking.plausibility import guiding_left_on, implausibilities, period_note, size_note
-from core.tracking.run import SHORTEST_S, Readings, Run, RunNote, UnusableRun
+from core.tracking.run import SHORTEST_S, Readings, Run, UnusableRun
 from core.tracking.wormfit import Harmonic, WormFit, harmonic_columns, harmonics
 from core.tracking.wormfolding import (
-    INTERVAL_FACTOR,
     CurveSize,
     FoldedCurve,
     WormErrors,
@@ -31,6 +30,22 @@ from core.tracking.wormperiod import (
     other_periods,
     spectrum,
 )
+
+
+class WormTold(Code):
+    """What is told of it."""
+
+    SWING = "swing"
+
+
+class WormFault(Code):
+    """What is told of the periodic error."""
+
+    MINUTES_MEANT = "minutes meant"
+    PERIOD = "period"
+    READ_SELDOM = "read seldom"
+    ANOTHER_PERIOD = "another period"
+
 
 Floats = NDArray[np.float64]
 
@@ -71,8 +86,12 @@ class PeriodicError:
     residual_arcsec: Floats
     piece: NDArray[np.intp]
     declination_deg: float
-    notes: tuple[RunNote, ...]
-    sentence: str
+    notes: tuple[Finding, ...]
+
+    @property
+    def sentence(self) -> Finding:
+        """How far the drive swings, or that nothing stands out."""
+        return Finding.of(WormTold.SWING, result=self)
 
     def curve_arcsec(self, utc_s: Floats) -> Floats:
         """The periodic lead (n,) at any time, made of the harmonics that stand out."""
@@ -106,21 +125,9 @@ def check_period(worm_period_s: float | None, duration_s: float) -> None:
         return
     if 0.5 <= worm_period_s < 30.0:
         raise UnusableRun(
-            say(
-                "A worm period of {period:g} s is too short; were minutes meant? {period:g} "
-                "minutes are {seconds:g} s. Enter it in seconds.",
-                period=worm_period_s,
-                seconds=60.0 * worm_period_s,
-            )
+            WormFault.MINUTES_MEANT, period=worm_period_s, seconds=60.0 * worm_period_s
         )
-    raise UnusableRun(
-        say(
-            "A worm period of {period:g} s cannot be; enter the seconds of one turn, usually "
-            "between 120 and 1200. This run lasts {duration:.0f} s.",
-            period=worm_period_s,
-            duration=duration_s,
-        )
-    )
+    raise UnusableRun(WormFault.PERIOD, period=worm_period_s, duration=duration_s)
 
 
 def _orders(run: Run, period_s: float | None) -> int:
@@ -129,13 +136,7 @@ def _orders(run: Run, period_s: float | None) -> int:
     shortest_s = max(_SHORTEST_S, _READINGS_PER_WAVE * run.interval_s)
     orders = int(min(_ORDERS, longest_s // shortest_s))
     if orders < 1:
-        raise UnusableRun(
-            say(
-                "The readings are {interval:.0f} s apart, too far to follow the worm; take one "
-                "at least every ten seconds.",
-                interval=run.interval_s,
-            )
-        )
+        raise UnusableRun(WormFault.READ_SELDOM, interval=run.interval_s)
     return orders
 
 
@@ -147,7 +148,7 @@ def _result(run: Run, settled: Settled, given_s: float | None) -> PeriodicError:
     covariance = errors.covariance()
     waves = harmonics(fit.coefficients, covariance, fit.period_s)
     believed = np.repeat([wave.stands_out for wave in waves], 2)
-    result = PeriodicError(
+    return PeriodicError(
         period_s=fit.period_s,
         period_sigma_s=errors.period_sigma_s(),
         period_is_given=given_s is not None,
@@ -169,9 +170,7 @@ def _result(run: Run, settled: Settled, given_s: float | None) -> PeriodicError:
         piece=readings.piece(),
         declination_deg=run.declination_deg,
         notes=(*run.notes, *settled.notes, *_notes(run, settled, residual, given_s)),
-        sentence="",
     )
-    return replace(result, sentence=_sentence(result))
 
 
 def _spectrum(readings: Readings, fit: WormFit, residual: Floats) -> Spectrum:
@@ -183,7 +182,7 @@ def _spectrum(readings: Readings, fit: WormFit, residual: Floats) -> Spectrum:
     return Spectrum(left.period_s, np.hypot(left.amplitude_arcsec, worm))
 
 
-def _notes(run: Run, settled: Settled, residual: Floats, given_s: float | None) -> list[RunNote]:
+def _notes(run: Run, settled: Settled, residual: Floats, given_s: float | None) -> list[Finding]:
     fit = settled.fit
     found = implausibilities(run, fit.slope_arcsec_per_min, fit.slope_sigma_arcsec_per_min)
     swing_arcsec = float(np.hypot(*fit.coefficients[:2]))
@@ -200,7 +199,7 @@ def _notes(run: Run, settled: Settled, residual: Floats, given_s: float | None) 
     return found
 
 
-def _given_period_notes(settled: Settled, given_s: float) -> list[RunNote]:
+def _given_period_notes(settled: Settled, given_s: float) -> list[Finding]:
     """Whether the run itself holds the period that was entered."""
     try:
         found_s = find_period_s(settled.readings)
@@ -214,39 +213,4 @@ def _given_period_notes(settled: Settled, given_s: float) -> list[RunNote]:
     tolerance = max(0.02, found_s / settled.readings.duration_s)
     if abs(ratio / whole - 1.0) < tolerance:
         return []
-    return [
-        RunNote(
-            "another period",
-            say(
-                "The strongest period in the run is {found:.0f} s, not the {given:g} s entered "
-                "or a part of it; check the data sheet, or let the period be found.",
-                found=found_s,
-                given=given_s,
-            ),
-        )
-    ]
-
-
-def _sentence(result: PeriodicError) -> str:
-    size, half = result.size, INTERVAL_FACTOR * result.size.peak_to_peak_sigma_arcsec
-    if not any(wave.stands_out for wave in result.harmonics):
-        limit = 2.0 * INTERVAL_FACTOR * max(w.amplitude_sigma_arcsec for w in result.harmonics[:2])
-        return say(
-            "No periodic error stands out of the noise in {turns:.1f} turns of "
-            "{period:.0f} s; peak to peak it is below about {limit:.1f}″.",
-            turns=result.turns,
-            period=result.period_s,
-            limit=limit,
-        )
-    around = INTERVAL_FACTOR * result.period_sigma_s
-    origin = "" if result.period_is_given else f" ± {max(around, 0.1):.1f}"
-    return say(
-        "The drive swings {size:.1f}″ ± {half_width:.1f}″ peak to peak ({rms:.1f}″ rms) in "
-        "each turn of {period:.1f}{origin} s, measured over {turns:.1f} turns.",
-        size=size.peak_to_peak_arcsec,
-        half_width=max(half, 0.1),
-        rms=size.rms_arcsec,
-        period=result.period_s,
-        origin=origin,
-        turns=result.turns,
-    )
+    return [Finding.of(WormFault.ANOTHER_PERIOD, found=found_s, given=given_s)]

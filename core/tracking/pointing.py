@@ -17,14 +17,43 @@ from core.alignment.drift.geometry import (
     direction,
     observed_direction,
 )
-from core.alignment.words import altitude_side, azimuth_side, figure
-from core.language import marked, say
+from core.finding import Code, Finding, Refused
 from core.sky.clocks import local_sidereal_time_hours
 from core.sky.places import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
-from core.tracking.run import RunNote
 from core.units import ARCMIN_PER_RAD
+
+
+class TermTold(Code):
+    """What is told of the parts and of the whole."""
+
+    UNKNOWN = "unknown"
+    NOTHING = "nothing"
+    ERROR = "error"
+    OPEN = "parts not told"
+    WHOLE = "whole"
+
+
+class AxisCompared(Code):
+    """Pointing against drift."""
+
+    UNKNOWN = "unknown"
+    AGREE = "agree"
+    DISAGREE = "disagree"
+
+
+class PointingFault(Code):
+    """Why stars pointed at tell little or nothing."""
+
+    LOW_STARS = "low stars"
+    FEW_STARS = "few stars"
+    NO_NUMBER = "no number"
+    FAR_OFF = "far off"
+    STAR_NUMBER = "star number"
+    TOO_LOW = "too low"
+    FEW = "rather few stars"
+
 
 EAST_OF_PIER, WEST_OF_PIER = 1, -1
 
@@ -180,15 +209,20 @@ def _equatorial(own: Floats, latitude_rad: float) -> tuple[Floats, Floats]:
 
 Flags = NDArray[np.bool_]
 
-NAMES = (
-    marked("zero of the hour circle"),
-    marked("zero of the declination circle"),
-    marked("azimuth of the polar axis"),
-    marked("altitude of the polar axis"),
-    marked("tube against the declination axis"),
-    marked("declination axis against the polar axis"),
-    marked("sag of the tube"),
-)
+
+class PointingPart(Code):
+    """The parts of a pointing error, in the order of the terms."""
+
+    ZERO_HOUR = "zero of the hour circle"
+    ZERO_DECLINATION = "zero of the declination circle"
+    AZIMUTH = "azimuth of the polar axis"
+    ALTITUDE = "altitude of the polar axis"
+    TUBE = "tube against the declination axis"
+    AXES = "declination axis against the polar axis"
+    SAG = "sag of the tube"
+
+
+PARTS = tuple(PointingPart)
 
 
 @dataclass(frozen=True)
@@ -198,13 +232,13 @@ class Term:
     `stands_out`: it is not zero by chance.
     """
 
-    name: str
+    part: PointingPart
     value_arcmin: float
     sigma_arcmin: float
     interval_factor: float
     is_determined: bool
     stands_out: bool
-    sentence: str
+    sentence: Finding
 
 
 def term(
@@ -212,99 +246,23 @@ def term(
 ) -> Term:
     """The record of term `number`, values in arcmin."""
     stands_out = is_determined and abs(value) > factor * sigma
+    part = PARTS[number]
+    half_width = factor * sigma
     if not is_determined:
-        words = say("These stars do not tell the {name}.", name=say(NAMES[number]))
+        told = Finding.of(TermTold.UNKNOWN, name=part)
     elif not stands_out:
-        words = say(
-            "{name}: none to speak of, within {size:.1f}′.",
-            name=_capital(number),
-            size=factor * sigma,
-        )
+        told = Finding.of(TermTold.NOTHING, part=part, half_width=half_width)
     else:
-        words = _words(number, value, figure(value, factor * sigma), site)
-    return Term(say(NAMES[number]), value, sigma, factor, is_determined, stands_out, words)
+        told = Finding.of(TermTold.ERROR, part=part, value=value, half_width=half_width, site=site)
+    return Term(part, value, sigma, factor, is_determined, stands_out, told)
 
 
-def _capital(number: int) -> str:
-    name = say(NAMES[number])
-    return name[:1].upper() + name[1:]
-
-
-def _words(number: int, value: float, size: str, site: Site) -> str:
-    if number == AZIMUTH:
-        side = azimuth_side(value, float(np.deg2rad(site.latitude_deg)))
-        return say(
-            "The polar axis points {size} {where}: {turn}.",
-            size=size,
-            where=side.where,
-            turn=side.turn,
-        )
-    if number == ALTITUDE:
-        side = altitude_side(value)
-        return say(
-            "The polar axis is {size} {where}: {turn}.", size=size, where=side.where, turn=side.turn
-        )
-    if number == TUBE:
-        if value > 0.0:
-            return say(
-                "The tube is not square to the declination axis: on the east side of the pier it "
-                "looks {size} too far east, on the other as far the other way. Shim the tube or "
-                "its rings.",
-                size=size,
-            )
-        return say(
-            "The tube is not square to the declination axis: on the east side of the pier it "
-            "looks {size} too far west, on the other as far the other way. Shim the tube or its "
-            "rings.",
-            size=size,
-        )
-    if number == AXES:
-        return say(
-            "The two axes miss a right angle by {size}. This is the maker's to correct; a "
-            "pointing model allows for it.",
-            size=size,
-        )
-    if number == SAG:
-        if value > 0.0:
-            return say(
-                "The tube hangs low by {size} at the horizon: tighten rings, focuser and the "
-                "dovetail, or support the camera.",
-                size=size,
-            )
-        return say(
-            "The tube is lifted by {size} at the horizon: tighten rings, focuser and the "
-            "dovetail, or support the camera.",
-            size=size,
-        )
-    if number == ZERO_HOUR:
-        return say(
-            "The hour angle readings are off by {size}: set the circle, or sync on one star.",
-            size=size,
-        )
-    return say(
-        "The declination readings are off by {size}: set the circle, or sync on one star.",
-        size=size,
-    )
-
-
-def undetermined_sentence(told: Flags, both_sides: bool) -> str | None:
+def undetermined(told: Flags, both_sides: bool) -> Finding | None:
     """What the stars leave open and which stars would tell; None when all is told."""
     if told.all():
         return None
-    names = [say(NAMES[number]) for number in np.flatnonzero(~told)]
-    listed = (
-        names[0]
-        if len(names) == 1
-        else say("{names} and {last}", names=", ".join(names[:-1]), last=names[-1])
-    )
-    advice = (
-        say("Add stars near the pole and near the equator, high and low.")
-        if both_sides
-        else say(
-            "Add stars on the other side of the pier, and near the pole as well as the equator."
-        )
-    )
-    return say("These stars do not tell: {listed}. {advice}", listed=listed, advice=advice)
+    parts = tuple(PARTS[number] for number in np.flatnonzero(~told))
+    return Finding.of(TermTold.OPEN, parts=parts, both_sides=both_sides)
 
 
 # How well the mount finds things, and the systematic parts a person can take out.
@@ -322,8 +280,8 @@ _TOLD = 1.0  # a term is told when half its 95 % interval is below this part of 
 _WRONG_STAR = 8.0
 
 
-class UnusablePointing(ValueError):
-    """Nothing can be said from these stars; the text is a sentence for the person."""
+class UnusablePointing(Refused):
+    """Nothing can be said from these stars."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -341,8 +299,8 @@ class Pointing:
     residual_arcmin: Floats
     used: Flags
     latitude_deg: float
-    notes: tuple[RunNote, ...]
-    sentence: str
+    notes: tuple[Finding, ...]
+    sentence: Finding
 
 
 def pointing(
@@ -362,14 +320,11 @@ def pointing(
     used = ~low
     if int(used.sum()) < FEWEST_STARS:
         raise UnusablePointing(
-            say(
-                "Only {count} stars stand higher than {lowest:.0f}°; at least {fewest} are "
-                "needed, better {comfortable}, all over the sky.",
-                count=int(used.sum()),
-                lowest=LOWEST_DEG,
-                fewest=FEWEST_STARS,
-                comfortable=COMFORTABLE_STARS,
-            )
+            PointingFault.LOW_STARS,
+            count=int(used.sum()),
+            lowest=LOWEST_DEG,
+            fewest=FEWEST_STARS,
+            comfortable=COMFORTABLE_STARS,
         )
     fit = _fit(sky, read, used, centring_arcmin)
     wrong = used & _wrong_stars(fit, used)
@@ -382,13 +337,10 @@ def pointing(
 def _check(sightings: Sequence[PointedStar]) -> None:
     if len(sightings) < FEWEST_STARS:
         raise UnusablePointing(
-            say(
-                "{count} stars are too few: {fewest} give zeros and the polar axis at best, "
-                "{comfortable} or more on both sides of the pier all parts.",
-                count=len(sightings),
-                fewest=FEWEST_STARS,
-                comfortable=COMFORTABLE_STARS,
-            )
+            PointingFault.FEW_STARS,
+            count=len(sightings),
+            fewest=FEWEST_STARS,
+            comfortable=COMFORTABLE_STARS,
         )
     for one in sightings:
         numbers = (
@@ -396,13 +348,7 @@ def _check(sightings: Sequence[PointedStar]) -> None:
             *(one.mount_hour_angle_deg, one.mount_declination_deg),
         )
         if not np.isfinite(numbers).all() or max(abs(numbers[1]), abs(numbers[3])) > 90.0:
-            raise UnusablePointing(
-                say(
-                    "Star “{star}” has a coordinate that is not a number, or a declination "
-                    "beyond 90°; correct or remove it.",
-                    star=one.label,
-                )
-            )
+            raise UnusablePointing(PointingFault.NO_NUMBER, star=one.label)
 
 
 def _sky(stars: list[PointedStar], site: Site, air: Air) -> StarDirections:
@@ -494,7 +440,7 @@ def _record(
         used,
         site.latitude_deg,
         _notes(sky, used, stars, told),
-        _pointing_sentence(_rms(without), left, int(used.sum())),
+        Finding.of(TermTold.WHOLE, rms=_rms(without), left=left, stars=int(used.sum())),
     )
 
 
@@ -511,41 +457,19 @@ def _rms(apart: Floats) -> float:
 
 def _notes(
     sky: StarDirections, used: Flags, stars: list[PointedStar], told: Flags
-) -> tuple[RunNote, ...]:
+) -> tuple[Finding, ...]:
     notes = []
     for index in np.flatnonzero(~used).tolist():
-        name = stars[index].label or say("number {number}", number=index + 1)
-        words = say("Star {name} is far off the others: another star?; it was left out.", name=name)
-        if _low(sky)[index]:
-            words = say("Star {name} stands too low; it was left out.", name=name)
-        notes.append(RunNote("star left out", words))
+        unnamed = Finding.of(PointingFault.STAR_NUMBER, number=index + 1)
+        code = PointingFault.TOO_LOW if _low(sky)[index] else PointingFault.FAR_OFF
+        notes.append(Finding.of(code, name=stars[index].label or unnamed))
     number = int(used.sum())
     if number < COMFORTABLE_STARS:
-        notes.append(
-            RunNote(
-                "few stars",
-                say(
-                    "{number} stars tell little about the smaller parts; take {comfortable} or "
-                    "more, high and low, east and west, near the pole and the equator.",
-                    number=number,
-                    comfortable=COMFORTABLE_STARS,
-                ),
-            )
-        )
-    missing = undetermined_sentence(told, both_sides=bool(np.ptp(sky.side[used]) > 0.0))
+        notes.append(Finding.of(PointingFault.FEW, number=number, comfortable=COMFORTABLE_STARS))
+    missing = undetermined(told, both_sides=bool(np.ptp(sky.side[used]) > 0.0))
     if missing is not None:
-        notes.append(RunNote("parts not told", missing))
+        notes.append(missing)
     return tuple(notes)
-
-
-def _pointing_sentence(rms: float, left: float, stars: int) -> str:
-    return say(
-        "Over {stars} stars the mount points within {rms:.1f}′ rms once its circles are "
-        "set; with the parts below taken out {left:.1f}′ would be left on these stars.",
-        stars=stars,
-        rms=rms,
-        left=left,
-    )
 
 
 # The polar axis found by pointing at stars against the one found by drift.
@@ -561,7 +485,7 @@ class AxisCheck:
     azimuth_apart_arcmin: float
     altitude_apart_arcmin: float
     agrees: bool | None
-    sentence: str
+    sentence: Finding
 
 
 def check_axis(found: Pointing, solution: Solution) -> AxisCheck:
@@ -574,7 +498,7 @@ def check_axis(found: Pointing, solution: Solution) -> AxisCheck:
             nothing,
             nothing,
             None,
-            say("The polar axis cannot be compared: one of the two is unknown."),
+            Finding.of(AxisCompared.UNKNOWN),
         )
     apart = (
         azimuth.value_arcmin - solution.azimuth_error_arcmin,
@@ -586,17 +510,6 @@ def check_axis(found: Pointing, solution: Solution) -> AxisCheck:
     )
     worst = max(abs(one) / size for one, size in zip(apart, sigma, strict=True))
     agrees = worst <= _CONTRADICTION
-    return AxisCheck(apart[0], apart[1], agrees, _sentence(apart, agrees))
-
-
-def _sentence(apart: tuple[float, float], agrees: bool) -> str:
-    azimuth, altitude = apart
-    if agrees:
-        return say("Pointing and drift find the polar axis in the same place, within their errors.")
-    return say(
-        "Pointing and drift disagree on the polar axis by {azimuth:.1f}′ in azimuth and "
-        "{altitude:.1f}′ in altitude: flexure, a moved tripod, coordinates of two epochs "
-        "mixed, or a bolt turned in between. Trust the drift, which watches the sky itself.",
-        azimuth=abs(azimuth),
-        altitude=abs(altitude),
-    )
+    code = AxisCompared.AGREE if agrees else AxisCompared.DISAGREE
+    told = Finding.of(code, azimuth=abs(apart[0]), altitude=abs(apart[1]))
+    return AxisCheck(apart[0], apart[1], agrees, told)

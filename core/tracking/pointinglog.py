@@ -17,7 +17,7 @@ from core.alignment.driftlog.table import (
     shown,
     split,
 )
-from core.language import say
+from core.finding import Code, Finding
 from core.sky.clocks import parse_utc
 from core.sky.site import Site
 from core.tracking.pointing import (
@@ -27,6 +27,21 @@ from core.tracking.pointing import (
     UnusablePointing,
     sighting_of,
 )
+
+
+class PointingList(Code):
+    """What is wrong with a list of stars."""
+
+    COORDINATES = "coordinates"
+    LONG = "long"
+    DOUBLED = "doubled"
+    NOTHING = "nothing"
+    NOTHING_BUT = "nothing but"
+    NO_NAMES = "no names"
+    NUMBER = "number"
+    BEYOND = "beyond"
+    SIDE = "side"
+
 
 _REMARK = re.compile(r"mount[ _-]?coordinates?(?!\w)[\s:=]*(.*)", re.IGNORECASE | re.DOTALL)
 _OF_DATE = ("ofdate", "date", "jnow", "epochofdate", "equinoxofdate")
@@ -47,15 +62,7 @@ def is_of_date(remark: str, line_number: int) -> bool | None:
         return True
     if word in _ICRS:
         return False
-    raise UnusablePointing(
-        say(
-            "Line {line}: the mount's coordinates {text} are not known here. Write "
-            "“# mount_coordinates: of date” (also JNow) or “# mount_coordinates: ICRS” (also "
-            "J2000), whichever the hand control shows.",
-            line=line_number,
-            text=shown(said[1]),
-        )
-    )
+    raise UnusablePointing(PointingList.COORDINATES, line=line_number, text=shown(said[1]))
 
 
 # Reads sightings for pointing from CSV text.
@@ -83,7 +90,7 @@ def read_sightings(lines: Iterable[str], site: Site) -> PointingLog:
     for line_number, line in enumerate(lines, start=1):
         text = line.strip("\r\n").removeprefix("\ufeff")
         if line_number > MOST_LINES:
-            raise UnusablePointing(say("The file is too long for a list of stars; choose another."))
+            raise UnusablePointing(PointingList.LONG)
         if not text or text.isspace():
             continue
         if is_remark(text):
@@ -97,15 +104,12 @@ def read_sightings(lines: Iterable[str], site: Site) -> PointingLog:
             except ValueError as reason:
                 rejected.append(Rejected(line_number, str(reason)))
     if not found:
-        words = say("No line of the list can be used.")
-        if rejected:
-            first = rejected[0]
-            words = say(
-                "No line of the list can be used. Line {line}: {reason}",
-                line=first.line_number,
-                reason=first.reason,
-            )
-        raise UnusablePointing(words)
+        if not rejected:
+            raise UnusablePointing(PointingList.NOTHING)
+        first = rejected[0]
+        raise UnusablePointing(
+            PointingList.NOTHING_BUT, line=first.line_number, reason=first.reason
+        )
     return PointingLog(tuple(found), tuple(rejected))
 
 
@@ -115,15 +119,9 @@ def _names(text: str, line_number: int) -> tuple[str, list[str]]:
         if set(REQUIRED) <= set(names):
             doubled = doubled_sentence(names, (*REQUIRED, "side", "star"), line_number)
             if doubled:
-                raise UnusablePointing(doubled)
+                raise UnusablePointing(PointingList.DOUBLED, doubled=doubled)
             return separator, names
-    raise UnusablePointing(
-        say(
-            "The first line should name the columns ({columns}[,side][,star]) but reads {text}.",
-            columns=",".join(REQUIRED),
-            text=shown(text),
-        )
-    )
+    raise UnusablePointing(PointingList.NO_NAMES, columns=",".join(REQUIRED), text=shown(text))
 
 
 def _sighting(
@@ -136,21 +134,14 @@ def _sighting(
         try:
             value = number(fields.get(name, ""), separator != ",")
         except ValueError as reason:
-            raise ValueError(say("{name} {problem}", name=name, problem=reason)) from None
+            raise ValueError(Finding.of(PointingList.NUMBER, name=name, problem=reason)) from None
         limit = 90.0 if "dec" in name else 360.0
         if abs(value) > limit:
-            raise ValueError(
-                say(
-                    "{name} {value:g} is beyond {limit:g} degrees.",
-                    name=name,
-                    value=value,
-                    limit=limit,
-                )
-            )
+            raise ValueError(Finding.of(PointingList.BEYOND, name=name, value=value, limit=limit))
         values.append(value)
     side = fields.get("side", "").lower()
     if side not in ("", "east", "west"):
-        raise ValueError(say("side {side} is neither east nor west of the pier.", side=shown(side)))
+        raise ValueError(Finding.of(PointingList.SIDE, side=shown(side)))
     return sighting_of(
         (values[2], values[3]),
         (values[0], values[1]),

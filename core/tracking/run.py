@@ -12,23 +12,30 @@ from core.alignment.drift.geometry import offsets_arcsec
 from core.alignment.drift.path import ApparentTrack
 from core.alignment.drift.steps import find_breaks
 from core.alignment.driftlog.records import Leg
+from core.finding import Code, Finding, Refused
 from core.imaging.tolerance import Alignment
-from core.language import say
 from core.sky.site import Air, Site
+
+
+class RunFault(Code):
+    """Why a leg is no run, and what is missing in one."""
+
+    NO_EAST = "no east"
+    NEAR_THE_POLE = "near the pole"
+    FEW_READINGS = "few readings"
+    TIMES = "times"
+    WITHOUT_EAST = "without east"
+    MANY_NIGHTS = "many nights"
+    NEVER_CHANGES = "never changes"
+    AXIS_UNKNOWN = "axis unknown"
+    FAR_FROM_THE_EQUATOR = "far from the equator"
+
 
 Floats = NDArray[np.float64]
 Counts = NDArray[np.intp]
 
 MOST_BINS = 2400  # 12 s over eight hours; models are averaged alike, so nothing is smoothed away
 SHORTEST_S = 8.0  # means over less would carry the memory of the air, beside that of the drive
-
-
-@dataclass(frozen=True)
-class RunNote:
-    """Something the person should know of a run. `code` names the kind, `text` is the sentence."""
-
-    code: str
-    text: str
 
 
 @dataclass(frozen=True, eq=False)
@@ -200,8 +207,8 @@ FEWEST_READINGS = 60
 LONGEST_S = 86_400.0
 
 
-class UnusableRun(ValueError):
-    """Nothing honest can be said from a run; the text is a sentence for the person."""
+class UnusableRun(Refused):
+    """Nothing honest can be said from a run."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -222,7 +229,7 @@ class Run:
     modelled_lead_arcsec: Floats
     modelled_north_arcsec: Floats
     axis_is_known: bool
-    notes: tuple[RunNote, ...] = ()
+    notes: tuple[Finding, ...] = ()
 
     @property
     def duration_s(self) -> float:
@@ -293,106 +300,47 @@ def _run(
 def _with_east(leg: Leg) -> Leg:
     """The readings that have an east offset, in order."""
     if leg.east_arcsec is None:
-        raise UnusableRun(
-            say(
-                "Leg “{leg}” has no east offsets, and the drive shows in these alone; record them, "
-                "or add the column east_arcsec.",
-                leg=leg.label,
-            )
-        )
+        raise UnusableRun(RunFault.NO_EAST, leg=leg.label)
     if abs(leg.dec_deg) > NEAREST_THE_POLE_DEG:
-        raise UnusableRun(
-            say(
-                "Leg “{leg}” watches a star at declination {declination:.0f}°, where the drive "
-                "hardly moves it; choose a star nearer the celestial equator.",
-                leg=leg.label,
-                declination=leg.dec_deg,
-            )
-        )
+        raise UnusableRun(RunFault.NEAR_THE_POLE, leg=leg.label, declination=leg.dec_deg)
     good = np.isfinite(leg.east_arcsec) & np.isfinite(leg.north_arcsec) & np.isfinite(leg.utc_s)
     utc_s = leg.utc_s[good]
     if utc_s.size < FEWEST_READINGS:
         raise UnusableRun(
-            say(
-                "Leg “{leg}” has {count} readings with an east offset; at least {fewest} over "
-                "three turns of the worm are needed.",
-                leg=leg.label,
-                count=utc_s.size,
-                fewest=FEWEST_READINGS,
-            )
+            RunFault.FEW_READINGS, leg=leg.label, count=utc_s.size, fewest=FEWEST_READINGS
         )
     if np.any(np.diff(utc_s) <= 0.0):
-        raise UnusableRun(
-            say(
-                "The times of leg “{leg}” do not increase; was the clock set while it was "
-                "watched? Put the readings in order of time.",
-                leg=leg.label,
-            )
-        )
+        raise UnusableRun(RunFault.TIMES, leg=leg.label)
     east, north = leg.east_arcsec[good], leg.north_arcsec[good]
     _check_sense(leg.label, utc_s, east)
     return Leg(leg.label, leg.ra_deg, leg.dec_deg, utc_s, north, east)
 
 
-def _not_used(whole: Leg, used: Leg) -> tuple[RunNote, ...]:
+def _not_used(whole: Leg, used: Leg) -> tuple[Finding, ...]:
     count = whole.utc_s.size - used.utc_s.size
     if not count:
         return ()
-    return (
-        RunNote(
-            "without east",
-            say(
-                "Readings of leg “{leg}” that were not used, since they have no east offset: "
-                "{count}.",
-                leg=whole.label,
-                count=count,
-            ),
-        ),
-    )
+    return (Finding.of(RunFault.WITHOUT_EAST, leg=whole.label, count=count),)
 
 
 def _check_sense(label: str, utc_s: Floats, east: Floats) -> None:
     """Raises UnusableRun for more than a day, and for a star that never moves."""
     if utc_s[-1] - utc_s[0] > LONGEST_S:
-        raise UnusableRun(
-            say(
-                "Leg “{leg}” lasts {hours:.0f} hours; a run belongs to one night. Give each night "
-                "a leg of its own, and check the unit of the times.",
-                leg=label,
-                hours=(utc_s[-1] - utc_s[0]) / 3600.0,
-            )
-        )
+        raise UnusableRun(RunFault.MANY_NIGHTS, leg=label, hours=(utc_s[-1] - utc_s[0]) / 3600.0)
     if np.ptp(east) == 0.0:
-        raise UnusableRun(
-            say(
-                "The east offsets of leg “{leg}” never change; was the star measured?",
-                leg=label,
-            )
-        )
+        raise UnusableRun(RunFault.NEVER_CHANGES, leg=label)
 
 
-def _notes(leg: Leg, axis_is_known: bool) -> tuple[RunNote, ...]:
+def _notes(leg: Leg, axis_is_known: bool) -> tuple[Finding, ...]:
     notes = []
     if not axis_is_known:
-        notes.append(
-            RunNote(
-                "axis unknown",
-                say(
-                    "The axis error is not known yet, so a smooth curve was taken for its "
-                    "drift; with a finished alignment the drift is computed instead."
-                ),
-            )
-        )
+        notes.append(Finding.of(RunFault.AXIS_UNKNOWN))
     if abs(leg.dec_deg) > 60.0:
         notes.append(
-            RunNote(
-                "far from the equator",
-                say(
-                    "At declination {declination:.0f}° the air counts {times:.1f} times as "
-                    "much as at the equator; a star nearer the equator shows the drive better.",
-                    declination=leg.dec_deg,
-                    times=1.0 / math.cos(math.radians(leg.dec_deg)),
-                ),
+            Finding.of(
+                RunFault.FAR_FROM_THE_EQUATOR,
+                declination=leg.dec_deg,
+                times=1.0 / math.cos(math.radians(leg.dec_deg)),
             )
         )
     return tuple(notes)

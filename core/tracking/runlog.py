@@ -19,7 +19,16 @@ from core.alignment.driftlog.table import (
     is_remark,
     number,
 )
-from core.language import say
+from core.finding import Code, Finding, Refused
+
+
+class RunLog(Code):
+    """What is wrong with the file of a run."""
+
+    THE_LOG = "the log"
+    NO_SCALE = "no scale"
+    UNFOLLOWED = "unfollowed"
+
 
 # Reads a tracking run: a drift log with east offsets, in arcseconds or in pixels with a scale.
 #
@@ -30,7 +39,7 @@ KeepGoing = Callable[[int], bool]
 SCALE_KEY = "scale_arcsec_per_px"
 
 
-class ScaleNeeded(UnusableLog):
+class ScaleNeeded(Refused, UnusableLog):
     """The offsets are in pixels and nothing says how large a pixel is; ask the person for it."""
 
 
@@ -42,7 +51,7 @@ def read_run(
     keep_going: KeepGoing | None = None,
 ) -> DriftLog:
     """As `core.alignment.driftlog.read`, offsets turned to arcseconds. Raises ScaleNeeded."""
-    name = name or say("The log")
+    name = name or str(RunLog.THE_LOG)
     log = read(lines, name=name, keep_going=keep_going, form=RUN)
     return _in_arcseconds(log, name, scale_arcsec_per_px)
 
@@ -61,14 +70,7 @@ def read_run_file(
 def scale_of(scale_arcsec_per_px: float | None, name: str) -> float:
     """The scale itself. Raises ScaleNeeded when it is unknown or cannot be."""
     if scale_arcsec_per_px is None or not 0.01 <= scale_arcsec_per_px <= 1000.0:
-        raise ScaleNeeded(
-            say(
-                "{name} gives its offsets in pixels, but not how large a pixel is. Enter the "
-                "image scale in arcseconds per pixel, or write “# {scale_key}: …” into the log.",
-                name=name,
-                scale_key=SCALE_KEY,
-            )
-        )
+        raise ScaleNeeded(RunLog.NO_SCALE, name=name, scale_key=SCALE_KEY)
     return scale_arcsec_per_px
 
 
@@ -188,7 +190,7 @@ class LiveLog:
             self._columns = find(text, self.line_number, RUN)
         except UnusableLog as error:
             raise UnusableLog(
-                say("{name} cannot be followed. {problem}", name=self._name, problem=error)
+                Finding.of(RunLog.UNFOLLOWED, name=self._name, problem=error)
             ) from None
         self._reader = RowReader(self._columns)
         if self._columns.in_pixels:

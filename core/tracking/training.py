@@ -10,10 +10,23 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.special import stdtrit
 
-from core.language import marked, say
+from core.finding import Code, Finding
 from core.tracking.periodic import PeriodicError
 from core.tracking.run import Run, UnusableRun
 from core.tracking.wormfolding import INTERVAL_FACTOR, CommonCurve, by_turn, shared
+
+
+class TrainingTold(Code):
+    """What training and the data sheet come to."""
+
+    FEW_TURNS = "few turns"
+    KEEPS_PROMISE = "keeps promise"
+    BREAKS_PROMISE = "breaks promise"
+    TOO_CLOSE = "too close"
+    PERIOD_AGREES = "period agrees"
+    OTHER_PERIOD = "other period"
+    WOULD_BRING = "would bring"
+
 
 Floats = NDArray[np.float64]
 
@@ -37,21 +50,14 @@ class Training:
     residual_sigma_arcsec: float
     turns: int
     air_is_known: bool
-    sentence: str
+    sentence: Finding
 
 
 def training(result: PeriodicError, run: Run) -> Training:
     """Predicts from `result`, which came from `run`. Raises UnusableRun below three whole turns."""
     whole = result.folded.table_arcsec.shape[0]
     if whole < FEWEST_TURNS:
-        raise UnusableRun(
-            say(
-                "The run holds {turns} whole turns of the worm; what training would bring "
-                "shows from {fewest} whole turns on.",
-                turns=whole,
-                fewest=FEWEST_TURNS,
-            )
-        )
+        raise UnusableRun(TrainingTold.FEW_TURNS, turns=whole, fewest=FEWEST_TURNS)
     found = _beside_the_curve(result)
     between, turns = found.variance, found.turns
     curve = result.curve_arcsec(result.epoch_utc_s + result.folded.place_s) + found.level
@@ -70,7 +76,12 @@ def training(result: PeriodicError, run: Run) -> Training:
         sigma,
         whole,
         air is not None,
-        _sentence(repeating, residual, air is not None),
+        Finding.of(
+            TrainingTold.WOULD_BRING,
+            repeating=repeating,
+            residual=residual,
+            air_is_known=air is not None,
+        ),
     )
 
 
@@ -119,29 +130,6 @@ def _air_variance(result: PeriodicError, run: Run) -> float | None:
     return 0.5 * float(np.nanmean(fast**2)) / cos_dec**2
 
 
-def _sentence(repeating: float, residual: float, air_is_known: bool) -> str:
-    before = math.hypot(repeating, residual)
-    inside = ""
-    if not air_is_known:
-        inside = " " + say("(the air is still inside: north offsets would take it out)")
-    if before <= 0.0 or residual > 0.8 * before:
-        return say(
-            "Training would bring little: of {before:.1f}″ rms only {repeating:.1f}″ "
-            "repeats from turn to turn{inside}.",
-            before=before,
-            repeating=repeating,
-            inside=inside,
-        )
-    return say(
-        "Training would bring the drive from {before:.1f}″ to about {residual:.1f}″ rms: "
-        "{repeating:.1f}″ repeats from turn to turn, the rest does not{inside}.",
-        before=before,
-        residual=residual,
-        repeating=repeating,
-        inside=inside,
-    )
-
-
 # The periodic error measured against what the data sheet promises.
 
 
@@ -160,11 +148,11 @@ class DataSheet:
 
 @dataclass(frozen=True)
 class Comparison:
-    """`keeps_promise`: None while the ± still allows both. Sentences for the person."""
+    """`keeps_promise`: None while the ± still allows both. `findings` for the person."""
 
     keeps_promise: bool | None
     period_agrees: bool | None
-    sentences: tuple[str, ...]
+    findings: tuple[Finding, ...]
 
 
 def compare(result: PeriodicError, sheet: DataSheet) -> Comparison:
@@ -174,52 +162,34 @@ def compare(result: PeriodicError, sheet: DataSheet) -> Comparison:
     return Comparison(keeps, agrees, (*size_words, *period_words))
 
 
-def _size(result: PeriodicError, promised: float | None) -> tuple[bool | None, tuple[str, ...]]:
+def _size(result: PeriodicError, promised: float | None) -> tuple[bool | None, tuple[Finding, ...]]:
     if promised is None:
         return None, ()
     measured = result.size.peak_to_peak_arcsec
     half = INTERVAL_FACTOR * result.size.peak_to_peak_sigma_arcsec
     if measured + half <= promised:
         keeps: bool | None = True
-        words = marked(
-            "The data sheet promises {promised:.1f}″ peak to peak, measured {measured:.1f}″: it "
-            "keeps its promise."
-        )
+        code = TrainingTold.KEEPS_PROMISE
     elif measured - half > promised:
         keeps = False
-        words = marked(
-            "The data sheet promises {promised:.1f}″ peak to peak, measured {measured:.1f}″: "
-            "{times:.1f} times as much."
-        )
+        code = TrainingTold.BREAKS_PROMISE
     else:
         keeps = None
-        words = marked(
-            "The data sheet promises {promised:.1f}″ peak to peak, measured {measured:.1f}″ ± "
-            "{half_width:.1f}″: too close to tell; track longer."
-        )
+        code = TrainingTold.TOO_CLOSE
     times = measured / promised if promised else math.inf
     figures = {"promised": promised, "measured": measured, "half_width": half, "times": times}
-    return keeps, (say(words, **figures),)
+    return keeps, (Finding.of(code, **figures),)
 
 
-def _period(result: PeriodicError, promised: float | None) -> tuple[bool | None, tuple[str, ...]]:
+def _period(
+    result: PeriodicError, promised: float | None
+) -> tuple[bool | None, tuple[Finding, ...]]:
     if promised is None or result.period_is_given:
         return None, ()
     half = INTERVAL_FACTOR * result.period_sigma_s
     agrees = abs(result.period_s - promised) <= max(half, 0.003 * promised)
     if agrees:
-        return True, (
-            say(
-                "The worm's period agrees with the {promised:g} s of the data sheet.",
-                promised=promised,
-            ),
-        )
+        return True, (Finding.of(TrainingTold.PERIOD_AGREES, promised=promised),)
     return False, (
-        say(
-            "The run shows a period of {period:.1f} ± {half:.1f} s where the data sheet says "
-            "{promised:g} s: another gear, or the sheet is wrong.",
-            period=result.period_s,
-            half=half,
-            promised=promised,
-        ),
+        Finding.of(TrainingTold.OTHER_PERIOD, period=result.period_s, half=half, promised=promised),
     )

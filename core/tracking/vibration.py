@@ -21,10 +21,52 @@ from core.alignment.driftlog.table import (
     shown,
     split,
 )
-from core.language import marked, say
+from core.finding import Code, Finding
 from core.tracking.run import UnusableRun
 from core.tracking.runlog import SCALE_KEY, ScaleNeeded, scale_in_remark
 from core.tracking.wormperiod import spectrum
+
+
+class TapTold(Code):
+    """What is told of it."""
+
+    RINGS = "rings"
+
+
+class LoadTold(Code):
+    """The load against the capacity."""
+
+    OVERLOADED = "overloaded"
+    HEAVY = "heavy"
+    LIGHT = "light"
+
+
+class ChangeTold(Code):
+    """What a change did to the settling."""
+
+    NO_CHANGE = "no change"
+    HELPED = "helped"
+    HARMED = "harmed"
+
+
+class TapFault(Code):
+    """Why a tap tells nothing."""
+
+    FEW_READINGS = "few readings"
+    FEW_AFTER = "few after"
+    TOO_FAST = "too fast"
+    NO_TAP = "no tap"
+    NO_RING = "no ring"
+    NO_MASSES = "no masses"
+    LONG = "long"
+    DOUBLED = "doubled"
+    EMPTY = "empty"
+    NO_NAMES = "no names"
+    LINE = "line"
+    SHORT_LINE = "short line"
+    NO_VALUE = "no value"
+    NO_SCALE = "no scale"
+
 
 Floats = NDArray[np.float64]
 
@@ -52,7 +94,7 @@ class Vibration:
     settling_sigma_s: float
     settled_arcsec: float
     noise_arcsec: float
-    sentence: str
+    sentence: Finding
 
 
 def vibration(
@@ -69,17 +111,11 @@ def vibration(
     good = np.isfinite(time_s) & np.isfinite(offset_arcsec)
     time, offset = time_s[good], offset_arcsec[good]
     if time.size < _FEWEST or np.any(np.diff(time) <= 0.0):
-        raise UnusableRun(
-            say(
-                "A tap needs at least {fewest} readings in order of time; take ten or more a "
-                "second, from just before the tap until the star is still.",
-                fewest=_FEWEST,
-            )
-        )
+        raise UnusableRun(TapFault.FEW_READINGS, fewest=_FEWEST)
     start = _tap(time, offset) if tap_s is None else tap_s
     ringing = time >= start
     if int(ringing.sum()) < _FEWEST // 2:
-        raise UnusableRun(say("Too few readings follow the tap; record until the star is still."))
+        raise UnusableRun(TapFault.FEW_AFTER)
     elapsed, after = time[ringing] - start, offset[ringing]
     parameters, covariance, noise = _fit(elapsed, after)
     _check_speed(elapsed, abs(float(parameters[3])))
@@ -89,14 +125,7 @@ def vibration(
 def _check_speed(elapsed: Floats, frequency_hz: float) -> None:
     interval_s = float(np.median(np.diff(elapsed)))
     if frequency_hz * interval_s * _PER_SWING > 1.0:
-        raise UnusableRun(
-            say(
-                "The swing is too fast for readings every {interval:.2g} s: fewer than three "
-                "fall into one swing. Take more readings a second (a smaller part of the "
-                "sensor helps).",
-                interval=interval_s,
-            )
-        )
+        raise UnusableRun(TapFault.TOO_FAST, interval=interval_s)
 
 
 def _tap(time: Floats, offset: Floats) -> float:
@@ -106,11 +135,7 @@ def _tap(time: Floats, offset: Floats) -> float:
     far = np.abs(offset - np.median(rest))
     loud = np.flatnonzero(far > max(6.0 * scatter, 0.25 * float(far.max())))
     if loud.size == 0 or far.max() < 6.0 * scatter:
-        raise UnusableRun(
-            say(
-                "No tap stands out of the noise: tap harder, or record while the focuser is turned."
-            )
-        )
+        raise UnusableRun(TapFault.NO_TAP)
     return float(time[loud[0]])
 
 
@@ -158,7 +183,7 @@ def _record(
     along = np.array([cosine, sine, 0.0, 0.0, 0.0]) / swing
     swing_sigma = math.sqrt(float(along @ covariance @ along))
     if swing < 3.0 * max(swing_sigma, noise / 3.0):
-        raise UnusableRun(say("Nothing rings above the noise: tap harder, or the mount is still."))
+        raise UnusableRun(TapFault.NO_RING)
     rings = math.log(max(swing / settled, 1.0))
     slope = damping * (along / swing + rings * np.eye(5)[2]) if rings > 0.0 else np.zeros(5)
     settling = damping * rings
@@ -174,63 +199,39 @@ def _record(
         math.sqrt(max(float(slope @ covariance @ slope), 0.0)),
         settled,
         noise,
-        _sentence(swing, abs(frequency), settling, settled, length_s),
+        Finding.of(
+            TapTold.RINGS,
+            swing=swing,
+            frequency=abs(frequency),
+            settling=settling,
+            settled=settled,
+            length_s=length_s,
+        ),
     )
 
 
-def _sentence(
-    swing: float, frequency: float, settling: float, settled: float, length_s: float
-) -> str:
-    words = say(
-        "A touch swings the star {swing:.1f}″ to one side, {frequency:.1f} times a second",
-        swing=swing,
-        frequency=frequency,
-    )
-    if settling > length_s:
-        return say(
-            "{words}; it was not still at the end of the record, so record for longer.", words=words
-        )
-    return say(
-        "{words}; after {settling:.1f} s it stays within {settled:.1f}″.",
-        words=words,
-        settling=settling,
-        settled=settled,
-    )
-
-
-def load_sentence(payload_kg: float, capacity_kg: float) -> str:
+def load_told(payload_kg: float, capacity_kg: float) -> Finding:
     """The load against the capacity, by common practice for imaging (no source)."""
     if not (payload_kg >= 0.0 and capacity_kg > 0.0):
-        raise UnusableRun(say("Enter payload and capacity in kilograms, the capacity above zero."))
+        raise UnusableRun(TapFault.NO_MASSES)
     share = payload_kg / capacity_kg
-    words = say("The mount carries {percent:.0f} % of its listed capacity", percent=100.0 * share)
+    code = LoadTold.HEAVY if share > _COMMON_LOAD else LoadTold.LIGHT
     if share > 1.0:
-        return say(
-            "{words}: it is overloaded, and shakes long at every touch. Take weight off.",
-            words=words,
-        )
-    if share > _COMMON_LOAD:
-        return say(
-            "{words}; for imaging, 60 % or less is common practice: a lighter load rings less.",
-            words=words,
-        )
-    return say("{words}, within the 60 % that is common practice for imaging.", words=words)
+        code = LoadTold.OVERLOADED
+    return Finding.of(code, percent=100.0 * share)
 
 
-def change_sentence(before: Vibration, after: Vibration) -> str:
+def change_told(before: Vibration, after: Vibration) -> Finding:
     """Whether a change of legs, load or balance helped, as far as the errors allow to say."""
     gain = before.settling_s - after.settling_s
     sigma = math.hypot(before.settling_sigma_s, after.settling_sigma_s)
     if abs(gain) < 1.96 * sigma:
-        words = marked(
-            "Settling went from {before:.1f} s to {after:.1f} s: no change beyond the errors; tap "
-            "several times."
-        )
+        code = ChangeTold.NO_CHANGE
     elif gain > 0.0:
-        words = marked("The change helped: settling went from {before:.1f} s to {after:.1f} s.")
+        code = ChangeTold.HELPED
     else:
-        words = marked("The change did harm: settling went from {before:.1f} s to {after:.1f} s.")
-    return say(words, before=before.settling_s, after=after.settling_s)
+        code = ChangeTold.HARMED
+    return Finding.of(code, before=before.settling_s, after=after.settling_s)
 
 
 # Reads the record of a tap from CSV: columns `time_s` and `offset_arcsec`, or `offset_px`.
@@ -255,7 +256,7 @@ def read_tap(
     for line_number, line in enumerate(lines, start=1):
         text = line.strip("\r\n").removeprefix("\ufeff")
         if line_number > MOST_LINES:
-            raise UnusableRun(say("The record is too long for a tap; take the minute around it."))
+            raise UnusableRun(TapFault.LONG)
         if not text or text.isspace():
             continue
         if is_remark(text):
@@ -265,13 +266,7 @@ def read_tap(
         else:
             rows.append(_row(text, separator, names, line_number))
     if not rows:
-        raise UnusableRun(
-            say(
-                "The record holds no readings; write {time},{arcsec} and a line each.",
-                time=TIME,
-                arcsec=ARCSEC,
-            )
-        )
+        raise UnusableRun(TapFault.EMPTY, time=TIME, arcsec=ARCSEC)
     return _scaled(np.array(rows), names, scale)
 
 
@@ -281,18 +276,9 @@ def _names(text: str, line_number: int) -> tuple[str, list[str]]:
         if TIME in names and (ARCSEC in names or PIXELS in names):
             doubled = doubled_sentence(names, (TIME, ARCSEC, PIXELS), line_number)
             if doubled:
-                raise UnusableRun(doubled)
+                raise UnusableRun(TapFault.DOUBLED, doubled=doubled)
             return separator, names
-    raise UnusableRun(
-        say(
-            "The first line should name the columns {time} and {arcsec} (or {pixels}) but "
-            "reads {text}.",
-            time=TIME,
-            arcsec=ARCSEC,
-            pixels=PIXELS,
-            text=shown(text),
-        )
-    )
+    raise UnusableRun(TapFault.NO_NAMES, time=TIME, arcsec=ARCSEC, pixels=PIXELS, text=shown(text))
 
 
 def _row(text: str, separator: str, names: list[str], line_number: int) -> tuple[float, float]:
@@ -301,11 +287,9 @@ def _row(text: str, separator: str, names: list[str], line_number: int) -> tuple
         written = split(text, separator)
         cells = fitted(written, len(names), separator != ",")
     except BadRow as reason:
-        raise UnusableRun(say("Line {number}: {text}", number=line_number, text=reason)) from None
+        raise UnusableRun(TapFault.LINE, number=line_number, text=reason) from None
     if len(written) <= max(names.index(TIME), names.index(offset)):
-        raise UnusableRun(
-            say("Line {line} is shorter than the line of names; correct it.", line=line_number)
-        )
+        raise UnusableRun(TapFault.SHORT_LINE, line=line_number)
     time, seen = (
         _value(cells[names.index(name)], line_number, separator) for name in (TIME, offset)
     )
@@ -316,21 +300,12 @@ def _value(text: str, line_number: int, separator: str) -> float:
     try:
         return number(text.strip(), separator != ",")
     except ValueError as reason:
-        raise UnusableRun(
-            say("Line {line}: the value {reason}", line=line_number, reason=reason)
-        ) from None
+        raise UnusableRun(TapFault.NO_VALUE, line=line_number, reason=reason) from None
 
 
 def _scaled(rows: Floats, names: list[str], scale: float | None) -> tuple[Floats, Floats]:
     if ARCSEC in names:
         return rows[:, 0], rows[:, 1]
     if scale is None or not 0.01 <= scale <= 1000.0:
-        raise ScaleNeeded(
-            say(
-                "The record gives its offsets in pixels, but not how large a pixel is. Enter "
-                "the image scale in arcseconds per pixel, or write “# {scale_key}: …” into the "
-                "file.",
-                scale_key=SCALE_KEY,
-            )
-        )
+        raise ScaleNeeded(TapFault.NO_SCALE, scale_key=SCALE_KEY)
     return rows[:, 0], rows[:, 1] * scale

@@ -6,12 +6,10 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
-from astropy.timeseries import LombScargle
 from numpy.typing import NDArray
-from scipy.stats import chi2
-from scipy.stats import f as f_distribution
+from scipy.special import chdtrc, fdtrc
 
-from core.language import say
+from core.finding import Code
 from core.tracking.run import Readings, UnusableRun
 from core.tracking.wormfit import (
     WormFit,
@@ -22,6 +20,17 @@ from core.tracking.wormfit import (
     settled_period_s,
 )
 from core.tracking.wormfolding import WormErrors
+
+
+class PeriodFault(Code):
+    """Why no period can be found."""
+
+    FEW_TURNS = "few turns"
+    UNIT = "unit"
+    SHORT = "short"
+    NONE = "none"
+    TOO_SLOW = "too slow"
+
 
 # Long work asks now and then whether to go on.
 
@@ -75,6 +84,8 @@ def spectrum(utc_s: Floats, values_arcsec: Floats, shortest_s: float) -> Spectru
     frequency = frequencies_hz(duration_s, 0.5 * duration_s, shortest_s)
     if not np.any(values_arcsec):
         return Spectrum(1.0 / frequency, np.zeros_like(frequency))
+    from astropy.timeseries import LombScargle  # half a second, which no start should wait for
+
     power = LombScargle(utc_s - utc_s[0], values_arcsec).power(
         frequency, method="fast", assume_regular_frequency=True
     )
@@ -100,6 +111,8 @@ def likeliest_period_s(
     """Period whose first harmonics together explain most; a multiple of the true one may win."""
     duration_s = float(np.ptp(utc_s))
     frequency = frequencies_hz(duration_s, longest_s, shortest_s, _PER_HARMONIC_PEAK)
+    from astropy.timeseries import LombScargle
+
     power = LombScargle(utc_s - utc_s[0], values_arcsec, nterms=_TERMS).power(
         frequency, method="fastchi2", assume_regular_frequency=True
     )
@@ -263,7 +276,7 @@ class _Rest:
         lost = float((self.values**2).sum() - (after.values**2).sum())
         ratio = lost / (self.values.size * max(squares, 1e-30))
         tried = self.duration_s / self.shortest_s
-        return tried * float(f_distribution.sf(ratio, _FREE, 2.0 * ordinates))
+        return tried * float(fdtrc(_FREE, 2.0 * ordinates, ratio))
 
     def sines(self, found_hz: Sequence[float], noise: Sequence[float]) -> tuple[Sine, ...]:
         """All of them fitted together."""
@@ -365,15 +378,11 @@ def check_length(duration_s: float, period_s: float) -> None:
     turns = duration_s / period_s
     if turns < FEWEST_TURNS:
         raise UnusableRun(
-            say(
-                "The run lasts {minutes:.0f} minutes, {turns:.1f} turns of a worm of "
-                "{period:.0f} s: too short to tell what repeats from what happened once. Track "
-                "one star unguided for at least {least:.0f} minutes.",
-                minutes=duration_s / 60.0,
-                turns=turns,
-                period=period_s,
-                least=np.ceil(FEWEST_TURNS * period_s / 60.0),
-            )
+            PeriodFault.FEW_TURNS,
+            minutes=duration_s / 60.0,
+            turns=turns,
+            period=period_s,
+            least=np.ceil(FEWEST_TURNS * period_s / 60.0),
         )
 
 
@@ -384,23 +393,9 @@ def find_period_s(readings: Readings) -> float:
         SHORTEST_WORM_S, _BINS_PER_WAVE * readings.duration_s / readings.bins.count.size
     )
     if readings.duration_s < SUSPICIOUS_S:
-        raise UnusableRun(
-            say(
-                "The run lasts {seconds:.0f} s: are its times in seconds, not in minutes or hours? "
-                "A worm usually turns once in four to ten minutes and three turns are needed. "
-                "Track one star unguided for half an hour or more.",
-                seconds=readings.duration_s,
-            )
-        )
+        raise UnusableRun(PeriodFault.UNIT, seconds=readings.duration_s)
     if longest_s < 1.5 * shortest_s:
-        raise UnusableRun(
-            say(
-                "The run lasts {minutes:.0f} minutes; a worm usually turns once in four to ten "
-                "minutes and three turns are needed. Track one star unguided for half an hour "
-                "or more.",
-                minutes=readings.duration_s / 60.0,
-            )
-        )
+        raise UnusableRun(PeriodFault.SHORT, minutes=readings.duration_s / 60.0)
     lead = readings.without_trend()
     found_s = likeliest_period_s(readings.bins.utc_s, lead, longest_s, shortest_s)
     fit = fit_worm(readings, found_s, _ORDERS, period_is_known=False)
@@ -426,7 +421,7 @@ def _chance(fit: WormFit, chosen: NDArray[np.bool_]) -> float:
     """Probability that noise alone gives coefficients as large as the chosen ones."""
     part = fit.coefficients[chosen]
     block = fit.covariance[np.ix_(chosen, chosen)]
-    return float(chi2.sf(part @ np.linalg.solve(block, part), part.size))
+    return float(chdtrc(part.size, part @ np.linalg.solve(block, part)))
 
 
 def _check_significance(
@@ -436,26 +431,11 @@ def _check_significance(
     if _chance(fit, np.ones(fit.coefficients.size, dtype=bool)) * tried > 0.01:
         size = float(np.hypot(*np.sqrt(np.diag(fit.covariance))[:2]))
         raise UnusableRun(
-            say(
-                "No period up to {longest:.0f} s stands out of the noise in {minutes:.0f} "
-                "minutes: any periodic error as fast is below about {size:.1f}″, or guiding "
-                "was left on. A slower worm shows from three of its turns on: track longer, or "
-                "enter its period to have it measured anyway.",
-                longest=longest_s,
-                minutes=readings.duration_s / 60.0,
-                size=3.0 * size,
-            )
+            PeriodFault.NONE, longest=longest_s, minutes=readings.duration_s / 60.0, size=3.0 * size
         )
 
 
 def _check_edge(readings: Readings, period_s: float, longest_s: float) -> None:
     """A best period at the very end of what the run can show is the slope of something slower."""
     if period_s > 0.98 * longest_s and longest_s < _LONGEST_WORM_S:
-        raise UnusableRun(
-            say(
-                "What repeats in this run is slower than a third of its {minutes:.0f} minutes: "
-                "the worm turns more slowly, or the star drifts unevenly. Track longer, or "
-                "enter the worm's period.",
-                minutes=readings.duration_s / 60.0,
-            )
-        )
+        raise UnusableRun(PeriodFault.TOO_SLOW, minutes=readings.duration_s / 60.0)

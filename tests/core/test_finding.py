@@ -10,7 +10,7 @@ import pytest
 
 import core
 from core import finding
-from core.finding import Code, Finding, Refused, found
+from core.finding import Code, Finding, Refused
 from core.language import marked
 
 for _one in pkgutil.walk_packages(core.__path__, "core."):
@@ -45,23 +45,23 @@ def trial(monkeypatch):
 
 
 def test_a_finding_is_worded_with_its_numbers():
-    assert str(found(Weather.WIND, speed=4.26)) == "The wind blows at 4.3 m/s."
+    assert str(Finding.of(Weather.WIND, speed=4.26)) == "The wind blows at 4.3 m/s."
 
 
 def test_a_finding_within_a_finding_is_worded_too():
     inner = Finding(Weather.WIND, {"speed": 2})
-    assert str(found(Weather.GUST, reason=inner)) == "Left out: The wind blows at 2.0 m/s."
+    assert str(Finding.of(Weather.GUST, reason=inner)) == "Left out: The wind blows at 2.0 m/s."
 
 
 def test_what_one_template_cannot_say_a_function_says():
-    assert str(found(Weather.STORMS, count=1)) == "one storm"
-    assert str(found(Weather.STORMS, count=3)) == "3 storms"
+    assert str(Finding.of(Weather.STORMS, count=1)) == "one storm"
+    assert str(Finding.of(Weather.STORMS, count=3)) == "3 storms"
 
 
 def test_a_refusal_is_a_value_error_with_a_finding():
     with pytest.raises(ValueError, match="The wind blows") as refusal:
         raise Refused(Weather.WIND, speed=9.0)
-    assert refusal.value.finding == found(Weather.WIND, speed=9.0)
+    assert refusal.value.finding == Finding.of(Weather.WIND, speed=9.0)
 
 
 def _codes() -> list[type[Code]]:
@@ -71,6 +71,11 @@ def _codes() -> list[type[Code]]:
         left += one.__subclasses__()
         found_ones.append(one)
     return [one for one in found_ones if one.__module__.startswith("core.") and one is not Code]
+
+
+def test_no_two_codes_of_a_kind_have_the_same_value():
+    aliased = [kind for kind in _codes() if len(kind.__members__) != len(kind)]
+    assert not aliased
 
 
 def test_every_code_has_its_sentence_and_every_sentence_a_code():

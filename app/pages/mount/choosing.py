@@ -15,7 +15,15 @@ from app.ui.style import Theme
 from app.ui.text import Columns, Panel, Reflow, Scrolled, Text
 from core.language import marked, say
 from core.mount.balance import carried
-from core.mount.choice import Candidate, ChoiceMark, Criterion, Finding, Must, Outcome, choose
+from core.mount.choice import (
+    Candidate,
+    ChoiceMark,
+    Criterion,
+    Must,
+    Outcome,
+    RequirementCheck,
+    choose,
+)
 from core.mount.equipment import ImpossibleValue, Inventory, Mount, Purpose, Quantity
 from core.mount.examples import INVENTED_MOUNTS, said_example
 
@@ -87,7 +95,7 @@ def _criterion(mark: ChoiceMark) -> str:
     return f"{name[:1].upper()}{name[1:]}\u00a0×{mark.weight:g}"
 
 
-def _must_words(finding: Finding, outcome: Outcome) -> str:
+def _must_words(finding: RequirementCheck, outcome: Outcome) -> str:
     """With what is open; what knocks it out stands below, with its reason."""
     name = say(finding.must.value)
     reason = f": {finding.reason}" if finding.passes is None and outcome is Outcome.OPEN else ""

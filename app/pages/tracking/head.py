@@ -15,6 +15,10 @@ from app.ui.style import Theme
 from app.ui.text import Fact, Facts, Panel, Reflow, Text, limit_words
 from core.language import say
 from core.mount import payload
+from core.tracking.guiding import GuidingFault
+from core.tracking.iterativefit import Stretch
+from core.tracking.plausibility import RunDoubt
+from core.tracking.run import RunFault
 
 if TYPE_CHECKING:
     from app.pages.tracking.study import TrackingStudy
@@ -22,8 +26,9 @@ if TYPE_CHECKING:
 
 # Codes of notes that do not spoil a verdict; they stand below the run.
 HARMLESS = (
-    *("axis unknown", "far from the equator", "meridian flip", "gusts", "bumps", "gaps"),
-    *("guiding perhaps left on", "without east"),
+    *(RunFault.AXIS_UNKNOWN, RunFault.FAR_FROM_THE_EQUATOR, RunFault.WITHOUT_EAST),
+    *(Stretch.FLIP_WITH_CAMERA, Stretch.FLIP, Stretch.GUSTS, Stretch.BUMPS, Stretch.BUMP),
+    *(Stretch.GAP, Stretch.GAPS, RunDoubt.GUIDING_UNCLEAR),
 )
 
 
@@ -50,9 +55,9 @@ def answer(study: TrackingStudy | None) -> tuple[str, str]:
         )
     verdict = study.verdict.value
     if verdict is not None:
-        return _headline(verdict.cause.name), verdict.paragraph
+        return _headline(verdict.cause.name), str(verdict.paragraph)
     drive = study.drive
-    said = drive.run.problem or drive.periodic.words(lambda one: one.sentence)
+    said = drive.run.problem or drive.periodic.words(lambda one: str(one.sentence))
     found = drive.periodic.value is not None or study.guiding.value is not None
     headline = tr("Measured; the verdict needs one thing more")
     return headline if found else tr("This cannot be judged yet"), "\n".join(
@@ -85,7 +90,7 @@ def doubts(study: TrackingStudy) -> str:
     """What in the run makes the verdict doubtful."""
     found = study.drive.periodic.value
     notes = () if found is None else found.notes
-    return " ".join(note.text for note in notes if note.code not in HARMLESS)
+    return " ".join(str(note) for note in notes if note.code not in HARMLESS)
 
 
 def caution(study: TrackingStudy) -> str:
@@ -95,7 +100,7 @@ def caution(study: TrackingStudy) -> str:
         return ""
     guiding = study.guiding.value
     codes = [] if guiding is None else [note.code for note in guiding.findings]
-    if verdict.cause.name == "UNEVEN" or "right ascension worse" in codes:
+    if verdict.cause.name == "UNEVEN" or GuidingFault.EAST_WORSE in codes:
         return " ".join([tr("Balancing:"), *map(say, payload.BALANCING), say(payload.FIRST)])
     return ""
 

@@ -72,7 +72,7 @@ class ResultKeeper:
             content = guiding_content(study.guiding.value, key)
             for said in (study.settling.value, study.backlash.value):
                 if said is not None:
-                    content["sentences"].append(said.sentence)
+                    content["sentences"].append(str(said.sentence))
             self._put(Kind.GUIDING, "", key, content)
         if pointed is not None and self.stars_are_of_tonight:
             stars = [asdict(star) for star in asked.sightings]
@@ -116,8 +116,8 @@ def guiding_content(found: GuidingCheck, leg_key: int | None) -> Content:
         "declination_rms_arcsec": round(found.north.rms_arcsec, 3),
         "guiding_rms_arcsec": round(found.total_rms_arcsec, 3),
         "guide_interval_s": round(found.interval_s, 2),
-        "sentence": found.sentence,
-        "sentences": [note.text for note in found.findings],
+        "sentence": str(found.sentence),
+        "sentences": list(map(str, found.findings)),
     }
 
 
@@ -126,8 +126,8 @@ def pointing_content(found: Pointing, stars: list[Content]) -> Content:
         "stars": len(stars),
         "as_read_rms_arcmin": round(found.rms_arcmin, 3),
         "left_rms_arcmin": round(found.rms_left_arcmin, 3),
-        "sentence": found.sentence,
-        "sentences": [part.sentence for part in found.terms if part.stands_out],
+        "sentence": str(found.sentence),
+        "sentences": [str(part.sentence) for part in found.terms if part.stands_out],
         "kept": {"stars": stars},
     }
 
@@ -138,7 +138,7 @@ def vibration_content(found: Vibration, tap: Tap, when: str) -> Content:
         "first_swing_arcsec": round(found.first_swing_arcsec, 3),
         "frequency_hz": round(found.frequency_hz, 3),
         "settling_s": round(found.settling_s, 2),
-        "sentence": found.sentence,
+        "sentence": str(found.sentence),
         "kept": {
             "time_s": np.round(tap.time_s, 4).tolist(),
             "offset_arcsec": np.round(tap.offset_arcsec, 4).tolist(),
@@ -613,9 +613,9 @@ class TrackingModel(QObject):
         if run.leg is not self._kept_run[0]:
             return
         key, self._kept_run = self._kept_run[1], None
-        sentences = [found.sentence]
+        sentences = [str(found.sentence)]
         if study.drive.training.value is not None:
-            sentences.append(study.drive.training.value.sentence)
+            sentences.append(str(study.drive.training.value.sentence))
         self.parts.keep_result(
             {
                 "leg": key,

@@ -216,8 +216,10 @@ class PointingSection(TrackingSection):
         elif self.bench.pointed_from is None and self.bench.here() is None:
             self.sentence.say(self.tr("Where were they seen from? Enter your site first."))
         else:
-            self.sentence.say("" if study is None else study.pointing.words(lambda p: p.sentence))
-        self.notes.say("" if found is None else sentences([note.text for note in found.notes]))
+            self.sentence.say(
+                "" if study is None else study.pointing.words(lambda p: str(p.sentence))
+            )
+        self.notes.say("" if found is None else sentences(list(map(str, found.notes))))
         if found is None or study is None:
             return
         self.facts.show_facts(
@@ -225,7 +227,7 @@ class PointingSection(TrackingSection):
                 Fact(f"{found.rms_without_zeros_arcmin:.1f}′", self.tr("rms")),
                 Fact(f"{found.rms_left_arcmin:.1f}′", self.tr("rms on these stars")),
             ),
-            study.axis.value or "",
+            str(study.axis.value or ""),
         )
         self.terms.say(sentences(_terms(found)))
         self.plot.show_picture(pictures.stars_left(found))
@@ -318,4 +320,4 @@ class PointingSection(TrackingSection):
 def _terms(found: Pointing) -> list[str]:
     """What stands out first, the largest before the smaller."""
     order = sorted(found.terms, key=lambda term: (not term.stands_out, -abs(term.value_arcmin)))
-    return [term.sentence for term in order]
+    return [str(term.sentence) for term in order]

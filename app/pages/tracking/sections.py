@@ -172,11 +172,11 @@ class PeriodicSection(TrackingSection):
                 self.tr("No run yet. It will show what the drive does in each turn of its worm.")
             )
         else:
-            words = drive.run.problem or drive.periodic.words(lambda one: one.sentence)
+            words = drive.run.problem or drive.periodic.words(lambda one: str(one.sentence))
             self.sentence.say(words or self.tr("No run yet."))
         compared = None if drive is None else drive.comparison.value
-        self.compared.say("" if compared is None else "\n".join(compared.sentences))
-        self.notes.say("" if found is None else sentences([note.text for note in found.notes]))
+        self.compared.say("" if compared is None else "\n".join(map(str, compared.findings)))
+        self.notes.say("" if found is None else sentences(list(map(str, found.notes))))
         if found is not None:
             self.waves.show_rows(self._rows(found))
             self.plot.show_picture(self._picture(found))
@@ -262,7 +262,7 @@ class TrainingSection(TrackingSection):
         self.facts.setVisible(trained is not None)
         waiting = self.tr("Needs an unguided run: bring one in under Periodic error.")
         if study is not None and found is not None:
-            waiting = study.drive.training.words(lambda one: one.sentence)
+            waiting = study.drive.training.words(lambda one: str(one.sentence))
             self.plot.show_picture(pictures.after_training(found))
         self.sentence.say(waiting)
         if trained is not None:
@@ -387,7 +387,7 @@ class LongestExposureSection(TrackingSection):
             return
         self.sentence.say(study.drive.curves.problem)
         polar = study.drive.polar
-        self.polar.say(polar.words(lambda one: one.sentence))
+        self.polar.say(polar.words(lambda one: str(one.sentence)))
         if curves is not None:
             self.facts.show_facts([self._fact(one) for one in curves], self._limits())
             self.plot.show_picture(pictures.chances(curves))
@@ -405,7 +405,7 @@ class LongestExposureSection(TrackingSection):
 
     def _fact(self, curve: ChanceCurve) -> Fact:
         if curve.longest_s <= 0.0:
-            return Fact("—", curve.sentence)
+            return Fact("—", str(curve.sentence))
         known = curve.exposure_s[curve.chance == curve.chance]
         is_end = known.size > 0 and curve.longest_s >= float(known[-1])
         words = self.tr("as far as this run can tell") if is_end else ""
@@ -499,7 +499,7 @@ class GuidingSection(TrackingSection):
         if given is None or study is None:
             self.sentence.say(self.tr("No guiding recorded yet; bring some minutes of it in."))
         else:
-            self.sentence.say(study.guiding.words(lambda one: one.sentence))
+            self.sentence.say(study.guiding.words(lambda one: str(one.sentence)))
         if given is not None:
             for plot, picture in zip(
                 (self.plot, self.north), pictures.guided_offsets(given), strict=True
@@ -507,8 +507,10 @@ class GuidingSection(TrackingSection):
                 plot.show_picture(picture)
         self.findings.say("" if found is None else self._found(found))
         self.air.say(self._air())
-        self.settling.say("" if study is None else study.settling.words(lambda one: one.sentence))
-        self.play.say("" if study is None else study.backlash.words(lambda one: one.sentence))
+        self.settling.say(
+            "" if study is None else study.settling.words(lambda one: str(one.sentence))
+        )
+        self.play.say("" if study is None else study.backlash.words(lambda one: str(one.sentence)))
         if found is not None:
             rms = self.tr("rms, worst {peak:.1f}″")
             axes = [
@@ -530,7 +532,7 @@ class GuidingSection(TrackingSection):
     def _found(self, found: GuidingCheck) -> str:
         if not found.findings:
             return self.tr("Nothing in it asks for a change.")
-        return sentences([note.text for note in found.findings])
+        return sentences(list(map(str, found.findings)))
 
     def _take_reversal(self) -> None:
         try:
@@ -625,14 +627,14 @@ class VibrationSection(TrackingSection):
             self.change.say("")
         else:
             part = study.before if study.after.value is None else study.after
-            self.sentence.say(study.after.problem or part.words(lambda one: one.sentence))
-            self.change.say(study.change.value or "")
+            self.sentence.say(study.after.problem or part.words(lambda one: str(one.sentence)))
+            self.change.say(str(study.change.value or ""))
         if has_any:
             self.plot.show_picture(pictures.taps(self.bench.before, self.bench.after))
         is_judged = study is not None and study.load.value is not None
         words = (self.tr("Taking weight off:"), *map(say, payload.TAKING_OFF), say(payload.FIRST))
         self.caution.say(" ".join(words) if is_judged else "")
-        self.load.say("" if study is None else study.load.words(lambda words: words))
+        self.load.say("" if study is None else study.load.words(str))
         if latest is not None:
             self.facts.show_facts(
                 (

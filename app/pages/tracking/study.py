@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from app.pages.tracking.figures import Figures, StudyPart, Tap, TrackingQuestion, part_of
+from core.finding import Finding
 from core.imaging.task import ImagedTarget, Optics, Task, Vantage
 from core.language import say
 from core.tracking.exposure import STILL, ChanceCurve, Limit, SteadyDrift, chance_curves, polar_part
@@ -19,7 +20,7 @@ from core.tracking.pointing import Pointing, check_axis, pointing
 from core.tracking.run import Run, run_of, run_without_place
 from core.tracking.training import Comparison, DataSheet, Training, compare, training
 from core.tracking.verdict import TrackingEvidence, TrackingVerdict, judge_tracking
-from core.tracking.vibration import Vibration, change_sentence, load_sentence, vibration
+from core.tracking.vibration import Vibration, change_told, load_told, vibration
 from core.tracking.wormperiod import AnalysisCancelled, KeepGoing
 from core.units import ARCMIN_PER_RAD, ARCSEC_PER_RAD
 
@@ -238,11 +239,11 @@ class TrackingStudy:
     settling: StudyPart[Settling]
     backlash: StudyPart[Backlash]
     pointing: StudyPart[Pointing]
-    axis: StudyPart[str]
+    axis: StudyPart[Finding]
     before: StudyPart[Vibration]
     after: StudyPart[Vibration]
-    change: StudyPart[str]
-    load: StudyPart[str]
+    change: StudyPart[Finding]
+    load: StudyPart[Finding]
     verdict: StudyPart[TrackingVerdict]
 
 
@@ -345,7 +346,7 @@ def _pointing(asked: TrackingQuestion) -> Pointing | None:
     return pointing(asked.sightings, place.site, place.air, centring)
 
 
-def _axis(asked: TrackingQuestion, found: Pointing | None) -> str | None:
+def _axis(asked: TrackingQuestion, found: Pointing | None) -> Finding | None:
     if found is None or asked.solution is None or asked.pointed_from is not asked.here:
         return None
     return check_axis(found, asked.solution).sentence
@@ -357,15 +358,15 @@ def _ringing(tap: Tap | None, settled_arcsec: float) -> Vibration | None:
     return vibration(tap.time_s, tap.offset_arcsec, settled_arcsec=settled_arcsec)
 
 
-def _change(before: Vibration | None, after: Vibration | None) -> str | None:
-    return None if before is None or after is None else change_sentence(before, after)
+def _change(before: Vibration | None, after: Vibration | None) -> Finding | None:
+    return None if before is None or after is None else change_told(before, after)
 
 
-def _load(asked: TrackingQuestion) -> str | None:
+def _load(asked: TrackingQuestion) -> Finding | None:
     figures = asked.figures
     if figures.payload_kg is None or figures.capacity_kg is None:
         return None
-    return load_sentence(figures.payload_kg, figures.capacity_kg)
+    return load_told(figures.payload_kg, figures.capacity_kg)
 
 
 def _verdict(

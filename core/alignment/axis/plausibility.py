@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 from core.alignment.drift.path import too_fast
 from core.alignment.drift.prepared import Note, note
 from core.alignment.driftlog.records import Leg
-from core.finding import Code, Finding, found
+from core.finding import Code, Finding
 from core.sky.clocks import format_utc
 from core.sky.places import horizontal_deg
 from core.sky.pressure import pressure_offer
@@ -18,7 +18,7 @@ from core.sky.refraction import standard_pressure_hpa
 from core.sky.site import Air, Site
 
 
-class Implausible(Code):
+class LegDoubt(Code):
     """What in a log cannot be true, or need not be."""
 
     BELOW_HORIZON = "below horizon"
@@ -33,7 +33,7 @@ class Implausible(Code):
 Floats = NDArray[np.float64]
 
 # Nothing computed from such a log would mean anything.
-IMPOSSIBLE = (Implausible.BELOW_HORIZON, Implausible.TOO_FAST)
+IMPOSSIBLE = (LegDoubt.BELOW_HORIZON, LegDoubt.TOO_FAST)
 
 _HORIZON_DEG = -0.5  # a hill may lower the horizon, and the lift of the air there is uncertain
 _UP_DEG = 5.0
@@ -59,7 +59,7 @@ def _below_horizon(leg: Leg, site: Site, air: Air) -> Note | None:
         return None
     lowest = int(np.argmin(altitude_deg))
     return note(
-        Implausible.BELOW_HORIZON,
+        LegDoubt.BELOW_HORIZON,
         leg.label,
         depth=-altitude_deg[lowest],
         time=format_utc(float(round(times[lowest]))),
@@ -73,8 +73,8 @@ def _likely_cause(leg: Leg, site: Site, air: Air) -> Finding:
     for hours in (zone_h, zone_h + 1):  # standard time and summer time
         altitude_deg = _altitude_deg(leg, site, air, middle - 3600.0 * hours)[0]
         if hours and altitude_deg > _UP_DEG:
-            return found(Implausible.LOCAL_TIME, hours=hours, altitude=altitude_deg)
-    return found(Implausible.TIME_PLACE_OR_STAR)
+            return Finding.of(LegDoubt.LOCAL_TIME, hours=hours, altitude=altitude_deg)
+    return Finding.of(LegDoubt.TIME_PLACE_OR_STAR)
 
 
 def _altitude_deg(leg: Leg, site: Site, air: Air, utc_s: Floats) -> Floats:
@@ -85,14 +85,14 @@ def _too_fast(leg: Leg) -> Note | None:
     reason = too_fast(leg)
     if reason is None:
         return None
-    return note(Implausible.TOO_FAST, leg.label, reason=reason)
+    return note(LegDoubt.TOO_FAST, leg.label, reason=reason)
 
 
 def _in_the_future(leg: Leg, now_utc_s: float) -> Note | None:
     ahead_s = float(leg.utc_s[-1]) - now_utc_s
     if ahead_s <= _CLOCK_TOLERANCE_S:
         return None
-    return note(Implausible.IN_THE_FUTURE, leg.label, ahead_s=ahead_s)
+    return note(LegDoubt.IN_THE_FUTURE, leg.label, ahead_s=ahead_s)
 
 
 def pressure_doubt(site: Site, air: Air) -> Note | None:
@@ -102,9 +102,9 @@ def pressure_doubt(site: Site, air: Air) -> Note | None:
         return None
     offer = pressure_offer(air.pressure_hpa, site.elevation_m)
     if offer is not None:
-        return note(Implausible.OTHER_PRESSURE, question=offer.question)
+        return note(LegDoubt.OTHER_PRESSURE, question=offer.question)
     return note(
-        Implausible.PRESSURE,
+        LegDoubt.PRESSURE,
         pressure=air.pressure_hpa,
         elevation=site.elevation_m,
         usual=standard_hpa,

@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.alignment.drift.geometry import hemisphere_sign
-from core.finding import Code, Finding, found
+from core.finding import Code, Finding
 
 Floats = NDArray[np.float64]
 
@@ -86,9 +86,9 @@ def second_star(hour_angle_deg: float) -> Finding:
     """The one for an hour angle at which the rest would show."""
     away = abs(hour_angle_deg)
     if away < 25.0:
-        return found(SecondStar.NEAR_THE_MERIDIAN)
+        return Finding.of(SecondStar.NEAR_THE_MERIDIAN)
     if away > 65.0:
-        return found(SecondStar.SIX_HOURS_AWAY)
+        return Finding.of(SecondStar.SIX_HOURS_AWAY)
     # Twelve hours on it would do as well, but few stars are up there.
     code = SecondStar.HOURS_WEST if hour_angle_deg > 0.0 else SecondStar.HOURS_EAST
-    return found(code, hours=away / 15.0)
+    return Finding.of(code, hours=away / 15.0)

@@ -15,14 +15,14 @@ from core.alignment.drift.geometry import (
     offsets_of_seen_rad,
 )
 from core.alignment.driftlog.records import Leg
-from core.finding import Code, Finding, found
+from core.finding import Code, Finding
 from core.sky.places import hour_angle_and_declination
 from core.sky.refraction import Refraction
 from core.sky.site import Air, Site
 from core.units import ARCSEC_PER_RAD, SIDEREAL_ARCSEC_PER_MIN
 
 
-class Motion(Code):
+class DriftFault(Code):
     """What no axis can cause."""
 
     TOO_FAST = "too fast"
@@ -162,4 +162,4 @@ def too_fast(leg: Leg) -> Finding | None:
     rate = abs(north_arcsec_per_min(leg))
     if rate <= SIDEREAL_ARCSEC_PER_MIN:
         return None
-    return found(Motion.TOO_FAST, rate=rate, fastest=SIDEREAL_ARCSEC_PER_MIN)
+    return Finding.of(DriftFault.TOO_FAST, rate=rate, fastest=SIDEREAL_ARCSEC_PER_MIN)

@@ -19,7 +19,7 @@ from core.alignment.drift.readingstep import (
 from core.alignment.drift.steps import DriftStep, find_breaks, measure
 from core.alignment.driftlog.records import Leg
 from core.alignment.priors import Priors
-from core.finding import Code, Finding, Refused, found
+from core.finding import Code, Finding, Refused
 from core.sky.site import Air, Site
 
 
@@ -80,15 +80,15 @@ def screened_legs(legs: Sequence[Leg]) -> tuple[list[Leg], tuple[Note, ...]]:
 def _reason_against(leg: Leg) -> Finding | None:
     number = leg.utc_s.size
     if number < 2:
-        return found(LegNote.SINGLE_READING)
+        return Finding.of(LegNote.SINGLE_READING)
     if not (np.isfinite(leg.north_arcsec).all() and np.isfinite(leg.utc_s).all()):
-        return found(LegNote.NOT_A_NUMBER)
+        return Finding.of(LegNote.NOT_A_NUMBER)
     if np.any(np.diff(leg.utc_s) < 0.0):
-        return found(LegNote.BACKWARDS)
+        return Finding.of(LegNote.BACKWARDS)
     if leg.utc_s[-1] - leg.utc_s[0] < _SHORTEST_S:
-        return found(LegNote.SHORT, seconds=_SHORTEST_S)
+        return Finding.of(LegNote.SHORT, seconds=_SHORTEST_S)
     if number < _FEWEST_UNSTATED and leg.sigma_arcsec is None:
-        return found(LegNote.ERROR_UNSTATED, number=number, fewest=_FEWEST_UNSTATED)
+        return Finding.of(LegNote.ERROR_UNSTATED, number=number, fewest=_FEWEST_UNSTATED)
     return too_fast(leg)
 
 

@@ -19,7 +19,7 @@ from core.alignment.goal import NORMAL_95, Reached, reached
 from core.alignment.guide.bolts import TurnAccuracy
 from core.alignment.guide.nextstar import flexure_arcmin
 from core.alignment.priors import Priors
-from core.finding import Code, Finding, found
+from core.finding import Code, Finding
 
 
 class Outlook(Code):
@@ -58,17 +58,17 @@ def minutes_left(solution: Solution, watching_label: str | None, target_arcmin: 
     """
     labels = [leg.label for leg in solution.legs]
     if solution.is_contradictory:
-        return Forecast(None, found(Outlook.CONTRADICTION))
+        return Forecast(None, Finding.of(Outlook.CONTRADICTION))
     half_width = _half_width_arcmin(
         solution, sum(solution.information_arcmin2, solution.before_information_arcmin2)
     )
     if half_width <= target_arcmin:
-        return Forecast(0.0, found(Outlook.ENOUGH, target=target_arcmin))
+        return Forecast(0.0, Finding.of(Outlook.ENOUGH, target=target_arcmin))
     least = _COVERAGE * flexure_arcmin(solution.priors, solution.latitude_deg)
     if least >= target_arcmin:
         return Forecast(
             None,
-            found(
+            Finding.of(
                 Outlook.FLEXURE,
                 flexure=solution.priors.flexure_arcsec_per_g,
                 least=least,
@@ -76,13 +76,13 @@ def minutes_left(solution: Solution, watching_label: str | None, target_arcmin: 
             ),
         )
     if watching_label not in labels:
-        return Forecast(None, found(Outlook.WATCH_ON, target=target_arcmin))
+        return Forecast(None, Finding.of(Outlook.WATCH_ON, target=target_arcmin))
     watched = labels.index(watching_label)
     minutes = _minutes(solution, watched, target_arcmin)
     if minutes is None:
         return Forecast(None, _other_star(solution, watched))
     code = Outlook.A_MINUTE if minutes < 1.5 else Outlook.MINUTES
-    return Forecast(minutes, found(code, minutes=minutes, target=target_arcmin))
+    return Forecast(minutes, Finding.of(code, minutes=minutes, target=target_arcmin))
 
 
 def _half_width_arcmin(solution: Solution, information: Floats) -> float:
@@ -131,7 +131,7 @@ def _other_star(solution: Solution, watched: int) -> Finding:
     _, vectors = np.linalg.eigh(solution.information_arcmin2[watched])
     sign = hemisphere_sign(solution.latitude_deg)
     turned = np.rad2deg(np.arctan2(sign * vectors[1, 0], vectors[0, 0]))
-    return found(Outlook.OTHER_STAR, star=second_star(float((turned + 90.0) % 180.0 - 90.0)))
+    return Finding.of(Outlook.OTHER_STAR, star=second_star(float((turned + 90.0) % 180.0 - 90.0)))
 
 
 # Whether to watch on, change the star, turn the bolts, or stop: the rule of the procedure.

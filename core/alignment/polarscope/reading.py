@@ -8,7 +8,7 @@ import numpy as np
 
 from core.alignment.drift.geometry import sky_error_rad
 from core.alignment.polarscope.view import ScopeView, UnusableSighting, View, axis_under, scope_view
-from core.finding import Code, Finding, found
+from core.finding import Code, Finding
 from core.sky.pole import elevated_pole, pole_star
 from core.sky.site import Air, Site
 from core.units import ARCMIN_PER_RAD
@@ -81,7 +81,7 @@ def limits(site: Site) -> tuple[Finding, ...]:
     """What a polar scope can and cannot do at this latitude."""
     height_deg = abs(site.latitude_deg)
     if height_deg > _WEAK_AZIMUTH_DEG:
-        return (found(SightLimit.UPRIGHT_AXIS),)
+        return (Finding.of(SightLimit.UPRIGHT_AXIS),)
     if height_deg < _LOW_POLE_DEG:
-        return (found(SightLimit.LOW_POLE),)
+        return (Finding.of(SightLimit.LOW_POLE),)
     return ()

@@ -5,10 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.alignment.axis.plausibility import (
-    Implausible,
-    implausible_legs,
-)
+from core.alignment.axis.plausibility import LegDoubt, implausible_legs
 from core.alignment.driftlog.records import Leg
 from core.sky.site import Air, Site
 
@@ -25,7 +22,7 @@ def leg(utc_s: float, star_deg: tuple[float, float] = SIRIUS_DEG) -> Leg:
     return Leg("south", *star_deg, times, np.zeros(times.size))
 
 
-def codes(*arguments) -> list[Implausible]:
+def codes(*arguments) -> list[LegDoubt]:
     return [note.code for note in implausible_legs(*arguments)]
 
 
@@ -37,7 +34,7 @@ def test_a_star_that_is_up_raises_no_doubt() -> None:
 def test_local_time_taken_for_utc_is_named_as_likely_with_the_height_it_would_give() -> None:
     ten_in_the_evening = NEW_YEAR_UTC_S + 22 * 3600.0  # as written by a clock at UTC−7
     (note,) = implausible_legs([leg(ten_in_the_evening)], DENVER, AIR)
-    assert note.code is Implausible.BELOW_HORIZON
+    assert note.code is LegDoubt.BELOW_HORIZON
     assert "“south”" in str(note)
     assert "local time was taken for UTC: by a clock at UTC-7" in str(note)
     assert "2026-12-31T22:" in str(note)
@@ -53,7 +50,7 @@ def test_a_star_that_sets_during_the_leg_is_found() -> None:
     midnight = NEW_YEAR_UTC_S + 7 * 3600.0
     times = midnight + np.arange(0.0, 43_200.0, 600.0)
     (note,) = implausible_legs([Leg("long", *SIRIUS_DEG, times, np.zeros(times.size))], DENVER, AIR)
-    assert note.code is Implausible.BELOW_HORIZON
+    assert note.code is LegDoubt.BELOW_HORIZON
 
 
 @pytest.mark.parametrize(
@@ -62,7 +59,7 @@ def test_a_star_that_sets_during_the_leg_is_found() -> None:
 def test_times_to_come_are_doubted(ahead_s: float, words: str | None) -> None:
     midnight = NEW_YEAR_UTC_S + 7 * 3600.0
     notes = implausible_legs([leg(midnight)], DENVER, AIR, midnight + 600.0 - ahead_s)
-    assert [note.code for note in notes] == ([Implausible.IN_THE_FUTURE] if words else [])
+    assert [note.code for note in notes] == ([LegDoubt.IN_THE_FUTURE] if words else [])
     assert all(str(words) in str(note) for note in notes)
 
 
@@ -79,7 +76,7 @@ def drifting(arcsec_per_min: float, **bumps: float) -> Leg:
 @pytest.mark.parametrize("rate", [904.0, -904.0, 2191.0])
 def test_a_drift_no_axis_can_cause_is_no_drift_in_arcseconds(rate: float) -> None:
     (note,) = implausible_legs([drifting(rate)], DENVER, AIR)
-    assert note.code is Implausible.TOO_FAST
+    assert note.code is LegDoubt.TOO_FAST
     assert f"{abs(rate):,.0f}″ a minute" in str(note)
     assert "902″" in str(note)
     assert "milliarcseconds or pixels" in str(note)
@@ -92,5 +89,5 @@ def test_the_fastest_drift_and_a_great_bump_are_let_pass() -> None:
 
 def test_pressure_reduced_to_sea_level_is_noticed() -> None:
     midnight = NEW_YEAR_UTC_S + 7 * 3600.0
-    assert codes([leg(midnight)], DENVER, Air(1013.0)) == [Implausible.OTHER_PRESSURE]
+    assert codes([leg(midnight)], DENVER, Air(1013.0)) == [LegDoubt.OTHER_PRESSURE]
     assert codes([leg(midnight)], DENVER, Air(0.0)) == []

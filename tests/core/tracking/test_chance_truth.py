@@ -124,7 +124,7 @@ def test_a_quick_guider_is_not_judged_by_seldom_or_uneven_readings(every_s, jitt
         guiding=Guiding(2.0, 1.0, 0.6, 0.3),
         drives=(Drive.GUIDED,),
     )
-    assert ("too hopeful" in curve.sentence) is doubts
+    assert ("too hopeful" in str(curve.sentence)) is doubts
 
 
 def test_the_band_of_a_chance_knows_what_one_run_cannot_tell_from_the_air():

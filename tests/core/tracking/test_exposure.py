@@ -204,7 +204,7 @@ def test_training_and_guiding_allow_longer_exposures():
     assert np.all(np.diff(plain.chance[known]) < 0.02)
     assert np.all((plain.low <= plain.chance) | ~known)
     assert LENGTHS_S.size == plain.chance.size
-    assert "nine in ten" in plain.sentence
+    assert "nine in ten" in str(plain.sentence)
 
 
 @pytest.mark.parametrize(

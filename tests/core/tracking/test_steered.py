@@ -47,7 +47,7 @@ def corrections(seen, interval_s, share):
 def said(seed, is_guided, **how):
     utc_s, readings, period_s = simulated(seed, is_guided, **how)
     notes = analyse(run_without_place(star(readings, utc_s)), period_s).notes
-    return {note.code for note in notes}
+    return {note.code.value for note in notes}
 
 
 def test_guiding_left_on_is_recognised_in_38_of_40_and_never_called_absent():
@@ -68,7 +68,7 @@ def test_a_drive_almost_without_error_is_taken_for_guided_once_in_40_at_most():
     for seed in range(RUNS):
         leg = noisy_run(seed, minutes=60.0, waves=((0.3, 0.0),), slow=0.05)
         notes = analyse(run_without_place(leg), 479.0).notes
-        alarms += "guiding left on" in {note.code for note in notes}
+        alarms += "guiding left on" in {note.code.value for note in notes}
     assert alarms <= 1
 
 

@@ -53,8 +53,8 @@ def guiding(east_rms, north_rms, seeing=2.5):
 def test_the_largest_cause_is_named_with_the_first_thing_to_try(evidence, cause, words):
     verdict = judge_tracking(evidence)
     assert verdict.cause is cause
-    assert words in verdict.paragraph
-    assert verdict.first_thing in verdict.paragraph
+    assert words in str(verdict.paragraph)
+    assert str(verdict.first_thing) in str(verdict.paragraph)
     sizes = [share.smear_arcsec for share in verdict.shares]
     assert sizes == sorted(sizes, reverse=True)
 
@@ -72,7 +72,7 @@ def test_the_data_sheet_is_compared_with_what_was_measured():
     assert broken.period_agrees is False
     size = found.size.peak_to_peak_arcsec
     assert compare(found, DataSheet(size)).keeps_promise is None
-    assert compare(found, DataSheet()).sentences == ()
+    assert compare(found, DataSheet()).findings == ()
 
 
 HEAD = "leg,utc,ra_deg,dec_deg,{}\n"

@@ -13,7 +13,7 @@ from core.alignment.axis.singlestar import SingleStarConstraint
 from core.alignment.driftlog.records import Leg
 from core.alignment.goal import Aim
 from core.alignment.guide.judgement import Outlook
-from core.finding import found
+from core.finding import Finding
 from core.sky.catalogues import Star, StarNow
 
 ADVICE = SimpleNamespace(
@@ -34,7 +34,7 @@ def _snapshot(**changes: object) -> SimpleNamespace:
         "legs": (),
         "solution": SimpleNamespace(combination=None, is_contradictory=False),
         "advice": ADVICE,
-        "forecast": SimpleNamespace(outlook=found(Outlook.MINUTES, minutes=4.0, target=1.0)),
+        "forecast": SimpleNamespace(outlook=Finding.of(Outlook.MINUTES, minutes=4.0, target=1.0)),
         "solution_is_stale": False,
     }
     return SimpleNamespace(**(usual | changes))

@@ -142,7 +142,7 @@ def test_the_report_tells_them(reopened, worked) -> None:
     sentence = page.bench.study.before.value.sentence
     _, log = reopened()  # everything is on disk then
     record = log.archive.record(log.resume_or_begin_night(NOW_S).night_id)
-    assert sentence in html(record)
+    assert str(sentence) in html(record)
 
 
 def _stars():
