@@ -91,7 +91,7 @@ def _is_text(node: ast.expr) -> bool:
 def definitions(module: Module) -> set[str]:
     """Names that the module itself defines at its top."""
     found: set[str] = set()
-    for node in module.tree.body:
+    for node in at_load(module.tree.body, for_types=True):
         if isinstance(node, ast.FunctionDef | ast.ClassDef | ast.AsyncFunctionDef):
             found.add(node.name)
         elif isinstance(node, ast.Assign):
@@ -105,6 +105,28 @@ def _named(node: ast.AST) -> bool:
     return isinstance(node, ast.Name)
 
 
+def at_load(body: Iterable[ast.stmt], for_types: bool = False) -> Iterator[ast.stmt]:
+    """The statements run while a module loads, under `if` and `try` too but in no class.
+
+    `for_types`: also those that only a type checker sees.
+    """
+    for node in body:
+        yield node
+        if isinstance(node, ast.If):
+            seen = node.body if for_types or not _asks_for_types(node.test) else []
+            yield from at_load([*seen, *node.orelse], for_types)
+        elif isinstance(node, ast.Try):
+            handlers = [one for handler in node.handlers for one in handler.body]
+            parts = [*node.body, *handlers, *node.orelse, *node.finalbody]
+            yield from at_load(parts, for_types)
+        elif isinstance(node, ast.With):
+            yield from at_load(node.body, for_types)
+
+
+def _asks_for_types(test: ast.expr) -> bool:
+    return ast.unparse(test) in ("TYPE_CHECKING", "typing.TYPE_CHECKING")
+
+
 class Imports:
     """Who imports whom, with every name traced to the module that defines it."""
 
@@ -115,7 +137,7 @@ class Imports:
 
     def of(self, module: Module, lazy: bool = True) -> set[str]:
         """Other modules; `lazy`: also in functions and for types alone."""
-        nodes = ast.walk(module.tree) if lazy else iter(module.tree.body)
+        nodes = ast.walk(module.tree) if lazy else at_load(module.tree.body)
         found = {name for node in nodes for name in self._targets(node)}
         return found - {module.name}
 
@@ -144,7 +166,7 @@ class Imports:
 
 
 def _brought(tree: ast.Module) -> Iterator[tuple[str, tuple[str, str]]]:
-    for node in tree.body:
+    for node in at_load(tree.body, for_types=True):
         if isinstance(node, ast.ImportFrom) and node.module:
             for one in node.names:
                 yield one.asname or one.name, (node.module, one.name)
@@ -183,11 +205,11 @@ def circles(graph: Mapping[str, set[str]]) -> list[list[str]]:
 
 
 def shared_class_names(of: Mapping[str, Module]) -> dict[str, list[str]]:
-    """Class names that more than one class has, and where."""
+    """Class names that stand in more than one module, and in which."""
     where: dict[str, list[str]] = defaultdict(list)
     for name, module in of.items():
         for node in ast.walk(module.tree):
-            if isinstance(node, ast.ClassDef):
+            if isinstance(node, ast.ClassDef) and name not in where[node.name]:
                 where[node.name].append(name)
     return {name: homes for name, homes in where.items() if len(homes) > 1}
 
@@ -195,7 +217,7 @@ def shared_class_names(of: Mapping[str, Module]) -> dict[str, list[str]]:
 def snapshot_pulls(of: Mapping[str, Module]) -> list[str]:
     """Calls of `….snapshot()` in the application, as file:line."""
     return [
-        f"{name}:{node.lineno}"
+        f"{_file(module)}:{node.lineno}"
         for name, module in of.items()
         if name.startswith("app.")
         for node in ast.walk(module.tree)
@@ -205,10 +227,24 @@ def snapshot_pulls(of: Mapping[str, Module]) -> list[str]:
     ]
 
 
-def accessors(of: Mapping[str, Module]) -> list[tuple[str, str]]:
-    """(module, name) of methods that only hand out something of their object."""
+def _file(module: Module) -> str:
+    """From the root on."""
+    depth = module.name.count(".") + (2 if module.is_package else 1)
+    return "/".join(module.path.parts[-depth:])
+
+
+@dataclass(frozen=True, eq=False)
+class Accessor:
+    """A method that only hands out something of its object."""
+
+    module: str
+    home: ast.ClassDef
+    name: str
+
+
+def accessors(of: Mapping[str, Module]) -> list[Accessor]:
     return [
-        (name, function.name)
+        Accessor(name, one, function.name)
         for name, module in of.items()
         for one in ast.walk(module.tree)
         if isinstance(one, ast.ClassDef)
@@ -232,14 +268,27 @@ def _hands_out(function: ast.FunctionDef) -> bool:
 
 
 def unused_accessors(of: Mapping[str, Module]) -> list[tuple[str, str]]:
-    """Those whose name stands nowhere in the product as an attribute that is looked up."""
-    used = {
-        node.attr
-        for module in of.values()
-        for node in ast.walk(module.tree)
-        if isinstance(node, ast.Attribute)
-    }
-    return [one for one in accessors(of) if one[1] not in used]
+    """(module, Class.name) of those the product names nowhere but in their own class.
+
+    Left out: what Python calls by itself (`__len__`) and what Qt calls (`sizeHint`).
+    """
+    used: Counter[str] = Counter()
+    for module in of.values():
+        used += _looked_up(module.tree)
+    within = {one.home: _looked_up(one.home) for one in accessors(of)}
+    return [
+        (one.module, f"{one.home.name}.{one.name}")
+        for one in accessors(of)
+        if not _called_from_outside(one.name) and used[one.name] == within[one.home][one.name]
+    ]
+
+
+def _looked_up(tree: ast.AST) -> Counter[str]:
+    return Counter(node.attr for node in ast.walk(tree) if isinstance(node, ast.Attribute))
+
+
+def _called_from_outside(name: str) -> bool:
+    return name.startswith("__") or name != name.lower()
 
 
 def speaking(of: Mapping[str, Module], imports: Imports) -> list[str]:
@@ -263,6 +312,22 @@ def function_lengths(of: Mapping[str, Module]) -> list[int]:
     ]
 
 
+def imported_by_one(graph: Mapping[str, set[str]]) -> dict[str, str]:
+    """Each module that a single other one imports, with that other."""
+    users = _users(graph)
+    return {name: min(users[name]) for name in sorted(graph) if len(users[name]) == 1}
+
+
+def imported_by_none(graph: Mapping[str, set[str]]) -> list[str]:
+    """Those that are started (`__main__`) excepted."""
+    users = _users(graph)
+    return sorted(one for one in graph if not users[one] and not one.endswith("__main__"))
+
+
+def _users(graph: Mapping[str, set[str]]) -> dict[str, set[str]]:
+    return {name: {user for user in graph if name in graph[user]} for name in graph}
+
+
 # The table.
 
 
@@ -278,7 +343,6 @@ def measured(root: Path) -> dict[str, Any]:
     imports = Imports(found)
     graph = {name: imports.of(module) for name, module in found.items()}
     eager = {name: imports.of(module, lazy=False) for name, module in found.items()}
-    users = Counter(other for others in graph.values() for other in others)
     sums: Counter[str] = Counter()
     for module in found.values():
         sums += lines(module)
@@ -300,8 +364,8 @@ def measured(root: Path) -> dict[str, Any]:
         "own imports, median": share(counts, 0.5),
         "own imports, 90 %": share(counts, 0.9),
         "own imports, most": sorted(((len(v), k) for k, v in graph.items()), reverse=True)[:10],
-        "modules imported by one other": sum(count == 1 for count in users.values()),
-        "modules imported by none": sorted(set(found) - set(users)),
+        "modules imported by one other": imported_by_one(graph),
+        "modules imported by none": imported_by_none(graph),
         "circles": circles(graph),
         "circles without lazy imports": circles(eager),
         "class names shared": {k: v for k, v in names.items() if not k.startswith("_")},
@@ -310,6 +374,7 @@ def measured(root: Path) -> dict[str, Any]:
         "accessors of one line": len(accessors(found)),
         "accessors that the product does not use": unused_accessors(found),
         "files of core that speak outside words": speaking(found, imports),
+        "lines per function, median": share(lengths, 0.5),
         "lines per function, 90 %": share(lengths, 0.9),
         f"functions over {LONG_FUNCTION} lines": sum(length > LONG_FUNCTION for length in lengths),
     }
@@ -322,7 +387,7 @@ def table(figures: Mapping[str, Any]) -> str:
         if isinstance(value, list | dict):
             told.append(f"{name:44s} {len(value)}")
             items = value.items() if isinstance(value, dict) else value
-            told += [f"    {_item(one)}" for one in list(items)[:60]]
+            told += [f"    {_item(one)}" for one in items]
         else:
             told.append(f"{name:44s} {value}")
     return "\n".join(told)
@@ -344,7 +409,7 @@ def main() -> int:
         ran = subprocess.run(
             [sys.executable, str(script)],
             cwd=given.root,
-            capture_output=True,
+            stdout=subprocess.PIPE,
             text=True,
             check=True,
         )
